@@ -1,0 +1,63 @@
+import { exactSum } from "../numeric/index.ts";
+import type { Abv20, Grams, MassFraction, Millilitres20, Proof60F } from "../quantity/index.ts";
+import { describeLiquid, liquidOfVolume } from "./liquid.ts";
+
+/** One liquid poured into a mixture: its volume at 20 °C and its strength. Water is 0 % vol. */
+export type Pour = { readonly volumeMl: Millilitres20; readonly abv20: Abv20 };
+
+/** What a mixture comes to, at 20 °C. */
+export type Mixture = {
+  readonly massG: Grams;
+  readonly ethanolG: Grams;
+  readonly waterG: Grams;
+  readonly volumeMl: Millilitres20;
+  /** The sum of the poured volumes, before they shrink into each other. */
+  readonly sumMl: Millilitres20;
+  /** sumMl - volumeMl. Below 0 for some very weak mixtures, which swell; see SPEC.md. */
+  readonly contractionMl: number;
+  readonly massFraction: MassFraction;
+  readonly abv20: Abv20;
+  readonly proof60F: Proof60F;
+  /** The average strength weighted by volume, as done in the head; it is a little too low when liquids shrink. */
+  readonly naiveAbv20: Abv20;
+};
+
+/**
+ * Mixes any number of liquids at 20 °C. Masses and ethanol add; volumes do not. The order of the pours does not change
+ * one bit of the answer.
+ *
+ * Accuracy: that of `density`, for ethanol and water only. The mixture is taken to have come back to 20 °C.
+ *
+ * @throws RangeError when nothing is poured, or a volume or strength is outside its domain.
+ * @example
+ * // two parts at 62.4 % vol and one part at 46 % vol
+ * mix([
+ *   { volumeMl: millilitres20(500), abv20: abv20(62.4) },
+ *   { volumeMl: millilitres20(250), abv20: abv20(46) },
+ * ]).abv20; // 57.0…, and the volume is below 750
+ */
+export function mix(pours: readonly Pour[]): Mixture {
+  const liquids = pours.map((pour) => liquidOfVolume(pour.volumeMl, pour.abv20));
+  const sumMl = exactSum(pours.map((pour) => pour.volumeMl)) as Millilitres20;
+  const whole = describeLiquid({
+    ethanolG: exactSum(liquids.map((liquid) => liquid.ethanolG)) as Grams,
+    waterG: exactSum(liquids.map((liquid) => liquid.waterG)) as Grams,
+  });
+  const { massFraction, abv20, proof60F } = whole;
+  if (massFraction === null || abv20 === null || proof60F === null) {
+    throw new RangeError(`mix requires some liquid, got ${sumMl} mL`);
+  }
+  const naive = exactSum(pours.map((pour) => pour.volumeMl * pour.abv20)) / sumMl;
+  return {
+    massG: whole.massG,
+    ethanolG: whole.ethanolG,
+    waterG: whole.waterG,
+    volumeMl: whole.volumeMl,
+    sumMl,
+    contractionMl: sumMl - whole.volumeMl,
+    massFraction,
+    abv20,
+    proof60F,
+    naiveAbv20: Math.min(100, naive) as Abv20,
+  };
+}

@@ -1,0 +1,29 @@
+import type { Abv20, MassFraction } from "../quantity/index.ts";
+import { T20 } from "./reference-temperatures.ts";
+import { massFractionOfShare, volumeShare } from "./volume-share.ts";
+import { within } from "./within.ts";
+
+/**
+ * Strength by volume at 20 °C (% vol) from the mass fraction: 100 p rho(p, 20) / rho(1, 20), the definition of
+ * OIML R 22. Domain 0 to 1; there and back within 1e-10 % vol.
+ *
+ * @throws RangeError outside the domain.
+ * @example
+ * abv20FromMassFraction(massFraction(0.3330)); // 40.0…
+ */
+export function abv20FromMassFraction(p: MassFraction): Abv20 {
+  within("mass fraction", "", p, 0, 1);
+  return Math.min(100, 100 * volumeShare(p, T20)) as Abv20;
+}
+
+/**
+ * Mass fraction of ethanol from the strength by volume at 20 °C. Domain 0 to 100 % vol.
+ *
+ * @throws RangeError outside the domain.
+ * @example
+ * massFractionFromAbv20(abv20(40)); // 0.333…
+ */
+export function massFractionFromAbv20(abv: Abv20): MassFraction {
+  within("strength", "% vol", abv, 0, 100);
+  return massFractionOfShare(abv / 100, T20) as MassFraction;
+}
