@@ -1,0 +1,40 @@
+import type { Friedman } from "../statistics/index.ts";
+
+/** A p below this is called hard to put down to luck. */
+export const HARD_TO_PUT_DOWN_TO_LUCK = 0.05;
+/** A p below this is called very hard to put down to luck. */
+export const VERY_HARD_TO_PUT_DOWN_TO_LUCK = 0.01;
+
+/** Two figures, or as many more as it takes for the rounded p to lie on its own side of every threshold. */
+function shownP(p: number): string {
+  if (p < 0.001) return "p < 0.001";
+  const side = (x: number) =>
+    Number(x < HARD_TO_PUT_DOWN_TO_LUCK) + Number(x < VERY_HARD_TO_PUT_DOWN_TO_LUCK);
+  let figures = 2;
+  while (side(Number(p.toPrecision(figures))) !== side(p)) figures += 1;
+  return `p = ${Number(p.toPrecision(figures))}`;
+}
+
+/**
+ * What a panel's rankings amount to, in plain words and always with the number and the method.
+ *
+ * Thresholds: p < 0.01 "very hard to put down to luck", p < 0.05 "hard to put down to luck", else "could well be
+ * luck". 0.05 and 0.01 are the customary levels; the words are this project's. p is one upper tail of Friedman's
+ * test: it says that the rankings agree more than luck would, not which glass is best or by how much.
+ *
+ * @example rankingWords(friedman([[1, 2, 3], [1, 2, 3], [1, 2, 3]]))
+ * // "The agreement is hard to put down to luck (p = 0.028, Friedman's test, exact, 3 tasters, 3 glasses)."
+ */
+export function rankingWords(test: Friedman): string {
+  const panel = `${test.judges} ${test.judges === 1 ? "taster" : "tasters"}, ${test.items} glasses`;
+  if (!test.ok) return `Nobody told any of the glasses apart: every ranking is one big tie (${panel}).`;
+  if (test.judges === 1) return `One ranking has nothing to agree with: no test can be made (${panel}).`;
+  const verdict =
+    test.p < VERY_HARD_TO_PUT_DOWN_TO_LUCK
+      ? "is very hard to put down to luck"
+      : test.p < HARD_TO_PUT_DOWN_TO_LUCK
+        ? "is hard to put down to luck"
+        : "could well be luck";
+  const how = test.method === "exact" ? "exact" : `chi-square approximation, ${test.df} degrees of freedom`;
+  return `The agreement ${verdict} (${shownP(test.p)}, Friedman's test, ${how}, ${panel}).`;
+}
