@@ -1,0 +1,1 @@
+export { openHouse, type OpenHouse } from "./open-house.ts";

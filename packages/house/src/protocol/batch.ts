@@ -1,0 +1,86 @@
+import { z } from "zod";
+import { Id, Instant, LongText, ShortText, Version, VolumeMl } from "./fields.ts";
+import { Issue } from "./issue.ts";
+import { Contents } from "./vessel.ts";
+
+/** One pour into the batch's vessel: out of a vessel, or water from the tap. */
+export const Pour = z.object({
+  from: z.discriminatedUnion("kind", [
+    z.object({ kind: z.literal("vessel"), vesselId: Id }),
+    z.object({ kind: z.literal("water") }),
+  ]),
+  amount: z.discriminatedUnion("kind", [
+    z.object({ kind: z.literal("volume"), ml: VolumeMl }),
+    z.object({ kind: z.literal("mass"), g: z.number().positive().max(100_000) }),
+  ]),
+});
+export type Pour = z.infer<typeof Pour>;
+
+/** What to pour so that `finalMl` at 20 °C results, water and contraction counted; where from; what is short. */
+export const BatchPlanDraft = z.object({
+  recipeId: Id,
+  recipeNumber: z.int().min(1).optional(),
+  finalMl: VolumeMl,
+});
+export const BatchPlan = z.object({
+  recipeId: Id,
+  recipeNumber: z.int(),
+  steps: z.array(
+    z.object({
+      label: z.string(),
+      /** null for water. */
+      slot: z.int().nullable(),
+      /** Vessels to take it from, fullest opened first; one step may need two bottles. */
+      pours: z.array(z.object({ ...Pour.shape, label: z.string(), ml: z.number(), g: z.number() })),
+      ml: z.number(),
+      g: z.number(),
+      shortMl: z.number(),
+    }),
+  ),
+  result: Contents,
+  issues: z.array(Issue),
+});
+export type BatchPlan = z.infer<typeof BatchPlan>;
+
+export const BatchDraft = z.object({
+  name: ShortText,
+  recipeId: Id,
+  recipeNumber: z.int().min(1).optional(),
+  vessel: z.discriminatedUnion("kind", [
+    z.object({ kind: z.literal("new"), label: ShortText, capacityMl: VolumeMl }),
+    z.object({ kind: z.literal("existing"), vesselId: Id }),
+  ]),
+  /** What was really poured, in order. */
+  pours: z.array(Pour).min(1).max(60),
+  /** Days to rest; the recipe's own when left out; null for none. */
+  restDays: z.int().min(0).max(3650).nullable().optional(),
+  note: LongText.default(""),
+});
+export const BatchEdit = z.object({
+  version: Version,
+  name: ShortText.optional(),
+  restDays: z.int().min(0).max(3650).nullable().optional(),
+  finished: z.boolean().optional(),
+  note: LongText.optional(),
+});
+export const Batch = z.object({
+  id: Id,
+  version: Version,
+  name: ShortText,
+  recipeId: Id,
+  recipeName: z.string(),
+  recipeNumber: z.int(),
+  vesselId: Id,
+  vesselLabel: z.string(),
+  madeAt: Instant,
+  restDays: z.int().nullable(),
+  restDueAt: Instant.nullable(),
+  state: z.enum(["resting", "rested", "finished"]),
+  note: LongText,
+  /** In order, from the ledger. */
+  poured: z.array(z.object({ transferId: Id, label: z.string(), ml: z.number(), g: z.number() })),
+  /** What it was when made, and what the vessel holds now. */
+  made: Contents,
+  now: Contents,
+});
+export type Batch = z.infer<typeof Batch>;

@@ -1,0 +1,147 @@
+import { z } from "zod";
+import { Id, Instant, LongText, ShortText, Version } from "./fields.ts";
+
+/** A name a glass can be guessed to be: `whiskey:<id>`, `batch:<id>` or `vessel:<id>` for a blend in a topped-up bottle. */
+export const NameId = z.string().regex(/^(whiskey|batch|vessel):[0-9a-z]{26}$/);
+
+export const FlightDraft = z.object({
+  name: ShortText,
+  /** `someone else`: a pourer who does not taste pours by the pourer's page. `alone`: undersides are marked and the glasses mixed up. */
+  pouring: z.enum(["someone else", "alone"]),
+  /** The vessel of each glass, in any order; a vessel named twice is a repeat. */
+  glasses: z
+    .array(z.object({ vesselId: Id }))
+    .min(2)
+    .max(10),
+  /** Names offered that are in no glass. */
+  distractors: z.array(NameId).max(6).default([]),
+  /** The name the blends try to come close to, if it is in the flight. */
+  targetNameId: NameId.nullable().default(null),
+  /** Millilitres into each glass of each taster. */
+  pourMl: z.number().min(1).max(60),
+  tasterIds: z.array(Id).min(1).max(12),
+  /** Who pours; needed unless alone, and none of the tasters. */
+  pourer: ShortText.nullable().default(null),
+});
+export type FlightDraft = z.infer<typeof FlightDraft>;
+
+export const NameOnOffer = z.object({ nameId: NameId, label: z.string(), count: z.int() });
+export const Alcohol = z.object({ grams: z.number(), usStandardDrinks: z.number(), ukUnits: z.number() });
+
+/** Everything about a flight that gives nothing away. */
+export const Flight = z.object({
+  id: Id,
+  version: Version,
+  name: ShortText,
+  pouring: z.enum(["someone else", "alone"]),
+  state: z.enum(["pouring", "tasting", "revealed", "called off"]),
+  glassCount: z.int(),
+  pourMl: z.number(),
+  namesOnOffer: z.array(NameOnOffer),
+  targetNameId: NameId.nullable(),
+  pourer: z.string().nullable(),
+  /** One entry a taster; `free` until its link is taken. */
+  sheets: z.array(
+    z.object({
+      sheetId: Id,
+      tasterId: Id,
+      taster: z.string(),
+      state: z.enum(["free", "open", "locked", "closed"]),
+      lockedAt: Instant.nullable(),
+    }),
+  ),
+  /** Alone only, and no secret: which underside mark was poured with what. */
+  marks: z.array(z.object({ mark: z.string(), nameId: NameId, label: z.string(), vesselId: Id })),
+  /** Alone only: whether the undersides were entered after the lock. */
+  undersidesEntered: z.boolean(),
+  /** At most, per taster, whichever of the names on offer are poured. */
+  alcoholAtMost: Alcohol,
+  createdAt: Instant,
+  pouredAt: Instant.nullable(),
+  revealedAt: Instant.nullable(),
+});
+export type Flight = z.infer<typeof Flight>;
+
+/** The two tokens are shown this once. The house keeps their hashes only. */
+export const FlightMade = z.object({
+  flight: Flight,
+  /** Closes sheets, reveals early, calls off, hands a sheet to another phone. */
+  hostToken: z.string(),
+  /** Opens the pourer's page; null when alone. Give it to the pourer and to no taster. */
+  pourerToken: z.string().nullable(),
+});
+export type FlightMade = z.infer<typeof FlightMade>;
+
+/** The pourer's page: what goes into which coded glass. */
+export const PourList = z.object({
+  flightId: Id,
+  pourMl: z.number(),
+  totals: z.array(z.object({ vesselId: Id, label: z.string(), ml: z.number() })),
+  tasters: z.array(
+    z.object({
+      taster: z.string(),
+      glasses: z.array(z.object({ position: z.int(), code: z.string(), vesselId: Id, label: z.string() })),
+    }),
+  ),
+});
+export type PourList = z.infer<typeof PourList>;
+
+/** A code is a blind code, or when alone the place of the glass, "1" to "10". */
+export const GlassCode = z.string().regex(/^[1-9][0-9]{0,2}$/);
+
+export const GlassNotes = z.object({
+  code: GlassCode,
+  first: z.object({ nose: LongText, palate: LongText, finish: LongText }),
+  second: z.object({ nose: LongText, palate: LongText, finish: LongText }),
+  /** 0 to 100, if wanted. */
+  score: z.number().min(0).max(100).nullable(),
+});
+export type GlassNotes = z.infer<typeof GlassNotes>;
+export const Guess = z.object({ code: GlassCode, nameId: NameId.nullable() });
+/** Best first; an inner list is a tie. Every glass once, or null for no ranking. */
+export const Ranking = z.array(z.array(GlassCode).min(1)).nullable();
+
+export const SheetEdit = z.object({
+  version: Version,
+  /** Only the glasses named are replaced. */
+  notes: z.array(GlassNotes).max(10).optional(),
+  guesses: z.array(Guess).max(10).optional(),
+  ranking: Ranking.optional(),
+});
+export type SheetEdit = z.infer<typeof SheetEdit>;
+
+export const Sheet = z.object({
+  id: Id,
+  version: Version,
+  flightId: Id,
+  flightName: z.string(),
+  flightState: Flight.shape.state,
+  pouring: Flight.shape.pouring,
+  tasterId: Id,
+  taster: z.string(),
+  state: z.enum(["free", "open", "locked", "closed"]),
+  /** In the order to taste. */
+  glasses: z.array(z.object({ position: z.int(), code: GlassCode })),
+  namesOnOffer: z.array(NameOnOffer),
+  notes: z.array(GlassNotes),
+  guesses: z.array(Guess),
+  ranking: Ranking,
+  alcoholAtMost: Alcohol,
+  undersidesEntered: z.boolean(),
+  lockedAt: Instant.nullable(),
+  updatedAt: Instant,
+});
+export type Sheet = z.infer<typeof Sheet>;
+
+/** Taking a sheet needs the taster's word on legal age. */
+export const SheetTake = z.object({ ofLegalAge: z.literal(true) });
+export const SheetTaken = z.object({ sheet: Sheet, token: z.string() });
+
+/** Alone, after the lock: the mark found under the glass at each place. */
+export const Undersides = z.object({
+  marks: z.array(z.object({ place: z.int().min(1).max(10), mark: z.string().regex(/^[A-J]$/) })).max(10),
+});
+export const RevealDraft = z.object({
+  /** Close the sheets that are not locked; needs the host's token. */
+  closeOpenSheets: z.boolean().default(false),
+});

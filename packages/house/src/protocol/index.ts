@@ -1,0 +1,92 @@
+export { Archive } from "./archive.ts";
+export { Batch, BatchDraft, BatchEdit, BatchPlan, BatchPlanDraft, Pour } from "./batch.ts";
+export { Refusal, createClient, type Call, type Client, type Door } from "./client.ts";
+export {
+  Id,
+  Instant,
+  LongText,
+  Money,
+  OptionalText,
+  PageQuery,
+  ShortText,
+  StatedStrength,
+  Version,
+  VolumeMl,
+  page,
+} from "./fields.ts";
+export { Chance, Finding, FindingLine, NextThing, RevealedGlass } from "./finding.ts";
+export {
+  Alcohol,
+  Flight,
+  FlightDraft,
+  FlightMade,
+  GlassCode,
+  GlassNotes,
+  Guess,
+  NameId,
+  NameOnOffer,
+  PourList,
+  Ranking,
+  RevealDraft,
+  Sheet,
+  SheetEdit,
+  SheetTake,
+  SheetTaken,
+  Undersides,
+} from "./flight.ts";
+export {
+  Currency,
+  Household,
+  HouseholdDraft,
+  HouseholdEdit,
+  Taster,
+  TasterDraft,
+  TasterEdit,
+} from "./household.ts";
+export { Issue, Problem } from "./issue.ts";
+export {
+  Recipe,
+  RecipeBody,
+  RecipeDraft,
+  RecipeEdit,
+  RecipePreview,
+  RecipePreviewDraft,
+  RecipeVersion,
+  RecipeVersionDraft,
+  Slot,
+  SlotOf,
+} from "./recipe.ts";
+export {
+  ConvertDraft,
+  ConvertResult,
+  DensityDraft,
+  DensityResult,
+  MixDraft,
+  MixResult,
+  ReduceDraft,
+  ReduceResult,
+} from "./reckon.ts";
+export {
+  routes,
+  type AnswerOf,
+  type BodyOf,
+  type BodyRead,
+  type QueryOf,
+  type QueryRead,
+  type Route,
+  type RouteName,
+  type Routes,
+} from "./routes.ts";
+export {
+  Account,
+  BottleDraft,
+  Contents,
+  Transfer,
+  TransferAmount,
+  TransferDraft,
+  Vessel,
+  VesselDraft,
+  VesselEdit,
+  VesselKind,
+} from "./vessel.ts";
+export { Cask, GrainShare, Whiskey, WhiskeyDraft, WhiskeyEdit, WhiskeyKind, WoodSpecies } from "./whiskey.ts";

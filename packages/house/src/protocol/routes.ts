@@ -1,0 +1,326 @@
+import { z } from "zod";
+import { Archive } from "./archive.ts";
+import { Batch, BatchDraft, BatchEdit, BatchPlan, BatchPlanDraft } from "./batch.ts";
+import { Id, PageQuery, page } from "./fields.ts";
+import { Finding, FindingLine, NextThing } from "./finding.ts";
+import {
+  Flight,
+  FlightDraft,
+  FlightMade,
+  PourList,
+  RevealDraft,
+  Sheet,
+  SheetEdit,
+  SheetTake,
+  SheetTaken,
+  Undersides,
+} from "./flight.ts";
+import { Household, HouseholdDraft, HouseholdEdit, Taster, TasterDraft, TasterEdit } from "./household.ts";
+import {
+  Recipe,
+  RecipeDraft,
+  RecipeEdit,
+  RecipePreview,
+  RecipePreviewDraft,
+  RecipeVersion,
+  RecipeVersionDraft,
+} from "./recipe.ts";
+import {
+  ConvertDraft,
+  ConvertResult,
+  DensityDraft,
+  DensityResult,
+  MixDraft,
+  MixResult,
+  ReduceDraft,
+  ReduceResult,
+} from "./reckon.ts";
+import { BottleDraft, Transfer, TransferDraft, Vessel, VesselDraft, VesselEdit } from "./vessel.ts";
+import { Version } from "./fields.ts";
+import { Whiskey, WhiskeyDraft, WhiskeyEdit } from "./whiskey.ts";
+
+type Method = "GET" | "POST" | "PATCH" | "DELETE";
+type Shape = z.ZodType | null;
+
+/** One line of the house's table of routes. Server, client, OpenAPI and tests all read this table. */
+export interface Route<Q extends Shape = Shape, B extends Shape = Shape, R extends Shape = Shape> {
+  readonly method: Method;
+  /** `:name` parts are path parameters; all but the words of `open` rooms are ids. */
+  readonly path: string;
+  readonly says: string;
+  readonly query: Q;
+  readonly body: B;
+  readonly answer: R;
+  readonly status: 200 | 201 | 204;
+  /** Which bearer token the route reads: see SPEC.md of services. */
+  readonly token: "none" | "host" | "pourer" | "taster" | "taster or revealed";
+}
+
+const route = <Q extends Shape = null, B extends Shape = null, R extends Shape = null>(
+  method: Method,
+  path: string,
+  says: string,
+  more: { query?: Q; body?: B; answer?: R; status?: 200 | 201 | 204; token?: Route["token"] } = {},
+): Route<Q, B, R> => ({
+  method,
+  path,
+  says,
+  query: (more.query ?? null) as Q,
+  body: (more.body ?? null) as B,
+  answer: (more.answer ?? null) as R,
+  status: more.status ?? (more.answer ? 200 : 204),
+  token: more.token ?? "none",
+});
+
+const H = "/api/households/:household";
+const VersionQuery = z.object({ version: z.coerce.number().pipe(Version) });
+const VesselQuery = PageQuery.extend({ kind: z.string().optional(), whiskeyId: Id.optional() });
+const WhiskeyQuery = PageQuery.extend({ q: z.string().max(120).optional() });
+const TransferQuery = PageQuery.extend({ vesselId: Id.optional(), batchId: Id.optional() });
+const ConfirmQuery = z.object({ confirm: z.string() });
+
+export const routes = {
+  health: route("GET", "/api/health", "Whether the house is open and which database it keeps.", {
+    answer: z.object({ ok: z.literal(true), database: z.enum(["sqlite", "postgresql"]) }),
+  }),
+
+  reckonMix: route("POST", "/api/reckon/mix", "Parts and strengths in, strength and proof out.", {
+    body: MixDraft,
+    answer: MixResult,
+  }),
+  reckonReduce: route("POST", "/api/reckon/reduce", "Water to reach a strength.", {
+    body: ReduceDraft,
+    answer: ReduceResult,
+  }),
+  reckonDensity: route("POST", "/api/reckon/density", "Density of an ethanol and water mixture.", {
+    body: DensityDraft,
+    answer: DensityResult,
+  }),
+  reckonConvert: route("POST", "/api/reckon/convert", "Strength by volume, proof and mass.", {
+    body: ConvertDraft,
+    answer: ConvertResult,
+  }),
+
+  listHouseholds: route("GET", "/api/households", "The households of this house.", {
+    query: PageQuery,
+    answer: page(Household),
+  }),
+  addHousehold: route("POST", "/api/households", "Begin a household.", {
+    body: HouseholdDraft,
+    answer: Household,
+    status: 201,
+  }),
+  getHousehold: route("GET", H, "One household.", { answer: Household }),
+  editHousehold: route("PATCH", H, "Rename a household or change its currency.", {
+    body: HouseholdEdit,
+    answer: Household,
+  }),
+  removeHousehold: route("DELETE", H, "Remove a household and all it holds; `confirm` is its name.", {
+    query: ConfirmQuery,
+  }),
+  loadDemo: route("POST", "/api/demo", "Load the invented demo household.", {
+    answer: Household,
+    status: 201,
+  }),
+  exportHousehold: route("GET", `${H}/export`, "Everything, in one documented file.", { answer: Archive }),
+  restoreHousehold: route("POST", "/api/restore", "A new household from such a file.", {
+    body: Archive,
+    answer: Household,
+    status: 201,
+  }),
+  next: route("GET", `${H}/next`, "What is next.", { answer: z.object({ items: z.array(NextThing) }) }),
+
+  listTasters: route("GET", `${H}/tasters`, "Who tastes here.", { query: PageQuery, answer: page(Taster) }),
+  addTaster: route("POST", `${H}/tasters`, "Add a taster.", {
+    body: TasterDraft,
+    answer: Taster,
+    status: 201,
+  }),
+  editTaster: route("PATCH", `${H}/tasters/:taster`, "Rename a taster.", {
+    body: TasterEdit,
+    answer: Taster,
+  }),
+
+  listWhiskeys: route("GET", `${H}/whiskeys`, "Known whiskeys; `q` searches maker, name and release.", {
+    query: WhiskeyQuery,
+    answer: page(Whiskey),
+  }),
+  addWhiskey: route("POST", `${H}/whiskeys`, "Add a whiskey.", {
+    body: WhiskeyDraft,
+    answer: Whiskey,
+    status: 201,
+  }),
+  getWhiskey: route("GET", `${H}/whiskeys/:whiskey`, "One whiskey.", { answer: Whiskey }),
+  editWhiskey: route("PATCH", `${H}/whiskeys/:whiskey`, "Change its facts.", {
+    body: WhiskeyEdit,
+    answer: Whiskey,
+  }),
+  removeWhiskey: route("DELETE", `${H}/whiskeys/:whiskey`, "Remove one that nothing uses.", {
+    query: VersionQuery,
+  }),
+
+  addBottle: route("POST", `${H}/bottles`, "Put a bottle of a whiskey on the shelf.", {
+    body: BottleDraft,
+    answer: Vessel,
+    status: 201,
+  }),
+  listVessels: route("GET", `${H}/vessels`, "Bottles and other vessels with what they hold.", {
+    query: VesselQuery,
+    answer: page(Vessel),
+  }),
+  addVessel: route("POST", `${H}/vessels`, "Add an empty vessel.", {
+    body: VesselDraft,
+    answer: Vessel,
+    status: 201,
+  }),
+  getVessel: route("GET", `${H}/vessels/:vessel`, "One vessel.", { answer: Vessel }),
+  editVessel: route("PATCH", `${H}/vessels/:vessel`, "Relabel or open it.", {
+    body: VesselEdit,
+    answer: Vessel,
+  }),
+  removeVessel: route("DELETE", `${H}/vessels/:vessel`, "Remove one that no transfer touched.", {
+    query: VersionQuery,
+  }),
+  listTransfers: route("GET", `${H}/transfers`, "The ledger, newest first.", {
+    query: TransferQuery,
+    answer: page(Transfer),
+  }),
+  addTransfer: route("POST", `${H}/transfers`, "Move liquid.", {
+    body: TransferDraft,
+    answer: Transfer,
+    status: 201,
+  }),
+  undoTransfer: route("POST", `${H}/transfers/:transfer/undo`, "Undo one, if what followed still stands.", {
+    answer: Transfer,
+  }),
+
+  listRecipes: route("GET", `${H}/recipes`, "Recipes with their latest version.", {
+    query: PageQuery,
+    answer: page(Recipe),
+  }),
+  addRecipe: route("POST", `${H}/recipes`, "Write a recipe.", {
+    body: RecipeDraft,
+    answer: Recipe,
+    status: 201,
+  }),
+  getRecipe: route("GET", `${H}/recipes/:recipe`, "One recipe.", { answer: Recipe }),
+  editRecipe: route("PATCH", `${H}/recipes/:recipe`, "Rename it or change its target.", {
+    body: RecipeEdit,
+    answer: Recipe,
+  }),
+  addRecipeVersion: route("POST", `${H}/recipes/:recipe/versions`, "A new version of its parts.", {
+    body: RecipeVersionDraft,
+    answer: Recipe,
+    status: 201,
+  }),
+  listRecipeVersions: route("GET", `${H}/recipes/:recipe/versions`, "Its history, newest first.", {
+    query: PageQuery,
+    answer: page(RecipeVersion),
+  }),
+  previewRecipe: route("POST", `${H}/recipes/preview`, "What these parts would give.", {
+    body: RecipePreviewDraft,
+    answer: RecipePreview,
+  }),
+
+  planBatch: route("POST", `${H}/batches/plan`, "What to pour for a batch; nothing is moved.", {
+    body: BatchPlanDraft,
+    answer: BatchPlan,
+  }),
+  listBatches: route("GET", `${H}/batches`, "Batches, newest first.", {
+    query: PageQuery,
+    answer: page(Batch),
+  }),
+  addBatch: route("POST", `${H}/batches`, "Record a batch as poured; takes the stock off the shelf.", {
+    body: BatchDraft,
+    answer: Batch,
+    status: 201,
+  }),
+  getBatch: route("GET", `${H}/batches/:batch`, "One batch.", { answer: Batch }),
+  editBatch: route("PATCH", `${H}/batches/:batch`, "Its name, rest, note, or that it is finished.", {
+    body: BatchEdit,
+    answer: Batch,
+  }),
+
+  listFlights: route("GET", `${H}/flights`, "Flights, newest first.", {
+    query: PageQuery,
+    answer: page(Flight),
+  }),
+  addFlight: route("POST", `${H}/flights`, "Set a flight: draws codes and orders, seals the key.", {
+    body: FlightDraft,
+    answer: FlightMade,
+    status: 201,
+  }),
+  getFlight: route("GET", `${H}/flights/:flight`, "A flight, nothing given away.", { answer: Flight }),
+  getPourList: route("GET", `${H}/flights/:flight/pour`, "The pourer's page.", {
+    answer: PourList,
+    token: "pourer",
+  }),
+  markPoured: route(
+    "POST",
+    `${H}/flights/:flight/poured`,
+    "The glasses stand ready. Pourer's token, or the taster's when alone.",
+    { answer: Flight, token: "pourer" },
+  ),
+  callOffFlight: route("POST", `${H}/flights/:flight/call-off`, "Nothing was poured: destroy the key.", {
+    answer: Flight,
+    token: "host",
+  }),
+  takeSheet: route(
+    "POST",
+    `${H}/flights/:flight/sheets/:sheet/take`,
+    "Take a free sheet; gives its token once.",
+    { body: SheetTake, answer: SheetTaken, status: 201 },
+  ),
+  freeSheet: route(
+    "POST",
+    `${H}/flights/:flight/sheets/:sheet/free`,
+    "Revoke its token so that it can be taken on another phone.",
+    { answer: Flight, token: "host" },
+  ),
+  getSheet: route("GET", `${H}/flights/:flight/sheets/:sheet`, "One sheet.", {
+    answer: Sheet,
+    token: "taster or revealed",
+  }),
+  editSheet: route("PATCH", `${H}/flights/:flight/sheets/:sheet`, "Notes, guesses, ranking.", {
+    body: SheetEdit,
+    answer: Sheet,
+    token: "taster",
+  }),
+  lockSheet: route(
+    "POST",
+    `${H}/flights/:flight/sheets/:sheet/lock`,
+    "Lock it; nothing on it changes any more.",
+    { body: z.object({ version: Version }), answer: Sheet, token: "taster" },
+  ),
+  enterUndersides: route(
+    "POST",
+    `${H}/flights/:flight/undersides`,
+    "Alone, after the lock: which mark stood where.",
+    { body: Undersides, answer: Flight, token: "taster" },
+  ),
+  revealFlight: route(
+    "POST",
+    `${H}/flights/:flight/reveal`,
+    "The one reveal. Early with the host's token only.",
+    { body: RevealDraft, answer: Finding, token: "host" },
+  ),
+  getFinding: route("GET", `${H}/flights/:flight/finding`, "What the glasses said, after the reveal.", {
+    answer: Finding,
+  }),
+  listFindings: route("GET", `${H}/findings`, "Findings, newest first.", {
+    query: PageQuery,
+    answer: page(FindingLine),
+  }),
+} as const;
+
+export type Routes = typeof routes;
+export type RouteName = keyof Routes;
+type Given<S> = S extends z.ZodType ? z.input<S> : undefined;
+type Read<S> = S extends z.ZodType ? z.output<S> : undefined;
+/** What a caller may send. */
+export type QueryOf<N extends RouteName> = Given<Routes[N]["query"]>;
+export type BodyOf<N extends RouteName> = Given<Routes[N]["body"]>;
+/** What a service gets after the schemas read it. */
+export type QueryRead<N extends RouteName> = Read<Routes[N]["query"]>;
+export type BodyRead<N extends RouteName> = Read<Routes[N]["body"]>;
+export type AnswerOf<N extends RouteName> = Read<Routes[N]["answer"]>;

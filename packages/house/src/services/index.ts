@@ -1,0 +1,6 @@
+export type { Asked, Handler, Handlers } from "./handler.ts";
+export { allHandlers } from "./handlers.ts";
+export { newId } from "./ids.ts";
+export type { Clock, House, ListQuery, Random, Records, Store, Where } from "./ports.ts";
+export { HouseRefusal } from "./refuse.ts";
+export type { Row, TableName, Tables } from "./rows.ts";

@@ -1,0 +1,62 @@
+import type { TableName, Tables } from "./rows.ts";
+
+/** What the house needs from a database. Implemented by `store`, in SQLite and PostgreSQL alike. */
+export interface Store {
+  readonly database: "sqlite" | "postgresql";
+  /**
+   * Runs `work` in one serializable transaction: all of it is kept, or none.
+   * `work` may run again if the database asks for a retry, so it must touch nothing outside `records`.
+   */
+  transaction<T>(work: (records: Records) => Promise<T>): Promise<T>;
+  close(): Promise<void>;
+}
+
+/** Fields a list may be filtered by: strict equality, all of them together. */
+export type Where<R> = { readonly [K in keyof R]?: R[K] & (string | number | boolean | null) };
+
+export interface ListQuery<R> {
+  readonly where?: Where<R>;
+  /** Rows strictly after this id in the order asked. */
+  readonly after?: string;
+  readonly limit?: number;
+  readonly newestFirst?: boolean;
+}
+
+/** Rows are only reached with the household they belong to. Order is by id, that is by birth. */
+export interface Records {
+  find<N extends TableName>(table: N, householdId: string, id: string): Promise<Tables[N] | null>;
+  list<N extends TableName>(
+    table: N,
+    householdId: string,
+    query?: ListQuery<Tables[N]>,
+  ): Promise<readonly Tables[N][]>;
+  insert<N extends TableName>(table: N, row: Tables[N]): Promise<void>;
+  /** Replaces the row if its stored version is `row.version - 1`; false when it is not (a stale edit) or is gone. */
+  replace<N extends TableName>(table: N, row: Tables[N]): Promise<boolean>;
+  remove(table: TableName, householdId: string, id: string): Promise<boolean>;
+  /** All rows of the household in every table, children first. */
+  removeHousehold(householdId: string): Promise<void>;
+  /** The households of this house; the one list that crosses households. */
+  households(query?: ListQuery<Tables["household"]>): Promise<readonly Tables["household"][]>;
+  /** Next number of the household's ledger; never given twice. */
+  nextSeq(householdId: string): Promise<number>;
+}
+
+export interface Clock {
+  /** UTC now. */
+  now(): Date;
+}
+
+export interface Random {
+  /** Cryptographically strong bytes. */
+  bytes(count: number): Uint8Array;
+}
+
+/** Everything a service may use. */
+export interface House {
+  readonly store: Store;
+  readonly clock: Clock;
+  readonly random: Random;
+  /** 32 bytes kept outside the database; flight keys are encrypted under it until the reveal. */
+  readonly sealKey: Uint8Array;
+}

@@ -1,0 +1,171 @@
+import type {
+  Account,
+  Cask,
+  GrainShare,
+  GlassNotes,
+  RecipeVersion,
+  StatedStrength,
+  TransferAmount,
+} from "../protocol/index.ts";
+
+/** Every stored row: whose it is, which one, which version of it. */
+export interface Row {
+  readonly id: string;
+  readonly householdId: string;
+  readonly version: number;
+  readonly createdAt: string;
+  readonly updatedAt: string;
+}
+
+export interface HouseholdRow extends Row {
+  /** Equal to `id`: a household belongs to itself. */
+  readonly name: string;
+  readonly currency: string;
+  readonly demo: boolean;
+}
+
+export interface TasterRow extends Row {
+  readonly name: string;
+}
+
+export interface WhiskeyRow extends Row {
+  readonly maker: string;
+  readonly name: string;
+  readonly release: string;
+  readonly kind: string;
+  readonly strength: StatedStrength;
+  readonly ageYears: number | null;
+  readonly grains: readonly GrainShare[] | null;
+  readonly casks: readonly Cask[];
+  readonly distilledAt: string | null;
+  readonly priceMinor: number | null;
+  readonly bottleMl: number;
+  readonly availability: string;
+  readonly note: string;
+}
+
+export interface VesselRow extends Row {
+  readonly kind: string;
+  readonly label: string;
+  readonly capacityMl: number;
+  readonly whiskeyId: string | null;
+  readonly batchId: string | null;
+  readonly priceMinor: number | null;
+  readonly openedAt: string | null;
+}
+
+/** The ledger's entry. `liquid` holds the masses of what came in from outside; null when it came out of a vessel. */
+export interface TransferRow extends Row {
+  readonly seq: number;
+  readonly at: string;
+  readonly from: Account;
+  readonly to: Account;
+  readonly amount: TransferAmount;
+  readonly liquid: {
+    readonly liquidId: string;
+    readonly ethanolG: number;
+    readonly waterG: number;
+    readonly cost: number | null;
+  } | null;
+  readonly batchId: string | null;
+  readonly flightId: string | null;
+  readonly note: string;
+  readonly undoneAt: string | null;
+}
+
+export interface RecipeRow extends Row {
+  readonly name: string;
+  readonly targetWhiskeyId: string | null;
+  readonly latestNumber: number;
+}
+
+export interface RecipeVersionRow extends Row {
+  readonly recipeId: string;
+  readonly number: number;
+  readonly body: Omit<RecipeVersion, "number" | "createdAt">;
+}
+
+export interface BatchRow extends Row {
+  readonly name: string;
+  readonly recipeId: string;
+  readonly recipeNumber: number;
+  readonly vesselId: string;
+  readonly madeAt: string;
+  readonly restDays: number | null;
+  readonly finishedAt: string | null;
+  readonly note: string;
+}
+
+/** Never holds what is in which glass: that is `FlightKeyRow`. */
+export interface FlightRow extends Row {
+  readonly name: string;
+  readonly pouring: string;
+  readonly state: string;
+  readonly glassCount: number;
+  readonly pourMl: number;
+  readonly namesOnOffer: readonly {
+    readonly nameId: string;
+    readonly label: string;
+    readonly count: number;
+  }[];
+  readonly targetNameId: string | null;
+  readonly pourer: string | null;
+  readonly marks: readonly {
+    readonly mark: string;
+    readonly nameId: string;
+    readonly label: string;
+    readonly vesselId: string;
+  }[];
+  /** Kept back on each vessel that a name on offer could come from, the same for names that are in no glass. */
+  readonly holds: readonly { readonly vesselId: string; readonly ml: number }[];
+  readonly alcoholAtMostG: number;
+  readonly hostTokenHash: string;
+  readonly pourerTokenHash: string | null;
+  readonly pouredAt: string | null;
+  readonly revealedAt: string | null;
+}
+
+/** The key under seal. `sealed` is ciphertext until the reveal, `opened` its plain text after. */
+export interface FlightKeyRow extends Row {
+  readonly flightId: string;
+  readonly sealed: string | null;
+  readonly opened: FlightKey | null;
+}
+
+export interface FlightKey {
+  /** The glasses of the flight; the index is the glass number. */
+  readonly glasses: readonly { readonly vesselId: string; readonly nameId: string; readonly label: string }[];
+  /** For each sheet, the glass number behind each code. */
+  readonly codes: readonly { readonly sheetId: string; readonly code: string; readonly glass: number }[];
+}
+
+export interface SheetRow extends Row {
+  readonly flightId: string;
+  readonly tasterId: string;
+  readonly state: string;
+  readonly tokenHash: string | null;
+  /** Codes in the order to taste. */
+  readonly order: readonly string[];
+  readonly notes: readonly GlassNotes[];
+  readonly guesses: readonly { readonly code: string; readonly nameId: string | null }[];
+  readonly ranking: readonly (readonly string[])[] | null;
+  /** Alone: the mark under each place, after the lock. */
+  readonly undersides: readonly { readonly place: number; readonly mark: string }[] | null;
+  readonly lockedAt: string | null;
+}
+
+/** Table name to row. The store keeps one real table for each. */
+export interface Tables {
+  readonly household: HouseholdRow;
+  readonly taster: TasterRow;
+  readonly whiskey: WhiskeyRow;
+  readonly vessel: VesselRow;
+  readonly transfer: TransferRow;
+  readonly recipe: RecipeRow;
+  readonly recipeVersion: RecipeVersionRow;
+  readonly batch: BatchRow;
+  readonly flight: FlightRow;
+  readonly flightKey: FlightKeyRow;
+  readonly sheet: SheetRow;
+}
+export type TableName = keyof Tables;
