@@ -1,20 +1,39 @@
 import { defineConfig } from "vitest/config";
 
-const room = (name: string, include: string[], extra: object = {}) => ({
-  test: { name, include, environment: "node" as const, pool: "forks" as const, ...extra },
+// Under `npm run long` the suites run at their full size and must not be cut short.
+const long = process.env["PARTSPROOF_LONG"] === "1";
+
+interface Timeouts {
+  readonly testTimeout?: number;
+  readonly hookTimeout?: number;
+  readonly fileParallelism?: boolean;
+}
+
+const project = (name: string, include: string, settings: Timeouts = {}) => ({
+  test: {
+    name,
+    include: [include],
+    environment: "node" as const,
+    pool: "forks" as const,
+    ...settings,
+    ...(long ? { testTimeout: 3_600_000, setupFiles: ["tools/full-size.setup.ts"] } : {}),
+  },
 });
 
 export default defineConfig({
   test: {
+    // A test that is left alone by `.only` or finds nothing to run is a failure, not a success.
+    allowOnly: false,
+    passWithNoTests: false,
     projects: [
-      room("core", ["packages/core/src/**/*.test.ts"]),
-      room("house", ["packages/house/src/**/*.test.ts"]),
-      room("testkit", ["packages/testkit/src/**/*.test.ts"]),
-      room("server", ["apps/server/src/**/*.test.ts"], { testTimeout: 120_000 }),
-      room("cli", ["apps/cli/src/**/*.test.ts"], { testTimeout: 60_000 }),
-      room("tools", ["tools/**/*.test.ts"]),
-      room("web", ["apps/web/src/**/*.test.ts"]),
-      room("evening", ["apps/web/e2e/**/*.test.ts"], {
+      project("core", "packages/core/src/**/*.test.ts"),
+      project("house", "packages/house/src/**/*.test.ts", { testTimeout: 30_000 }),
+      project("testkit", "packages/testkit/src/**/*.test.ts", { testTimeout: 30_000 }),
+      project("server", "apps/server/src/**/*.test.ts", { testTimeout: 120_000 }),
+      project("cli", "apps/cli/src/**/*.test.ts", { testTimeout: 60_000 }),
+      project("tools", "tools/**/*.test.ts", { testTimeout: 60_000 }),
+      project("web", "apps/web/src/**/*.test.ts"),
+      project("evening", "apps/web/e2e/**/*.test.ts", {
         testTimeout: 240_000,
         hookTimeout: 120_000,
         fileParallelism: false,

@@ -1,0 +1,9 @@
+import { leave } from "./leaving.ts";
+import { staticChecks } from "./static-checks.ts";
+import { Tally } from "./tally.ts";
+
+// `npm run check`: types, lint, format and dead code, without running anything.
+const tally = new Tally();
+for (const check of staticChecks) await tally.check(check);
+await leave();
+tally.close();

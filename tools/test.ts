@@ -1,0 +1,75 @@
+import { globSync, mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { parseArgs } from "node:util";
+import { ensureChromium } from "./chromium.ts";
+import { leave, onLeaving } from "./leaving.ts";
+import { root } from "./place.ts";
+import { startPostgres } from "./postgres.ts";
+import { staticChecks } from "./static-checks.ts";
+import { Tally } from "./tally.ts";
+import { runVitest, verdict } from "./vitest-results.ts";
+import { reportWebSize } from "./web-size.ts";
+import { buildWeb, webIsStale } from "./web.ts";
+
+// `npm test`: everything. `npm test -- --only core,house`: these vitest projects and what they need.
+
+const { values } = parseArgs({ options: { only: { type: "string" } } });
+const only = values.only?.split(",").filter((name) => name !== "");
+const needs = (projects: readonly string[]): boolean =>
+  only === undefined || projects.some((project) => only.includes(project));
+
+const tally = new Tally();
+const started = performance.now();
+const temporary = mkdtempSync(join(tmpdir(), "partsproof-test-"));
+onLeaving(() => rmSync(temporary, { recursive: true, force: true }));
+const env: Record<string, string> = {};
+
+if (!only) for (const check of staticChecks) await tally.check(check);
+
+if (!only || (needs(["evening"]) && webIsStale())) {
+  const name = "web app: build and size of the first load";
+  await tally.check({ name, passes: async () => (await buildWeb()).ok && reportWebSize() });
+}
+
+if (needs(["evening"])) {
+  await tally.check({
+    name: "Chromium",
+    passes: async () => {
+      const chromium = await ensureChromium();
+      console.log(`${chromium.version} at ${chromium.path}`);
+      env["CHROMIUM_PATH"] = chromium.path;
+      return true;
+    },
+  });
+}
+
+if (needs(["house", "testkit", "server", "cli", "evening"])) {
+  await tally.check({
+    name: "throw-away PostgreSQL",
+    passes: async () => {
+      const postgres = await startPostgres();
+      console.log(postgres.how);
+      env["TEST_DATABASE_URL"] = postgres.url;
+      return true;
+    },
+  });
+}
+
+console.log("\n== tests ==");
+const everyTest = globSync("{packages,apps,tools,benchmarks}/**/*.test.{ts,tsx}", {
+  cwd: root,
+  exclude: (path) => path.includes("node_modules") || path.includes("dist"),
+}).map((path) => path.replaceAll("\\", "/"));
+const { ran, report } = await runVitest(
+  (only ?? []).flatMap((project) => ["--project", project]),
+  join(temporary, "vitest.json"),
+  env,
+);
+const { passed, failures } = verdict(report, ran, only ? [] : everyTest);
+tally.add(passed, failures);
+console.log(`-- tests: ${passed} passed, ${failures.length} failed in ${ran.seconds.toFixed(1)} s`);
+
+await leave();
+console.log(`\nAll in ${((performance.now() - started) / 1000).toFixed(0)} s`);
+tally.close();
