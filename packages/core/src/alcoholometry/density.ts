@@ -1,6 +1,6 @@
+import { within } from "../quantity/index.ts";
 import type { Celsius, KgPerM3, MassFraction } from "../quantity/index.ts";
 import { densityFormula } from "./density-formula.ts";
-import { within } from "./within.ts";
 
 /**
  * Density of a mixture of ethanol and water, kg/m³, by the OIML R 22 (1975) general formula.
@@ -14,7 +14,7 @@ import { within } from "./within.ts";
  *
  * @throws RangeError outside the domain.
  * @example
- * density(massFraction(0.4), celsius(20)); // 935.1…
+ * density(massFraction(0.4), celsius(20)); // 935.14…
  */
 export function density(p: MassFraction, t: Celsius): KgPerM3 {
   within("mass fraction", "", p, 0, 1);

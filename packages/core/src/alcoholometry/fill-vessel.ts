@@ -1,9 +1,12 @@
 import { rootByBrent } from "../numeric/index.ts";
+import { within } from "../quantity/index.ts";
 import type { Abv20, Grams, Millilitres20 } from "../quantity/index.ts";
 import { describeLiquid, liquidOfVolume } from "./liquid.ts";
 import type { DescribedLiquid, Liquid } from "./liquid.ts";
 import type { OutOfReach } from "./out-of-reach.ts";
-import { within } from "./within.ts";
+
+/** Gaps smaller than this share of the capacity are below the rounding noise of the volumes they come from. */
+const NEGLIGIBLE = 1e-11;
 
 export type FillVessel = {
   readonly ok: true;
@@ -26,9 +29,8 @@ export type FillVessel = {
  *
  * @throws RangeError when a mass, the capacity or the strength is outside its domain.
  * @example
- * // 350 mL at 62.4 % vol in a 700 mL bottle, filled up with 46 % vol
- * fillVessel({ ...liquidOfVolume(millilitres20(350), abv20(62.4)), capacityMl: millilitres20(700), abv20: abv20(46) });
- * // addMl is a little over 350
+ * const held = liquidOfVolume(millilitres20(350), abv20(62.4));
+ * fillVessel({ ...held, capacityMl: millilitres20(700), abv20: abv20(46) }).addMl; // 350.62…
  */
 export function fillVessel(ask: {
   readonly ethanolG: Grams;
@@ -37,7 +39,7 @@ export function fillVessel(ask: {
   readonly abv20: Abv20;
 }): FillVessel | OutOfReach {
   const { ethanolG, waterG, capacityMl, abv20 } = ask;
-  within("capacity", "mL", capacityMl, 0, Number.MAX_VALUE);
+  within("capacity", "mL", capacityMl, 0, Infinity);
   const held = describeLiquid({ ethanolG, waterG });
   const one = liquidOfVolume(1 as Millilitres20, abv20);
   const gapMl = capacityMl - held.volumeMl;
@@ -55,7 +57,10 @@ export function fillVessel(ask: {
       ethanolG: (ethanolG + addMl * one.ethanolG) as Grams,
       waterG: (waterG + addMl * one.waterG) as Grams,
     });
-  const addMl = gapMl <= 0 ? 0 : rootFrom((x) => after(x).volumeMl - capacityMl, gapMl, capacityMl);
+  const addMl =
+    gapMl <= NEGLIGIBLE * capacityMl
+      ? Math.max(0, gapMl)
+      : rootFrom((x) => after(x).volumeMl - capacityMl, gapMl, capacityMl);
   return {
     ok: true,
     addMl: addMl as Millilitres20,
@@ -65,7 +70,10 @@ export function fillVessel(ask: {
   };
 }
 
-/** Adding x moves the volume by x less at most a few per cent either way, so 0 and 1.2 times the gap bracket it. */
+/**
+ * A drop of water in pure ethanol adds about 0.8 of its own volume, the least any drop adds to any mixture (at 20 °C, by
+ * the formula), so one and a half times the gap is always too much and brackets the answer.
+ */
 function rootFrom(f: (x: number) => number, gapMl: number, capacityMl: number): number {
-  return rootByBrent(f, 0, 1.2 * gapMl, capacityMl * 1e-14);
+  return rootByBrent(f, 0, 1.5 * gapMl, capacityMl * 1e-14);
 }

@@ -1,9 +1,9 @@
+import { within } from "../quantity/index.ts";
 import type { Abv20, Grams, MassFraction, Millilitres20, Proof60F } from "../quantity/index.ts";
 import { densityFormula } from "./density-formula.ts";
 import { proof60FFromMassFraction } from "./proof.ts";
 import { T20 } from "./reference-temperatures.ts";
 import { abv20FromMassFraction, massFractionFromAbv20 } from "./strength-by-volume.ts";
-import { within } from "./within.ts";
 
 /** A liquid by what it is made of: the pair that adds when liquids are mixed. */
 export type Liquid = { readonly ethanolG: Grams; readonly waterG: Grams };
@@ -22,10 +22,10 @@ export type DescribedLiquid = Liquid & {
  *
  * @throws RangeError when the volume is negative or not finite, or the strength outside 0 to 100 % vol.
  * @example
- * liquidOfVolume(millilitres20(700), abv20(40)); // { ethanolG: 220.98…, waterG: 442.7… }
+ * liquidOfVolume(millilitres20(700), abv20(40)); // { ethanolG: 220.98…, waterG: 442.6… }
  */
 export function liquidOfVolume(volumeMl: Millilitres20, abv: Abv20): Liquid {
-  within("volume", "mL", volumeMl, 0, Number.MAX_VALUE);
+  within("volume", "mL", volumeMl, 0, Infinity);
   const p = massFractionFromAbv20(abv);
   const massG = (volumeMl * densityFormula(p, T20)) / 1000;
   const ethanolG = massG * p;
@@ -38,11 +38,11 @@ export function liquidOfVolume(volumeMl: Millilitres20, abv: Abv20): Liquid {
  *
  * @throws RangeError when a mass is negative or not finite.
  * @example
- * describeLiquid({ ethanolG: grams(40), waterG: grams(60) }).massFraction; // 0.4
+ * describeLiquid({ ethanolG: grams(40), waterG: grams(60) }).abv20; // 47.39…
  */
 export function describeLiquid({ ethanolG, waterG }: Liquid): DescribedLiquid {
-  within("mass of ethanol", "g", ethanolG, 0, Number.MAX_VALUE);
-  within("mass of water", "g", waterG, 0, Number.MAX_VALUE);
+  within("mass of ethanol", "g", ethanolG, 0, Infinity);
+  within("mass of water", "g", waterG, 0, Infinity);
   const massG = (ethanolG + waterG) as Grams;
   if (massG === 0) {
     const volumeMl = 0 as Millilitres20;

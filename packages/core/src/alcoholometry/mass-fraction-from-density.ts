@@ -1,7 +1,10 @@
 import { rootByNewton } from "../numeric/index.ts";
+import { within } from "../quantity/index.ts";
 import type { Celsius, KgPerM3, MassFraction } from "../quantity/index.ts";
 import { densityFormula, densitySlopeFormula } from "./density-formula.ts";
-import { within } from "./within.ts";
+
+/** A density past water's or ethanol's by less than this is rounding, kg/m³; it moves the answer by less than 1e-10. */
+const ROUNDING = 1e-9;
 
 /**
  * The mass fraction of ethanol whose mixture with water has density `rho` at `t`; the inverse of `density`.
@@ -11,14 +14,16 @@ import { within } from "./within.ts";
  *
  * @throws RangeError when `t` is outside -20 to 40 °C or `rho` is not a number.
  * @example
- * massFractionFromDensity(kgPerM3(935.15), celsius(20)); // 0.400…
+ * massFractionFromDensity(kgPerM3(935.15), celsius(20)); // 0.399…
  */
 export function massFractionFromDensity(rho: KgPerM3, t: Celsius): MassFraction | null {
   within("temperature", "°C", t, -20, 40);
-  within("density", "kg/m³", rho, 0, Number.MAX_VALUE);
+  within("density", "kg/m³", rho, 0, Infinity);
   const water = densityFormula(0, t);
   const ethanol = densityFormula(1, t);
-  if (rho > water || rho < ethanol) return null;
+  if (rho > water + ROUNDING || rho < ethanol - ROUNDING) return null;
+  if (rho >= water) return 0 as MassFraction;
+  if (rho <= ethanol) return 1 as MassFraction;
   return rootByNewton(
     (p) => densityFormula(p, t) - rho,
     (p) => densitySlopeFormula(p, t),

@@ -31,10 +31,9 @@ export type Mixture = {
  * @throws RangeError when nothing is poured, or a volume or strength is outside its domain.
  * @example
  * // two parts at 62.4 % vol and one part at 46 % vol
- * mix([
- *   { volumeMl: millilitres20(500), abv20: abv20(62.4) },
- *   { volumeMl: millilitres20(250), abv20: abv20(46) },
- * ]).abv20; // 57.0…, and the volume is below 750
+ * const first = { volumeMl: millilitres20(500), abv20: abv20(62.4) };
+ * const second = { volumeMl: millilitres20(250), abv20: abv20(46) };
+ * mix([first, second]).abv20; // 56.97…
  */
 export function mix(pours: readonly Pour[]): Mixture {
   const liquids = pours.map((pour) => liquidOfVolume(pour.volumeMl, pour.abv20));

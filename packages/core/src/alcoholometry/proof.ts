@@ -1,8 +1,8 @@
+import { within } from "../quantity/index.ts";
 import type { Abv20, MassFraction, Proof60F } from "../quantity/index.ts";
 import { T60F } from "./reference-temperatures.ts";
 import { abv20FromMassFraction, massFractionFromAbv20 } from "./strength-by-volume.ts";
 import { massFractionOfShare, volumeShare } from "./volume-share.ts";
-import { within } from "./within.ts";
 
 /**
  * US proof from the mass fraction: twice the per cent by volume at 60 °F, 200 p rho(p, T) / rho(1, T) with
@@ -10,7 +10,7 @@ import { within } from "./within.ts";
  *
  * @throws RangeError outside the domain.
  * @example
- * proof60FFromMassFraction(massFraction(0.4252)); // 100.0…
+ * proof60FFromMassFraction(massFraction(0.425)); // 100.03…
  */
 export function proof60FFromMassFraction(p: MassFraction): Proof60F {
   within("mass fraction", "", p, 0, 1);
@@ -22,7 +22,7 @@ export function proof60FFromMassFraction(p: MassFraction): Proof60F {
  *
  * @throws RangeError outside the domain.
  * @example
- * massFractionFromProof60F(proof60F(100)); // 0.425…
+ * massFractionFromProof60F(proof60F(100)); // 0.4248…
  */
 export function massFractionFromProof60F(proof: Proof60F): MassFraction {
   within("strength", "proof", proof, 0, 200);

@@ -1,7 +1,7 @@
+import { within } from "../quantity/index.ts";
 import type { Abv20, MassFraction } from "../quantity/index.ts";
 import { T20 } from "./reference-temperatures.ts";
 import { massFractionOfShare, volumeShare } from "./volume-share.ts";
-import { within } from "./within.ts";
 
 /**
  * Strength by volume at 20 °C (% vol) from the mass fraction: 100 p rho(p, 20) / rho(1, 20), the definition of
@@ -9,7 +9,7 @@ import { within } from "./within.ts";
  *
  * @throws RangeError outside the domain.
  * @example
- * abv20FromMassFraction(massFraction(0.3330)); // 40.0…
+ * abv20FromMassFraction(massFraction(0.333)); // 40.0004…
  */
 export function abv20FromMassFraction(p: MassFraction): Abv20 {
   within("mass fraction", "", p, 0, 1);
@@ -21,7 +21,7 @@ export function abv20FromMassFraction(p: MassFraction): Abv20 {
  *
  * @throws RangeError outside the domain.
  * @example
- * massFractionFromAbv20(abv20(40)); // 0.333…
+ * massFractionFromAbv20(abv20(40)); // 0.33299…
  */
 export function massFractionFromAbv20(abv: Abv20): MassFraction {
   within("strength", "% vol", abv, 0, 100);

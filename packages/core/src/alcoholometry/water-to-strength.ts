@@ -24,7 +24,7 @@ export type WaterToStrength = {
  * @throws RangeError when a volume or strength is outside its domain.
  * @example
  * waterToStrength({ volumeMl: millilitres20(700), from: abv20(60), to: abv20(43) });
- * // { ok: true, waterMl: 286.…, waterG: 285.…, finalMl: 976.7…, naiveWaterMl: 276.7… }
+ * // { ok: true, waterMl: 285.25…, waterG: 284.74…, finalMl: 976.74…, naiveWaterMl: 276.74… }
  */
 export function waterToStrength(ask: {
   readonly volumeMl: Millilitres20;

@@ -6,7 +6,7 @@
  *
  * @throws RangeError when `f(low)` and `f(high)` have the same sign, or either is not a number.
  * @example
- * rootByBrent((x) => Math.cos(x) - x, 0, 1); // 0.7390851332151607
+ * rootByBrent((x) => Math.cos(x) - x, 0, 1); // 0.73908513321516…
  */
 export function rootByBrent(f: (x: number) => number, low: number, high: number, tolerance = 0): number {
   let a = low;

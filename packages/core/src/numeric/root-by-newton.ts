@@ -7,7 +7,7 @@
  *
  * @throws RangeError when `f(low)` and `f(high)` have the same sign, or either is not a number.
  * @example
- * rootByNewton((x) => x * x - 2, (x) => 2 * x, 0, 2); // 1.4142135623730951
+ * rootByNewton((x) => x * x - 2, (x) => 2 * x, 0, 2); // 1.41421356237309…
  */
 export function rootByNewton(
   f: (x: number) => number,

@@ -9,7 +9,7 @@ export type Abv20 = Branded<"abv20">;
  *
  * @throws RangeError when `x` is not a number in the domain.
  * @example
- * abv20(62.4); // 62.4, now a Abv20
+ * abv20(62.4); // 62.4
  */
 export function abv20(x: number): Abv20 {
   return within("abv20", "% vol", x, 0, 100) as Abv20;

@@ -9,7 +9,7 @@ export type Celsius = Branded<"celsius">;
  *
  * @throws RangeError when `x` is not a number in the domain.
  * @example
- * celsius(20); // 20, now a Celsius
+ * celsius(20); // 20
  */
 export function celsius(x: number): Celsius {
   return within("celsius", "°C", x, -273.15, Infinity) as Celsius;

@@ -9,7 +9,7 @@ export type Grams = Branded<"grams">;
  *
  * @throws RangeError when `x` is not a number in the domain.
  * @example
- * grams(591.9); // 591.9, now a Grams
+ * grams(591.9); // 591.9
  */
 export function grams(x: number): Grams {
   return within("grams", "g", x, 0, Infinity) as Grams;

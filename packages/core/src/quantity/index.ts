@@ -18,4 +18,5 @@ export type { Reading, Unreadable } from "./reading.ts";
 export { parseStrength } from "./parse-strength.ts";
 export { parseVolume } from "./parse-volume.ts";
 export { parseAmount } from "./parse-amount.ts";
+export { within } from "./within.ts";
 export { printMass, printStrength, printVolume } from "./print.ts";

@@ -9,7 +9,7 @@ export type KgPerM3 = Branded<"kgPerM3">;
  *
  * @throws RangeError when `x` is not a number in the domain.
  * @example
- * kgPerM3(935.18); // 935.18, now a KgPerM3
+ * kgPerM3(935.18); // 935.18
  */
 export function kgPerM3(x: number): KgPerM3 {
   return within("kgPerM3", "kg/m³", x, 0, Infinity) as KgPerM3;

@@ -9,7 +9,7 @@ export type MassFraction = Branded<"massFraction">;
  *
  * @throws RangeError when `x` is not a number in the domain.
  * @example
- * massFraction(0.4); // 0.4, now a MassFraction
+ * massFraction(0.4); // 0.4
  */
 export function massFraction(x: number): MassFraction {
   return within("massFraction", "", x, 0, 1) as MassFraction;

@@ -9,7 +9,7 @@ export type Millilitres20 = Branded<"millilitres20">;
  *
  * @throws RangeError when `x` is not a number in the domain.
  * @example
- * millilitres20(750); // 750, now a Millilitres20
+ * millilitres20(750); // 750
  */
 export function millilitres20(x: number): Millilitres20 {
   return within("millilitres20", "mL", x, 0, Infinity) as Millilitres20;

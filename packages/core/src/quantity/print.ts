@@ -8,7 +8,8 @@ function fixed(x: number, decimals: number): string {
   if (!Number.isInteger(decimals) || decimals < 0 || decimals > 12) {
     throw new RangeError(`decimals requires a whole number from 0 to 12, got ${decimals}`);
   }
-  if (!Number.isFinite(x)) throw new RangeError(`printing requires a finite number, got ${x}`);
+  // From 1e21 on, toFixed turns to powers of ten.
+  if (!(Math.abs(x) < 1e21)) throw new RangeError(`printing requires a number below 1e21, got ${x}`);
   const text = x.toFixed(decimals);
   return /^-0(\.0*)?$/.test(text) ? text.slice(1) : text;
 }

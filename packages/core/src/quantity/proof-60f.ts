@@ -9,7 +9,7 @@ export type Proof60F = Branded<"proof60F">;
  *
  * @throws RangeError when `x` is not a number in the domain.
  * @example
- * proof60F(124.8); // 124.8, now a Proof60F
+ * proof60F(124.8); // 124.8
  */
 export function proof60F(x: number): Proof60F {
   return within("proof60F", "proof", x, 0, 200) as Proof60F;
