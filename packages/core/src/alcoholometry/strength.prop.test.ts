@@ -7,6 +7,7 @@ import {
   proof60FFromAbv20,
   proof60FFromMassFraction,
 } from "./proof.ts";
+import { T60F } from "./reference-temperatures.ts";
 import { abv20OfStrength, massFractionOfStrength } from "./strength.ts";
 import { abv20FromMassFraction, massFractionFromAbv20 } from "./strength-by-volume.ts";
 
@@ -70,6 +71,10 @@ test("A4, A5: a stated strength is converted only when its basis asks for it", (
   expect(abv20OfStrength(asProof)).toBe(abv20FromProof60F(proof60F(124.8)));
   expect(massFractionOfStrength(asAbv)).toBe(massFractionFromAbv20(abv20(62.4)));
   expect(massFractionOfStrength(asProof)).toBe(massFractionFromProof60F(proof60F(124.8)));
+});
+
+test("A5: 60 °F is 140/9 °C, not 15.56 or 15.6", () => {
+  expect(T60F).toBeCloseTo(140 / 9, 14);
 });
 
 test("A16: a strength outside its scale throws", () => {
