@@ -30,8 +30,11 @@ export interface NothingRanked extends RankSummary {
 
 export type Friedman = FriedmanTest | NothingRanked;
 
-/** Steps the exact law may take unless told otherwise; see `friedman`. */
-export const EXACT_STEP_LIMIT = 2_000_000;
+/**
+ * Steps the exact law may take unless told otherwise: about half a second's work. Without ties that covers up to
+ * 181 judges of 3 items, 34 of 4, 11 of 5, 5 of 6, 3 of 7 and 2 of 8 to 10; with ties more.
+ */
+export const EXACT_STEP_LIMIT = 6_000_000;
 
 function checked(table: readonly (readonly number[])[]): RankTable {
   const items = table[0]?.length ?? 0;
@@ -55,7 +58,8 @@ function checked(table: readonly (readonly number[])[]): RankTable {
  *
  * p is exact (the permutation law given each judge's own ties) while that takes no more than
  * `exactStepLimit` steps; beyond it p is the chi-square approximation with k − 1 degrees of freedom, and
- * `method` says which. With one judge p is 1: one ranking cannot agree with anybody.
+ * `method` says which. For few judges the approximation errs to the larger p in the tail that matters (below
+ * about 0.1), so it takes less as proven than the exact law would. With one judge p is 1: one ranking cannot agree with anybody.
  *
  * Sources: Friedman, J. Am. Stat. Assoc. 32 (1937) 675; Hollander, Wolfe and Chicken, Nonparametric Statistical
  * Methods, 3rd ed., section 7.1 (ties: formula 7.8); Kendall and Babington Smith, Ann. Math. Stat. 10 (1939) 275.
