@@ -1,0 +1,33 @@
+import type { Refusal } from "@partsproof/house/protocol";
+import { Button, LinkButton } from "./button.tsx";
+import "./states.css";
+
+export interface BrokenProps {
+  /** A `broken` answer of useAsk. */
+  readonly asked: { readonly refusal: Refusal | null; readonly again: () => void };
+  /** What did not work, as a sentence. */
+  readonly title: string;
+  /** Offers the front page besides trying again. */
+  readonly home?: boolean;
+}
+
+/** Says what happened, in the house's words, and the one thing to do next. */
+export function Broken({ asked, title, home = false }: BrokenProps) {
+  const gone = asked.refusal?.status === 404;
+  return (
+    <section className="state state-broken" role="alert">
+      <h2>{title}</h2>
+      {asked.refusal?.issues.map((issue) => (
+        <p key={`${issue.code} ${issue.path.join(".")}`}>{issue.message}.</p>
+      ))}
+      <div className="state-actions">
+        {!gone && (
+          <Button kind="main" onClick={asked.again}>
+            Try again
+          </Button>
+        )}
+        {(home || gone) && <LinkButton to="/">Go to the front page</LinkButton>}
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,37 @@
+import type { ComponentProps } from "react";
+import { Link, type LinkProps } from "../router/index.ts";
+import "./button.css";
+
+/** `main`: the one thing to do here. `plain`: others. `quiet`: looks like text. `danger`: takes something away. */
+export type ButtonKind = "main" | "plain" | "quiet" | "danger";
+
+export interface ButtonProps extends ComponentProps<"button"> {
+  readonly kind?: ButtonKind;
+  /** Stays focusable while it works, so that the focus is not lost. */
+  readonly busy?: boolean;
+}
+
+export function Button({ kind = "plain", busy = false, className, type, onClick, ...rest }: ButtonProps) {
+  return (
+    <button
+      type={type ?? "button"}
+      className={`button button-${kind} ${className ?? ""}`}
+      aria-disabled={busy || undefined}
+      aria-busy={busy || undefined}
+      onClick={(event) => {
+        if (busy) event.preventDefault();
+        else onClick?.(event);
+      }}
+      {...rest}
+    />
+  );
+}
+
+/** A link that looks like a button, for going somewhere. */
+export function LinkButton({
+  kind = "plain",
+  className,
+  ...rest
+}: LinkProps & { readonly kind?: ButtonKind }) {
+  return <Link className={`button button-${kind} ${className ?? ""}`} {...rest} />;
+}

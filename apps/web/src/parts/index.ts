@@ -1,0 +1,18 @@
+export { announce } from "./announce.tsx";
+export { Broken, type BrokenProps } from "./broken.tsx";
+export { Busy } from "./busy.tsx";
+export { Button, type ButtonKind, type ButtonProps, LinkButton } from "./button.tsx";
+export { Choice, type ChoiceProps, Tick, type TickProps } from "./choice.tsx";
+export { Dialog, type DialogProps } from "./dialog.tsx";
+export { Empty, type EmptyProps } from "./empty.tsx";
+export { type ControlProps, Field, type FieldProps } from "./field.tsx";
+export { Form, type FormProps, IssueSummary, sentence, useIssuesAt } from "./form.tsx";
+export { GlassMat, type GlassMatProps, type GlassOnMat } from "./glass-mat.tsx";
+export { issuesAt, type Path } from "./issues-at.ts";
+export { LiquidColumn, type LiquidColumnProps, type Segment } from "./liquid-column.tsx";
+export { Menu, type MenuProps } from "./menu.tsx";
+export { NumberHero, type NumberHeroProps } from "./number-hero.tsx";
+export { Page, type PageProps, Section, type SectionProps } from "./page.tsx";
+export { SafetyNote } from "./safety-note.tsx";
+export { Stepper, type StepperProps } from "./stepper.tsx";
+export { AreaField, SelectField, TextField, type TextFieldProps } from "./text-field.tsx";

@@ -1,0 +1,5 @@
+import { Page } from "../../parts/page.tsx";
+
+export default function About() {
+  return <Page title="Stay well" />;
+}

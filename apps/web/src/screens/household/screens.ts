@@ -1,0 +1,5 @@
+import type { Screen } from "../screen.ts";
+
+export const screens: readonly Screen[] = [
+  { path: "/h/:household/household", place: null, load: () => import("./household.tsx") },
+];

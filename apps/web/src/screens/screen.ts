@@ -1,0 +1,20 @@
+import type { ComponentType } from "react";
+import type { Params } from "../router/index.ts";
+
+/** The five places, in the order of the work. */
+export type Place = "shelf" | "recipes" | "batches" | "flights" | "findings";
+
+export interface ScreenProps {
+  readonly params: Params;
+}
+
+/** One line of the app's table of screens. */
+export interface Screen {
+  /** As in "/h/:household/recipes/:recipe". */
+  readonly path: string;
+  /** Which place of the navigation it belongs to. */
+  readonly place: Place | null;
+  /** No navigation around it: a taster's sheet, the pourer's page. */
+  readonly bare?: boolean;
+  readonly load: () => Promise<{ readonly default: ComponentType<ScreenProps> }>;
+}

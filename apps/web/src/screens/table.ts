@@ -1,0 +1,43 @@
+import { type ComponentType, lazy } from "react";
+import { matchPath, type Params } from "../router/index.ts";
+import { screens as about } from "./about/screens.ts";
+import { screens as batches } from "./batches/screens.ts";
+import { screens as findings } from "./findings/screens.ts";
+import { screens as flights } from "./flights/screens.ts";
+import { screens as front } from "./front/screens.ts";
+import { screens as household } from "./household/screens.ts";
+import { screens as pour } from "./pour/screens.ts";
+import { screens as reckon } from "./reckon/screens.ts";
+import { screens as recipes } from "./recipes/screens.ts";
+import type { Screen, ScreenProps } from "./screen.ts";
+import { screens as sheet } from "./sheet/screens.ts";
+import { screens as shelf } from "./shelf/screens.ts";
+
+export interface Found {
+  readonly screen: Screen;
+  readonly params: Params;
+  readonly Screen: ComponentType<ScreenProps>;
+}
+
+/** Every screen, each in its own chunk. A pattern that comes first wins, so "new" stands before ":id". */
+const table = [
+  ...front,
+  ...reckon,
+  ...shelf,
+  ...recipes,
+  ...batches,
+  ...flights,
+  ...sheet,
+  ...pour,
+  ...findings,
+  ...household,
+  ...about,
+].map((screen) => ({ screen, Screen: lazy(screen.load) }));
+
+export function findScreen(path: string): Found | null {
+  for (const { screen, Screen } of table) {
+    const params = matchPath(screen.path, path);
+    if (params !== null) return { screen, params, Screen };
+  }
+  return null;
+}

@@ -1,0 +1,9 @@
+export { keep, kept, onKept } from "./kept.ts";
+export {
+  HouseholdContext,
+  keepHousehold,
+  lastHousehold,
+  useHousehold,
+  useLastHousehold,
+} from "./household.tsx";
+export { keepToken, tokenOf, type TokenKind, useToken } from "./tokens.ts";
