@@ -16,28 +16,37 @@ const project = (name: string, include: string, settings: Timeouts = {}) => ({
     environment: "node" as const,
     pool: "forks" as const,
     ...settings,
-    ...(long ? { testTimeout: 3_600_000, setupFiles: ["tools/full-size.setup.ts"] } : {}),
+    ...(long
+      ? { testTimeout: 3_600_000, hookTimeout: 600_000, setupFiles: ["tools/full-size.setup.ts"] }
+      : {}),
   },
 });
+
+const projects = [
+  project("core", "packages/core/src/**/*.test.ts"),
+  project("house", "packages/house/src/**/*.test.ts", { testTimeout: 30_000 }),
+  project("testkit", "packages/testkit/src/**/*.test.ts", { testTimeout: 30_000 }),
+  project("server", "apps/server/src/**/*.test.ts", { testTimeout: 120_000 }),
+  project("cli", "apps/cli/src/**/*.test.ts", { testTimeout: 60_000 }),
+  project("tools", "tools/**/*.test.ts", { testTimeout: 60_000 }),
+  project("web", "apps/web/src/**/*.test.{ts,tsx}"),
+  project("evening", "apps/web/e2e/**/*.test.ts", {
+    testTimeout: 240_000,
+    hookTimeout: 120_000,
+    fileParallelism: false,
+  }),
+];
+
+/** The vitest projects by name, with the pattern of their test files; `npm test` requires each to have some. */
+export const patterns: Readonly<Record<string, string>> = Object.fromEntries(
+  projects.map(({ test }) => [test.name, test.include.join()]),
+);
 
 export default defineConfig({
   test: {
     // A test that is left alone by `.only` or finds nothing to run is a failure, not a success.
     allowOnly: false,
     passWithNoTests: false,
-    projects: [
-      project("core", "packages/core/src/**/*.test.ts"),
-      project("house", "packages/house/src/**/*.test.ts", { testTimeout: 30_000 }),
-      project("testkit", "packages/testkit/src/**/*.test.ts", { testTimeout: 30_000 }),
-      project("server", "apps/server/src/**/*.test.ts", { testTimeout: 120_000 }),
-      project("cli", "apps/cli/src/**/*.test.ts", { testTimeout: 60_000 }),
-      project("tools", "tools/**/*.test.ts", { testTimeout: 60_000 }),
-      project("web", "apps/web/src/**/*.test.ts"),
-      project("evening", "apps/web/e2e/**/*.test.ts", {
-        testTimeout: 240_000,
-        hookTimeout: 120_000,
-        fileParallelism: false,
-      }),
-    ],
+    projects,
   },
 });

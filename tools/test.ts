@@ -8,6 +8,7 @@ import { root } from "./place.ts";
 import { startPostgres } from "./postgres.ts";
 import { staticChecks } from "./static-checks.ts";
 import { Tally } from "./tally.ts";
+import { patterns } from "../vitest.config.ts";
 import { runVitest, verdict } from "./vitest-results.ts";
 import { reportWebSize } from "./web-size.ts";
 import { buildWeb, webIsStale } from "./web.ts";
@@ -57,16 +58,24 @@ if (needs(["house", "testkit", "server", "cli", "evening"])) {
 }
 
 console.log("\n== tests ==");
-const everyTest = globSync("{packages,apps,tools,benchmarks}/**/*.test.{ts,tsx}", {
-  cwd: root,
-  exclude: (path) => path.includes("node_modules") || path.includes("dist"),
-}).map((path) => path.replaceAll("\\", "/"));
+const filesOf = (pattern: string): readonly string[] =>
+  globSync(pattern, { cwd: root, exclude: (path) => /(^|\/)(node_modules|dist)(\/|$)/.test(path) }).map(
+    (path) => path.replaceAll("\\", "/"),
+  );
+// A test file that no project runs, or a project that has no tests, would be forgotten in silence.
+const expected = only ? [] : filesOf("{packages,apps,tools,benchmarks}/**/*.test.{ts,tsx}");
+tally.add(
+  0,
+  (only ?? Object.keys(patterns))
+    .filter((project) => filesOf(patterns[project] ?? "").length === 0)
+    .map((project) => `project ${project}: requires at least 1 test file, got 0`),
+);
 const { ran, report } = await runVitest(
   (only ?? []).flatMap((project) => ["--project", project]),
   join(temporary, "vitest.json"),
   env,
 );
-const { passed, failures } = verdict(report, ran, only ? [] : everyTest);
+const { passed, failures } = verdict(report, ran, expected);
 tally.add(passed, failures);
 console.log(`-- tests: ${passed} passed, ${failures.length} failed in ${ran.seconds.toFixed(1)} s`);
 

@@ -1,18 +1,18 @@
 import { expect, test } from "vitest";
-import { firstLoadFiles } from "./web-size.ts";
+import { firstLoadFiles, lazyScreens } from "./web-size.ts";
 
 const manifest = {
   "index.html": {
     file: "assets/index-1.js",
     isEntry: true,
     imports: ["_a.js"],
-    dynamicImports: ["src/late.ts"],
   },
   "_a.js": { file: "assets/a-2.js", imports: ["_b.js"] },
   "_b.js": { file: "assets/b-3.js", imports: ["_a.js"] },
   "_c.js": { file: "assets/c-4.js", imports: ["_d.js"] },
   "_d.js": { file: "assets/d-5.js" },
-  "src/late.ts": { file: "assets/late-6.js", imports: ["_a.js"] },
+  "src/late.ts": { file: "assets/late-6.js", isDynamicEntry: true },
+  "src/screens/sheet.tsx": { file: "assets/sheet-8.js", isDynamicEntry: true, imports: ["_a.js", "_d.js"] },
   "style.css": { file: "assets/style-7.css" },
 };
 
@@ -32,5 +32,16 @@ test("what the page itself preloads or runs is first load too, with its imports"
     "assets/d-5.js",
     "assets/index-1.js",
     "register.js",
+  ]);
+});
+
+test("a page that is opened first brings its own chunk and what that imports", () => {
+  expect(lazyScreens(manifest)).toEqual(["src/screens/sheet.tsx"]);
+  expect(firstLoadFiles(manifest, "", "src/screens/sheet.tsx")).toEqual([
+    "assets/a-2.js",
+    "assets/b-3.js",
+    "assets/d-5.js",
+    "assets/index-1.js",
+    "assets/sheet-8.js",
   ]);
 });
