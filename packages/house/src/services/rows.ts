@@ -133,8 +133,13 @@ export interface FlightKeyRow extends Row {
 }
 
 export interface FlightKey {
-  /** The glasses of the flight; the index is the glass number. */
-  readonly glasses: readonly { readonly vesselId: string; readonly nameId: string; readonly label: string }[];
+  /** The glasses of the flight; the index is the glass number. `ethanolG` is in one taster's glass. */
+  readonly glasses: readonly {
+    readonly vesselId: string;
+    readonly nameId: string;
+    readonly label: string;
+    readonly ethanolG: number;
+  }[];
   /** For each sheet, the glass number behind each code. */
   readonly codes: readonly { readonly sheetId: string; readonly code: string; readonly glass: number }[];
 }

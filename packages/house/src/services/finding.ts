@@ -1,0 +1,58 @@
+import type { Finding } from "../protocol/index.ts";
+import { keyRowOf, knownFlight, sheetsOf } from "./flight-rows.ts";
+import { found } from "./found.ts";
+import type { Handlers } from "./handler.ts";
+import { knownHousehold } from "./known.ts";
+import { pageOf } from "./pages.ts";
+import type { Records } from "./ports.ts";
+import { refuse } from "./refuse.ts";
+import type { FlightRow } from "./rows.ts";
+import { type TasterNames, tasterNames } from "./shown-flight.ts";
+
+async function findingOf(records: Records, flight: FlightRow, names: TasterNames): Promise<Finding> {
+  const key = (await keyRowOf(records, flight))?.opened;
+  if (!key) throw new Error(`a revealed flight requires its opened key, flight ${flight.id} has none`);
+  return found(flight, key, await sheetsOf(records, flight), names);
+}
+
+export const findingHandlers: Handlers<"getFinding" | "listFindings"> = {
+  getFinding: ({ house, at }) =>
+    house.store.transaction(async (records) => {
+      const flight = await knownFlight(records, at);
+      if (flight.state !== "revealed") {
+        refuse(409, {
+          code: "not_revealed",
+          path: ["flight"],
+          limit: "a flight that is revealed",
+          received: flight.state,
+          message: `the finding requires a flight that is revealed, got one that is ${flight.state}`,
+        });
+      }
+      return findingOf(records, flight, await tasterNames(records, at.household));
+    }),
+
+  listFindings: ({ house, at, query }) =>
+    house.store.transaction(async (records) => {
+      await knownHousehold(records, at.household);
+      const names = await tasterNames(records, at.household);
+      const page = await pageOf(
+        query,
+        (q) =>
+          records.list("flight", at.household, { ...q, where: { state: "revealed" }, newestFirst: true }),
+        (row: FlightRow) => row,
+      );
+      const items = [];
+      for (const flight of page.items) {
+        const { sheets, headline } = await findingOf(records, flight, names);
+        items.push({
+          flightId: flight.id,
+          name: flight.name,
+          revealedAt: flight.revealedAt ?? "",
+          tasters: sheets.length,
+          glasses: flight.glassCount,
+          headline,
+        });
+      }
+      return { items, next: page.next };
+    }),
+};
