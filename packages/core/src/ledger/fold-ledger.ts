@@ -23,7 +23,7 @@ export function foldLedger(
   transfers: Iterable<Transfer>,
   until?: string,
 ): LedgerResult | Refused {
-  const { state, refused } = foldPastRefusals(vessels, inOrder(transfers, until), true);
+  const { state, refused } = foldPastRefusals(vessels, inOrder(transfers, until));
   const [refusal] = refused;
   return refusal === undefined ? { ok: true, state } : { ok: false, refusal };
 }
@@ -47,11 +47,10 @@ export function inOrder(transfers: Iterable<Transfer>, until?: string): Transfer
     .toSorted((a, b) => a.seq - b.seq);
 }
 
-/** Folds on one private map, stepping over refused transfers, or stopping at the first. */
+/** Folds on one private map, stepping over refused transfers; `refused` lists them in order. */
 export function foldPastRefusals(
   vessels: Iterable<Vessel>,
   ordered: readonly Transfer[],
-  stopAtFirst: boolean,
 ): { state: LedgerState; refused: Refusal[] } {
   const start = emptyState(vessels);
   const accounts = new Map<string, Contents>(start.accounts);
@@ -61,7 +60,6 @@ export function foldPastRefusals(
     const moved = move(state, transfer);
     if (!moved.ok) {
       refused.push(moved.refusal);
-      if (stopAtFirst) break;
       continue;
     }
     for (const [key, contents] of moved.changed) accounts.set(key, contents);

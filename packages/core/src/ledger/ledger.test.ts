@@ -193,6 +193,12 @@ describe("undo", () => {
     expect(all[4]?.undone).toBeUndefined();
   });
 
+  it("L4 an undone transfer counts for nothing when applied alone, and does not use up its seq", () => {
+    const [fill] = evening() as [Transfer];
+    const empty = emptyState(vessels);
+    expect(applyTransfer(empty, { ...fill, undone: true })).toEqual({ ok: true, state: empty });
+  });
+
   it("R11 is refused when later pours could not have happened, and names each of them", () => {
     const undone = undoTransfer(vessels, evening(), "t2");
     expect(undone).toMatchObject({

@@ -34,7 +34,7 @@ export function undoTransfer(
   const without = transfers.map((transfer) =>
     transfer === found ? { ...transfer, undone: true } : transfer,
   );
-  const { state, refused } = foldPastRefusals(vessels, inOrder(without), false);
+  const { state, refused } = foldPastRefusals(vessels, inOrder(without));
   const [refusal] = refused;
   return refusal === undefined
     ? { ok: true, transfers: without, state }
