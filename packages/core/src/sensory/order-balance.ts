@@ -23,7 +23,9 @@ export function orderBalance(orders: readonly (readonly number[])[]): OrderBalan
   for (const [row, order] of orders.entries()) {
     const sorted = order.toSorted((a, b) => a - b);
     if (order.length !== n || sorted.some((glass, i) => glass !== i)) {
-      throw new RangeError(`orderBalance requires row ${row} to order glasses 0 to ${n - 1}, got [${order}]`);
+      throw new RangeError(
+        `orderBalance requires row ${row} to order glasses 0 to ${n - 1}, got [${order.join()}]`,
+      );
     }
     order.forEach((glass, place) => {
       positions[glass * n + place] = (positions[glass * n + place] ?? 0) + 1;

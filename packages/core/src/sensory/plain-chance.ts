@@ -1,4 +1,4 @@
-const WORDS = "two three four five six seven eight nine ten eleven twelve".split(" ");
+const WORDS = "two three four five six seven eight nine ten".split(" ");
 
 const spelled = (n: number): string => WORDS[n - 2] ?? n.toLocaleString("en-GB");
 
@@ -11,7 +11,7 @@ function twoFigures(n: number): string {
 /**
  * A probability as odds in plain words, never more exact than it is.
  *
- * - exactly one in a whole number up to a million: "one in eight", "one in 120" (in words up to twelve)
+ * - exactly one in a whole number up to a million: "one in eight", "one in 120" (in words up to ten)
  * - within 5 % of one in a whole number: "about one in 11"; from 100 on two figures: "about one in 360,000"
  * - otherwise in a hundred: "about 29 in 100"
  * - below one in a thousand million: "fewer than one in a thousand million"; 0 and 1: "nobody", "everybody"
