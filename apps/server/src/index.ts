@@ -1,0 +1,3 @@
+export { dataFolder } from "./data-folder.ts";
+export { openDatabase, type OpenedDatabase } from "./database.ts";
+export { openEmbeddedHouse, openHouseFromEnvironment, type OpenedHouse } from "./open-house.ts";

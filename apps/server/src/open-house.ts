@@ -1,0 +1,34 @@
+import { randomBytes } from "node:crypto";
+import { join } from "node:path";
+import { type OpenHouse, openHouse } from "@partsproof/house";
+import type { Clock, Random } from "@partsproof/house/services";
+import { dataFolder } from "./data-folder.ts";
+import { openDatabase } from "./database.ts";
+import { readSealKey } from "./seal-key.ts";
+
+export interface OpenedHouse extends OpenHouse {
+  readonly dataFolder: string;
+  /** Which database and where, without a password. */
+  readonly database: string;
+}
+
+const clock: Clock = { now: () => new Date() };
+const random: Random = { bytes: (count) => new Uint8Array(randomBytes(count)) };
+
+/** The house of a data folder, in this process: the same file, the same key and the same door as the server's. */
+export function openEmbeddedHouse(folder: string): Promise<OpenedHouse> {
+  return open(folder, null, undefined);
+}
+
+/** The house that PARTSPROOF_DATA, DATABASE_URL and PARTSPROOF_SEAL_KEY name. */
+export function openHouseFromEnvironment(env: NodeJS.ProcessEnv): Promise<OpenedHouse> {
+  return open(dataFolder(env), env["DATABASE_URL"] || null, env["PARTSPROOF_SEAL_KEY"]);
+}
+
+async function open(folder: string, url: string | null, given: string | undefined): Promise<OpenedHouse> {
+  const file = join(folder, "house.db");
+  const sealKey = readSealKey({ folder, given, ...(url === null ? { databaseFile: file } : {}) });
+  const { store, says } = await openDatabase(url ?? file);
+  const house = openHouse({ store, clock, random, sealKey });
+  return { ...house, dataFolder: folder, database: says };
+}

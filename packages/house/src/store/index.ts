@@ -1,0 +1,1 @@
+export { createStore, type StoreOptions } from "./create-store.ts";

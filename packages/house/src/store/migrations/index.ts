@@ -1,0 +1,13 @@
+import type { Kysely } from "kysely";
+import type { Store } from "../../services/index.ts";
+import type { Database } from "../query.ts";
+import { beginning } from "./0001-beginning.ts";
+
+/** Each step by its name, oldest first. A step that has been released is never changed; a new one is added. */
+export type Migrations = Readonly<
+  Record<string, (db: Kysely<Database>, database: Store["database"]) => Promise<void>>
+>;
+
+export const migrations: Migrations = {
+  "0001_beginning": beginning,
+};

@@ -1,0 +1,115 @@
+import type { Row, TableName, Tables } from "../services/index.ts";
+
+/** How a field is kept. `id` sorts by bytes on both databases; `json` is JSON as text. */
+export type ColumnKind = "id" | "text" | "integer" | "real" | "boolean" | "json";
+
+type KindOf<V> = [V] extends [boolean]
+  ? "boolean"
+  : [V] extends [number]
+    ? "integer" | "real"
+    : [V] extends [string]
+      ? "id" | "text"
+      : "json";
+
+/** The fields of a table besides those that every row has. */
+export type Fields<N extends TableName> = {
+  readonly [K in Exclude<keyof Tables[N], keyof Row>]-?: KindOf<NonNullable<Tables[N][K]>>;
+};
+
+/** The fields of every row. */
+export const everyRow = {
+  householdId: "id",
+  id: "id",
+  version: "integer",
+  createdAt: "text",
+  updatedAt: "text",
+} as const satisfies { readonly [K in keyof Row]: KindOf<Row[K]> };
+
+/**
+ * What is stored, field by field, as of the newest migration; a test compares it with the migrated databases.
+ * In the order in which rows can be written, parents first.
+ */
+export const tables: { readonly [N in TableName]: Fields<N> } = {
+  household: { name: "text", currency: "text", demo: "boolean" },
+  taster: { name: "text" },
+  whiskey: {
+    maker: "text",
+    name: "text",
+    release: "text",
+    kind: "text",
+    strength: "json",
+    ageYears: "real",
+    grains: "json",
+    casks: "json",
+    distilledAt: "text",
+    priceMinor: "integer",
+    bottleMl: "real",
+    availability: "text",
+    note: "text",
+  },
+  recipe: { name: "text", targetWhiskeyId: "id", latestNumber: "integer" },
+  recipeVersion: { recipeId: "id", number: "integer", body: "json" },
+  vessel: {
+    kind: "text",
+    label: "text",
+    capacityMl: "real",
+    whiskeyId: "id",
+    batchId: "id",
+    priceMinor: "integer",
+    openedAt: "text",
+  },
+  batch: {
+    name: "text",
+    recipeId: "id",
+    recipeNumber: "integer",
+    vesselId: "id",
+    madeAt: "text",
+    restDays: "integer",
+    finishedAt: "text",
+    note: "text",
+  },
+  flight: {
+    name: "text",
+    pouring: "text",
+    state: "text",
+    glassCount: "integer",
+    pourMl: "real",
+    namesOnOffer: "json",
+    targetNameId: "text",
+    pourer: "text",
+    marks: "json",
+    holds: "json",
+    alcoholAtMostG: "real",
+    hostTokenHash: "text",
+    pourerTokenHash: "text",
+    pouredAt: "text",
+    revealedAt: "text",
+  },
+  flightKey: { flightId: "id", sealed: "text", opened: "json" },
+  sheet: {
+    flightId: "id",
+    tasterId: "id",
+    state: "text",
+    tokenHash: "text",
+    order: "json",
+    notes: "json",
+    guesses: "json",
+    ranking: "json",
+    undersides: "json",
+    lockedAt: "text",
+  },
+  transfer: {
+    seq: "integer",
+    at: "text",
+    from: "json",
+    to: "json",
+    amount: "json",
+    liquid: "json",
+    batchId: "id",
+    flightId: "id",
+    note: "text",
+    undoneAt: "text",
+  },
+};
+
+export const tableNames = Object.keys(tables) as readonly TableName[];

@@ -1,0 +1,7 @@
+export { databases, eachDatabase, type DatabaseName } from "./databases.ts";
+export { type Fixture, readCsvFixture, readJsonFixture } from "./fixture.ts";
+export { seededRandom } from "./seeded-random.ts";
+export { type SettableClock, settableClock } from "./settable-clock.ts";
+export { type TemporaryDatabase, temporaryDatabase } from "./temporary-database.ts";
+export { type TemporaryHouse, type TemporaryHouseOptions, temporaryHouse } from "./temporary-house.ts";
+export { whiskeyDrafts } from "./whiskey-drafts.ts";
