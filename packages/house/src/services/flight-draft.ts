@@ -18,7 +18,13 @@ export function checkDraft(draft: Draft, shelf: Shelf, names: TasterNames): void
   if (issues.length > 0) throw new HouseRefusal(422, issues);
 }
 
-const issue = (code: string, path: Issue["path"], what: string, limit: string, received: unknown): Issue => ({
+const issue = (
+  code: string,
+  path: Issue["path"],
+  what: string,
+  limit: string,
+  received: string | number | null,
+): Issue => ({
   code,
   path,
   limit,
