@@ -14,3 +14,12 @@ export async function pageOf<R extends Row, S>(
   const items = rows.slice(0, query.limit);
   return { items: items.map(show), next: rows.length > query.limit ? (items.at(-1)?.id ?? null) : null };
 }
+
+/** A list for `pageOf` over rows already read, in order of birth, of those that fit. */
+export function matching<R extends Row>(
+  rows: readonly R[],
+  fits: (row: R) => boolean,
+): (q: ListQuery<R>) => Promise<readonly R[]> {
+  return async ({ after, limit }) =>
+    rows.filter((row) => (after === undefined || row.id > after) && fits(row)).slice(0, limit);
+}

@@ -38,3 +38,14 @@ export function staleEdit(what: string, sent: number, stored: number): never {
     message: `${what} requires its present version ${stored}, got version ${sent}: read it again and repeat the change`,
   });
 }
+
+/** R1: a mixture of nothing. */
+export function partsAllZero(path: readonly (string | number)[]): never {
+  refuse(422, {
+    code: "parts_all_zero",
+    path: [...path],
+    limit: "at least one part above 0",
+    received: 0,
+    message: "parts requires at least one part above 0, got all zero",
+  });
+}

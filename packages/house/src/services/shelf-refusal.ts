@@ -7,6 +7,7 @@ import {
 } from "@partsproof/core/ledger";
 import type { TransferAmount } from "../protocol/index.ts";
 import { refuse } from "./refuse.ts";
+import type { VesselRow } from "./rows.ts";
 import type { Shelf } from "./shelf.ts";
 import { keptMl } from "./shelf-kept.ts";
 
@@ -40,17 +41,8 @@ export function refuseMove(
       message: `pouring out of ${label} requires at most the ${ml(wasMl)} in it, got ${ml(askedMl)}`,
     });
   }
-  if (refusal.code === "vessel_overflow") {
-    const capacity = shelf.vessels.get(vesselId)?.capacityMl ?? 0;
-    const received = Number(refusal.received);
-    refuse(422, {
-      code: "vessel_overflow",
-      path: [...path],
-      limit: `${ml(capacity)}, all that ${label} holds`,
-      received,
-      message: `filling ${label} requires at most ${ml(capacity)} in it, got ${ml(received)}`,
-    });
-  }
+  const vessel = shelf.vessels.get(vesselId);
+  if (refusal.code === "vessel_overflow" && vessel) refuseOverflow(vessel, Number(refusal.received), path);
   const unit = refusal.unit === null ? "" : ` ${refusal.unit}`;
   refuse(422, {
     code: refusal.code,
@@ -58,6 +50,21 @@ export function refuseMove(
     limit: refusal.limit === null ? refusal.message : `${refusal.limit}${unit}`,
     received: refusal.received,
     message: refusal.message,
+  });
+}
+
+/** S5: more than the vessel can hold. */
+export function refuseOverflow(
+  { label, capacityMl }: Pick<VesselRow, "label" | "capacityMl">,
+  receivedMl: number,
+  path: Path,
+): never {
+  refuse(422, {
+    code: "vessel_overflow",
+    path: [...path],
+    limit: `${ml(capacityMl)}, all that ${label} holds`,
+    received: receivedMl,
+    message: `filling ${label} requires at most ${ml(capacityMl)} in it, got ${ml(receivedMl)}`,
   });
 }
 
