@@ -8,7 +8,7 @@ export type YoungestAge =
   | { readonly years: null; readonly why: "empty" };
 
 /** A whiskey that brought less than this share of the alcohol is a rinse of the vessel, not a part of it. */
-export const COUNTS_ABOVE = 1e-9;
+const COUNTS_ABOVE = 1e-9;
 
 /**
  * The age a mixture may state: that of its youngest whiskey, and none when any whiskey in it states none.
