@@ -1,0 +1,14 @@
+export { LABEL_TOLERANCE } from "./label-tolerance.data.ts";
+export { abv20OfStated, type NotYet, type ReckonedRecipe, reckonRecipe } from "./reckon-recipe.ts";
+export {
+  factsOf,
+  slotKey,
+  slotOfKey,
+  type Stock,
+  stockOfContents,
+  stockOfWhiskey,
+  type Stocks,
+  whiskeyLabel,
+} from "./stock.ts";
+export { printGive, strengthGive } from "./strength-give.ts";
+export { type Cellar, useCellar } from "./use-cellar.ts";
