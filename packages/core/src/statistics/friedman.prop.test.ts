@@ -31,7 +31,7 @@ test("F3 neither the order of judges nor that of items nor the scale of a judge 
       expect(p(reversed) / test.p).toBeCloseTo(1, 12);
     }),
   );
-});
+}, 60_000);
 
 test("F1 W lies from 0 to 1, p from 0 to 1, and sums of ranks add up", () => {
   fc.assert(

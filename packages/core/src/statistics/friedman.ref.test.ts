@@ -99,4 +99,4 @@ test("F4 where few judges make chi-square a poor guess it errs to the larger p i
       expect(told(worn, 0).p).toBeGreaterThan(exact.p);
     }
   }
-});
+}, 60_000);
