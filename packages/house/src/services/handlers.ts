@@ -1,5 +1,6 @@
 import { batchHandlers } from "./batches.ts";
 import { bottleHandlers } from "./bottles.ts";
+import { exportHandlers } from "./export.ts";
 import { findingHandlers } from "./finding.ts";
 import { flightHandlers } from "./flights.ts";
 import type { Handlers } from "./handler.ts";
@@ -11,6 +12,7 @@ import { pouringHandlers } from "./pouring.ts";
 import { previewHandlers } from "./preview.ts";
 import { recipeHandlers } from "./recipes.ts";
 import { reckonHandlers } from "./reckon.ts";
+import { restoreHandlers } from "./restore.ts";
 import { revealHandlers } from "./reveal.ts";
 import { sheetHandlers } from "./sheets.ts";
 import { tasterHandlers } from "./tasters.ts";
@@ -25,6 +27,8 @@ export const allHandlers: Handlers = {
   ...healthHandlers,
   ...reckonHandlers,
   ...householdHandlers,
+  ...exportHandlers,
+  ...restoreHandlers,
   ...nextHandlers,
   ...whiskeyHandlers,
   ...bottleHandlers,
