@@ -6,8 +6,10 @@ import type { Store } from "@partsproof/house/services";
 import { PostgresDialect, SqliteDialect } from "kysely";
 import { Pool } from "pg";
 
-/** How long a statement waits for another process that writes to the same file. The store tries again after that. */
-const BUSY_MS = 1000;
+/** How long opening the file waits for another process that is writing to it. */
+const OPENING_MS = 5000;
+/** The same for a transaction. Short, because nothing else happens in this process meanwhile; the store tries again. */
+const BUSY_MS = 20;
 
 export interface OpenedDatabase {
   readonly store: Store;
@@ -22,11 +24,12 @@ export async function openDatabase(place: string): Promise<OpenedDatabase> {
 
 async function openSqlite(file: string): Promise<OpenedDatabase> {
   mkdirSync(dirname(file), { recursive: true, mode: 0o700 });
-  const database = new SqliteFile(file, { timeout: BUSY_MS });
+  const database = new SqliteFile(file, { timeout: OPENING_MS });
   database.pragma("journal_mode = WAL");
   // What has been answered survives a power cut, not only the end of this process.
   database.pragma("synchronous = FULL");
   database.pragma("foreign_keys = ON");
+  database.pragma(`busy_timeout = ${BUSY_MS}`);
   const store = await createStore({ dialect: new SqliteDialect({ database }), database: "sqlite" });
   return { store, says: `SQLite, ${file}` };
 }

@@ -1,3 +1,4 @@
+export { borrowDatabase } from "./borrowed-database.ts";
 export { databases, eachDatabase, type DatabaseName } from "./databases.ts";
 export { type Fixture, readCsvFixture, readJsonFixture } from "./fixture.ts";
 export { seededRandom } from "./seeded-random.ts";

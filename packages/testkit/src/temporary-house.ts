@@ -5,7 +5,7 @@ import { openDatabase } from "@partsproof/server";
 import type { DatabaseName } from "./databases.ts";
 import { seededRandom } from "./seeded-random.ts";
 import { type SettableClock, settableClock } from "./settable-clock.ts";
-import { temporaryDatabase } from "./temporary-database.ts";
+import { borrowDatabase } from "./borrowed-database.ts";
 
 export interface TemporaryHouseOptions {
   /** Where the clock stands, ISO 8601. */
@@ -31,7 +31,7 @@ export async function temporaryHouse(
   database: DatabaseName,
   { now, seed = 1 }: TemporaryHouseOptions = {},
 ): Promise<TemporaryHouse> {
-  const temporary = await temporaryDatabase(database);
+  const temporary = await borrowDatabase(database);
   const { store } = await openDatabase(temporary.place);
   const clock = settableClock(now);
   const random = seededRandom(seed);

@@ -27,7 +27,10 @@ const grains: fc.Arbitrary<WhiskeyDraft["grains"]> = fc.option(
     .map((marks) =>
       marks
         .slice(1)
-        .map((mark, i) => ({ grain: ["corn", "rye", "wheat", "malt"][i] ?? "oat", percent: mark - (marks[i] ?? 0) })),
+        .map((mark, i) => ({
+          grain: ["corn", "rye", "wheat", "malt"][i] ?? "oat",
+          percent: mark - (marks[i] ?? 0),
+        })),
     ),
   { nil: null },
 );

@@ -1,5 +1,5 @@
 /** How often a transaction is tried again before it is given up. */
-const MOST_TIMES = 20;
+const MOST_TIMES = 60;
 const LONGEST_PAUSE_MS = 200;
 
 /** Codes of a transaction that was refused for its neighbours' sake and may be run again as it is. */

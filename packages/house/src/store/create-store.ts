@@ -18,7 +18,7 @@ export async function createStore({ dialect, database }: StoreOptions): Promise<
   const db = new Kysely<Database>({ dialect });
   const attempts = inLine();
   try {
-    await migrate(db, database);
+    await attempts(() => migrate(db, database));
   } catch (error) {
     await db.destroy();
     throw error;

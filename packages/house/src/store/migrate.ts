@@ -8,25 +8,34 @@ import { serializable } from "./transaction.ts";
 const TABLE = "house_migration";
 
 /**
- * Brings the tables to the newest version, or to `upTo`, all or nothing. Forward only: a store that a newer version
- * of the house has changed is refused.
+ * Brings the tables to the newest version, all or nothing. Forward only: a store that a newer version of the house
+ * has changed is refused.
+ *
+ * @param known the steps to take, for tests of older versions
  */
 export async function migrate(
   db: Kysely<Database>,
   database: Store["database"],
-  upTo: string | null = null,
   known: Migrations = migrations,
 ): Promise<void> {
-  await refuseNewer(db, Object.keys(known));
-  if (database === "postgresql") return run(db, database, upTo, known);
+  const names = Object.keys(known);
+  const done = await stepsDone(db, database);
+  const newer = done.findLast((name) => !names.includes(name));
+  if (newer !== undefined) {
+    throw new Error(
+      `store requires tables of version ${names.at(-1)} or older, got ${newer}: ` +
+        "a newer version of Parts & Proof has changed this database, open it with that version",
+    );
+  }
+  if (done.length === names.length) return;
+  if (database === "postgresql") return takeSteps(db, database, known);
   // Kysely does not count on SQLite's transactional DDL, so the transaction is ours.
-  await serializable(db, database, (connection) => run(connection, database, upTo, known));
+  await serializable(db, database, (connection) => takeSteps(connection, database, known));
 }
 
-async function run(
+async function takeSteps(
   db: Kysely<Database>,
   database: Store["database"],
-  upTo: string | null,
   known: Migrations,
 ): Promise<void> {
   const steps = Object.fromEntries(
@@ -38,18 +47,17 @@ async function run(
     migrationTableName: TABLE,
     migrationLockTableName: `${TABLE}_lock`,
   });
-  const { error } = await (upTo === null ? migrator.migrateToLatest() : migrator.migrateTo(upTo));
+  const { error } = await migrator.migrateToLatest();
   if (error !== undefined) throw error;
 }
 
-async function refuseNewer(db: Kysely<Database>, known: readonly string[]): Promise<void> {
-  const present = await db.introspection.getTables();
-  if (!present.some(({ name }) => name === TABLE)) return;
-  const done = await db.selectFrom(TABLE).select(sql<string>`name`.as("name")).orderBy("name").execute();
-  const newest = done.findLast(({ name }) => !known.includes(name))?.name;
-  if (newest !== undefined) {
-    throw new Error(
-      `store requires tables of version ${known.at(-1)} or older, got ${newest}: a newer version of Parts & Proof has changed this database, open it with that version`,
-    );
-  }
+/** Names of the steps taken, oldest first. Asked first and cheaply, because nearly every start has nothing to do. */
+async function stepsDone(db: Kysely<Database>, database: Store["database"]): Promise<readonly string[]> {
+  const table =
+    database === "sqlite"
+      ? sql<{ there: string | null }>`select max(name) as there from sqlite_master where name = ${TABLE}`
+      : sql<{ there: string | null }>`select to_regclass(${TABLE})::text as there`;
+  if ((await table.execute(db)).rows[0]?.there == null) return [];
+  const done = await sql<{ name: string }>`select name from ${sql.table(TABLE)} order by name`.execute(db);
+  return done.rows.map(({ name }) => name);
 }

@@ -30,7 +30,10 @@ export function openRecords(db: Kysely<Database>, database: Store["database"], {
 
     insert: <N extends TableName>(table: N, row: Tables[N]) =>
       run(async () => {
-        await db.insertInto(sqlName(table)).values(toStoredRow(table, row, database)).execute();
+        await db
+          .insertInto(sqlName(table))
+          .values(toStoredRow(table, row, database))
+          .execute();
       }),
 
     replace: (table, row) =>

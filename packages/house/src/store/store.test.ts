@@ -1,4 +1,4 @@
-import { eachDatabase, type TemporaryDatabase, temporaryDatabase } from "@partsproof/testkit";
+import { eachDatabase, borrowDatabase, type TemporaryDatabase } from "@partsproof/testkit";
 import { openDatabase } from "@partsproof/server";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import type { Records, Store, TableName, Tables } from "../services/index.ts";
@@ -11,7 +11,7 @@ eachDatabase((database) => {
     let store: Store;
 
     beforeEach(async () => {
-      place = await temporaryDatabase(database);
+      place = await borrowDatabase(database);
       ({ store } = await openDatabase(place.place));
     });
     afterEach(async () => {
@@ -23,7 +23,11 @@ eachDatabase((database) => {
       store.transaction(async (records) => {
         for (const table of tableNames) await records.insert(table, rows[table]);
       });
-    const find = <N extends TableName>(table: N, household: number, rowId: string): Promise<Tables[N] | null> =>
+    const find = <N extends TableName>(
+      table: N,
+      household: number,
+      rowId: string,
+    ): Promise<Tables[N] | null> =>
       store.transaction((records) => records.find(table, id("household", household), rowId));
     const addTasters = (household: number, count: number): Promise<void> =>
       store.transaction(async (records) => {
@@ -85,7 +89,11 @@ eachDatabase((database) => {
     it("filters by text, number, truth and null, all together", async () => {
       await insertAll(oneOfEach(1));
       await store.transaction(async (records) => {
-        await records.insert("whiskey", { ...oneOfEach(1).whiskey, id: id("whiskey", 50), ...withNulls.whiskey });
+        await records.insert("whiskey", {
+          ...oneOfEach(1).whiskey,
+          id: id("whiskey", 50),
+          ...withNulls.whiskey,
+        });
       });
       const household = id("household", 1);
       const [byNull, byNumber, byBoth, byJsonNull, byTruth, byUntruth] = await store.transaction(
@@ -118,7 +126,8 @@ eachDatabase((database) => {
       await addTasters(1, 1);
       const old = oneOfEach(1).taster;
       const row = { ...old, id: id("taster", 1001), version: 2, name: "second" };
-      const replace = (next: Tables["taster"]) => store.transaction((records) => records.replace("taster", next));
+      const replace = (next: Tables["taster"]) =>
+        store.transaction((records) => records.replace("taster", next));
       expect(await replace(row)).toBe(true);
       expect(await replace({ ...row, name: "stale" })).toBe(false);
       expect(await replace({ ...row, version: 9, name: "from the future" })).toBe(false);
@@ -227,9 +236,7 @@ eachDatabase((database) => {
     it("gives a number twice to no two of 60 transactions at once", async () => {
       await addTasters(1, 0);
       const numbers = await Promise.all(
-        Array.from({ length: 60 }, () =>
-          store.transaction((records) => records.nextSeq(id("household", 1))),
-        ),
+        Array.from({ length: 60 }, () => store.transaction((records) => records.nextSeq(id("household", 1)))),
       );
       expect(numbers.toSorted((a, b) => a - b)).toStrictEqual(Array.from({ length: 60 }, (_, i) => i + 1));
     });

@@ -48,5 +48,7 @@ function finite(key: string, value: unknown): unknown {
 }
 
 function wrong(column: string, condition: string, value: unknown): never {
-  throw new TypeError(`column ${column} requires ${condition}, got ${JSON.stringify(value) ?? String(value)}`);
+  throw new TypeError(
+    `column ${column} requires ${condition}, got ${JSON.stringify(value) ?? String(value)}`,
+  );
 }

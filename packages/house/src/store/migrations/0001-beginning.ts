@@ -148,7 +148,10 @@ export async function beginning(db: Kysely<Database>, database: Store["database"
   await createTables(db, database, tables);
   await db.schema
     .createTable("ledger_counter")
-    .addColumn("household_id", "text", (column) => column.primaryKey().references("household.id"))
+    .addColumn("household_id", "text", (column) => column.primaryKey())
     .addColumn("last_seq", "integer", (column) => column.notNull())
+    .addForeignKeyConstraint("ledger_counter_household", ["household_id"], "household", ["id"], (key) =>
+      key.deferrable().initiallyDeferred(),
+    )
     .execute();
 }
