@@ -74,6 +74,23 @@ test("O4 each of five glasses stands first about equally often over 5000 draws",
   for (const times of firsts) expect(Math.abs(times - 1000)).toBeLessThan(114);
 });
 
+test("O4 one taster of four glasses may get any of the 24 orders", () => {
+  const rng = seeded(7);
+  const seen = new Set(Array.from({ length: 600 }, () => servingOrders(4, 1, rng).orders[0]?.join()));
+  expect(seen.size).toBe(24);
+});
+
+test("O4 two tasters may get any two rows of the square", () => {
+  const rng = seeded(7);
+  const zigzag = [0, 1, 3, 2];
+  // Rename the glasses so that the first taster has row 0; the second then starts with its row's number.
+  const second = Array.from({ length: 200 }, () => {
+    const [one = [], two = []] = servingOrders(4, 2, rng).orders;
+    return zigzag[one.indexOf(two[0] ?? -1)];
+  });
+  expect([...new Set(second)].toSorted()).toEqual([1, 2, 3]);
+});
+
 test("O1 counts out of range and rows that are no order throw", () => {
   const rng = seeded(1);
   expect(() => servingOrders(0, 3, rng)).toThrow("servingOrders requires a whole 1 to 12 glasses, got 0");

@@ -52,6 +52,10 @@ test("M5 a quotient is the nearest double, however large its parts", () => {
       expect(quotient(BigInt(a) * huge, BigInt(b) * huge)).toBe(a / b);
     }),
   );
+  // Half-way between two doubles goes to the even one, a hair above it goes up.
+  const [tie, unit] = [(2n ** 53n + 1n) * 2n ** 200n, 2n ** 200n];
+  expect(quotient(tie, unit)).toBe(2 ** 53);
+  expect(quotient(tie + 1n, unit)).toBe(2 ** 53 + 2);
   expect(quotient(1n, 2n ** 1000n)).toBe(2 ** -1000);
   expect(quotient(2n ** 1100n, 1n)).toBe(Infinity);
   expect(quotient(1n, 2n ** 1200n)).toBe(0);
