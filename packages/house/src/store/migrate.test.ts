@@ -1,0 +1,142 @@
+import { readFileSync } from "node:fs";
+import { openDatabase } from "@partsproof/server";
+import { eachDatabase, type TemporaryDatabase, temporaryDatabase } from "@partsproof/testkit";
+import SqliteFile from "better-sqlite3";
+import { Kysely, PostgresDialect, SqliteDialect, sql } from "kysely";
+import { Pool } from "pg";
+import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { oneOfEach } from "./fixtures/rows.ts";
+import { migrate } from "./migrate.ts";
+import { migrations } from "./migrations/index.ts";
+import type { Database } from "./query.ts";
+import { columnsOf } from "./row.ts";
+import { sqlName } from "./names.ts";
+import { tableNames } from "./tables.ts";
+
+const versions = Object.keys(migrations);
+
+/** The statements of fixtures/<version>.sql, which wrote rows when that version was the newest. */
+const rowsOf = (version: string): readonly string[] =>
+  readFileSync(new URL(`fixtures/${version}.sql`, import.meta.url), "utf8")
+    .split(";\n")
+    .filter((statement) => statement.trim() !== "");
+
+eachDatabase((database) => {
+  describe(`migrations on ${database}`, () => {
+    let place: TemporaryDatabase;
+    beforeEach(async () => {
+      place = await temporaryDatabase(database);
+    });
+    afterEach(() => place.remove());
+
+    const onTables = async <T>(work: (db: Kysely<Database>) => Promise<T>): Promise<T> => {
+      const dialect =
+        database === "sqlite"
+          ? new SqliteDialect({ database: new SqliteFile(place.place) })
+          : new PostgresDialect({ pool: new Pool({ connectionString: place.place, max: 2 }) });
+      const db = new Kysely<Database>({ dialect });
+      try {
+        return await work(db);
+      } finally {
+        await db.destroy();
+      }
+    };
+    const schema = () =>
+      onTables(async (db) => {
+        const tables = await db.introspection.getTables();
+        return tables
+          .filter(({ name }) => !name.startsWith("house_migration"))
+          .map(({ name, columns }) => ({
+            name,
+            columns: columns.map((c) => ({ name: c.name, type: c.dataType, nullable: c.isNullable })),
+          }))
+          .toSorted((a, b) => (a.name < b.name ? -1 : 1));
+      });
+
+    it("the newest version has exactly the tables and columns that tables.ts describes", async () => {
+      await (await openDatabase(place.place)).store.close();
+      const described = tableNames.map((table) => ({
+        name: sqlName(table),
+        columns: columnsOf(table)
+          .map(({ name }) => name)
+          .toSorted(),
+      }));
+      const found = (await schema())
+        .filter(({ name }) => name !== "ledger_counter")
+        .map(({ name, columns }) => ({ name, columns: columns.map((c) => c.name).toSorted() }));
+      expect(found).toStrictEqual(described.toSorted((a, b) => (a.name < b.name ? -1 : 1)));
+    });
+
+    it("opening it again changes nothing", async () => {
+      await (await openDatabase(place.place)).store.close();
+      const [before, steps] = [await schema(), await onTables(taken)];
+      await (await openDatabase(place.place)).store.close();
+      expect(await schema()).toStrictEqual(before);
+      expect(await onTables(taken)).toStrictEqual(steps);
+    });
+
+    // From every version there ever was, with rows in it. A new step needs a fixture of its own version as well.
+    for (const [index, version] of versions.entries()) {
+      it(`a house of version ${version} opens with every row in it`, async () => {
+        const upToIt = Object.fromEntries(Object.entries(migrations).slice(0, index + 1));
+        await onTables(async (db) => {
+          await migrate(db, database, upToIt);
+          expect((await taken(db)).map(({ name }) => name)).toStrictEqual(versions.slice(0, index + 1));
+          await db.transaction().execute(async (transaction) => {
+            for (const row of rowsOf(version)) await sql.raw(row).execute(transaction);
+          });
+        });
+        const { store } = await openDatabase(place.place);
+        try {
+          const rows = oneOfEach(1);
+          for (const table of tableNames) {
+            const [row] = await store.transaction((records) => records.list(table, rows[table].householdId));
+            expect(row, table).toStrictEqual(rows[table]);
+          }
+          expect(await store.transaction((records) => records.nextSeq(rows.household.id))).toBe(8);
+        } finally {
+          await store.close();
+        }
+      });
+    }
+
+    it("a step that fails leaves nothing of itself", async () => {
+      await onTables(async (db) => {
+        await migrate(db, database);
+        const before = await schema();
+        const failing = {
+          ...migrations,
+          "9998_half": async (on: Kysely<Database>) => {
+            await on.schema.createTable("half").addColumn("id", "text").execute();
+            throw new Error("in the middle");
+          },
+        };
+        await expect(migrate(db, database, failing)).rejects.toThrow("in the middle");
+        expect(await schema()).toStrictEqual(before);
+        expect((await taken(db)).map(({ name }) => name)).toStrictEqual(versions);
+      });
+    });
+
+    it("a house of a newer version is refused, and says so", async () => {
+      await onTables((db) =>
+        migrate(db, database, { ...migrations, "9999_from_the_future": async () => undefined }),
+      );
+      await expect(openDatabase(place.place)).rejects.toThrow(
+        /store requires tables of version 0001_beginning or older, got 9999_from_the_future: a newer version/,
+      );
+    });
+
+    it("two processes that open an empty database at once both find it whole", async () => {
+      const opened = await Promise.all([openDatabase(place.place), openDatabase(place.place)]);
+      for (const { store } of opened) {
+        expect(await store.transaction((records) => records.households())).toStrictEqual([]);
+        await store.close();
+      }
+      expect((await onTables(taken)).map(({ name }) => name)).toStrictEqual(versions);
+    });
+  });
+});
+
+const taken = async (db: Kysely<Database>) =>
+  (await sql<{ name: string; timestamp: string }>`select * from house_migration order by name`.execute(db))
+    .rows;
