@@ -3,26 +3,25 @@ import { serveStatic } from "@hono/node-server/serve-static";
 import { type Context, Hono } from "hono";
 import { refused } from "./refused.ts";
 
-/**
- * The built web app. Names in assets/ carry a hash of their content, so they may be kept for ever; everything else is
- * asked for again. Any address without a file is a place inside the app and gets its page.
- */
+/** Names in assets/ carry a hash of their content. */
+const KEEP_FOR_EVER = "public, max-age=31536000, immutable";
+const ASK_AGAIN = "no-cache";
+
+/** The built web app. Any address without a file is a place inside the app and gets its page. */
 export function webFiles(folder: string): Hono {
   const app = new Hono();
-  app.get("/assets/*", serveStatic({ root: folder, onFound: keep("public, max-age=31536000, immutable") }));
-  app.get("/assets/*", (c) => noFile(c));
-  app.get("*", serveStatic({ root: folder, onFound: keep("no-cache") }));
-  app.get("*", serveStatic({ path: join(folder, "index.html"), onFound: keep("no-cache") }));
-  app.all("*", (c) => noFile(c));
+  app.use(async (c, next) => {
+    await next();
+    if (c.res.ok) c.header("cache-control", c.req.path.startsWith("/assets/") ? KEEP_FOR_EVER : ASK_AGAIN);
+  });
+  app.get("*", serveStatic({ root: folder }));
+  app.all("/assets/*", unknown);
+  app.get("*", serveStatic({ path: join(folder, "index.html") }));
+  app.all("*", unknown);
   return app;
 }
 
-const keep =
-  (cacheControl: string) =>
-  (_path: string, c: Context): void =>
-    c.header("cache-control", cacheControl);
-
-function noFile(c: Context): Response {
+function unknown(c: Context): Response {
   return refused(404, "Not here", {
     code: "unknown_address",
     what: "address",

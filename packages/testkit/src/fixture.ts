@@ -50,7 +50,9 @@ function requireSource(file: URL, source: string): string {
 }
 
 function cellsOf(line: string): readonly string[] {
-  return [...line.matchAll(/(?:^|,)(?:"((?:[^"]|"")*)"|([^,]*))/g)].map(
-    ([, quoted, plain]) => quoted?.replaceAll('""', '"') ?? plain ?? "",
-  );
+  const cells = [...`,${line}`.matchAll(/,(?:"((?:[^"]|"")*)"|([^,"]*))/g)];
+  if (cells.reduce((length, [cell]) => length + cell.length, 0) !== line.length + 1) {
+    throw new Error(`fixture requires quotes around a whole cell, got ${line}`);
+  }
+  return cells.map(([, quoted, plain]) => quoted?.replaceAll('""', '"') ?? plain ?? "");
 }

@@ -2,6 +2,10 @@ import type { WhiskeyDraft } from "@partsproof/house/protocol";
 import { WhiskeyKind, WoodSpecies } from "@partsproof/house/protocol";
 import fc from "fast-check";
 
+/** Objects as JSON.parse makes them. */
+const record = <T>(model: { [K in keyof T]: fc.Arbitrary<T[K]> }): fc.Arbitrary<T> =>
+  fc.record(model, { noNullPrototype: true }) as fc.Arbitrary<T>;
+
 /** Text that the schema neither refuses nor trims: whole characters of any script, no space at the ends, no U+0000. */
 const text = (minLength: number, maxLength: number): fc.Arbitrary<string> =>
   fc
@@ -9,11 +13,11 @@ const text = (minLength: number, maxLength: number): fc.Arbitrary<string> =>
     .filter((s) => s.trim() === s && !s.includes("\0") && s.length >= minLength && s.length <= 120);
 
 const strength: fc.Arbitrary<WhiskeyDraft["strength"]> = fc.oneof(
-  fc.record({
+  record({
     basis: fc.constant("abv20" as const),
     value: fc.double({ min: 0, max: 100, noNaN: true }).map(positiveZero),
   }),
-  fc.record({
+  record({
     basis: fc.constant("proof60F" as const),
     value: fc.double({ min: 0, max: 200, noNaN: true }).map(positiveZero),
   }),
@@ -25,12 +29,10 @@ const grains: fc.Arbitrary<WhiskeyDraft["grains"]> = fc.option(
     .uniqueArray(fc.integer({ min: 1, max: 99 }), { maxLength: 3 })
     .map((cuts) => [0, ...cuts.toSorted((a, b) => a - b), 100])
     .map((marks) =>
-      marks
-        .slice(1)
-        .map((mark, i) => ({
-          grain: ["corn", "rye", "wheat", "malt"][i] ?? "oat",
-          percent: mark - (marks[i] ?? 0),
-        })),
+      marks.slice(1).map((mark, i) => ({
+        grain: ["corn", "rye", "wheat", "malt"][i] ?? "oat",
+        percent: mark - (marks[i] ?? 0),
+      })),
     ),
   { nil: null },
 );
@@ -38,7 +40,7 @@ const grains: fc.Arbitrary<WhiskeyDraft["grains"]> = fc.option(
 const priceMinor = fc.option(fc.integer({ min: 0, max: 100_000_000 }), { nil: null });
 
 /** Any whiskey that the house takes. */
-export const whiskeyDrafts: fc.Arbitrary<WhiskeyDraft> = fc.record({
+export const whiskeyDrafts: fc.Arbitrary<WhiskeyDraft> = record({
   maker: text(1, 40),
   name: text(1, 40),
   release: text(0, 40),
@@ -49,7 +51,7 @@ export const whiskeyDrafts: fc.Arbitrary<WhiskeyDraft> = fc.record({
     { nil: null },
   ),
   grains,
-  casks: fc.array(fc.record({ species: fc.constantFrom(...WoodSpecies.options), held: text(1, 20) }), {
+  casks: fc.array(record({ species: fc.constantFrom(...WoodSpecies.options), held: text(1, 20) }), {
     maxLength: 3,
   }),
   distilledAt: fc.option(text(0, 40), { nil: null }),
