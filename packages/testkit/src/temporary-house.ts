@@ -36,14 +36,14 @@ export async function temporaryHouse(
   const clock = settableClock(now);
   const random = seededRandom(seed);
   const house: House = { store, clock, random, sealKey: random.bytes(32) };
-  const { fetch, close: closeHouse } = openHouse(house);
+  const opened = openHouse(house);
   const close = async (): Promise<void> => {
-    await closeHouse();
+    await opened.close();
     await temporary.remove();
   };
   return {
-    fetch,
-    client: createClient(fetch, "http://house.test"),
+    fetch: opened.fetch,
+    client: createClient(opened.fetch, "http://house.test"),
     house,
     store,
     clock,

@@ -48,7 +48,8 @@ async function takeSteps(
     migrationLockTableName: `${TABLE}_lock`,
   });
   const { error } = await migrator.migrateToLatest();
-  if (error !== undefined) throw error;
+  if (error instanceof Error) throw error;
+  if (error !== undefined) throw new Error("migration requires no failure, got one", { cause: error });
 }
 
 /** Names of the steps taken, oldest first. Asked first and cheaply, because nearly every start has nothing to do. */
@@ -57,7 +58,8 @@ async function stepsDone(db: Kysely<Database>, database: Store["database"]): Pro
     database === "sqlite"
       ? sql<{ there: string | null }>`select max(name) as there from sqlite_master where name = ${TABLE}`
       : sql<{ there: string | null }>`select to_regclass(${TABLE})::text as there`;
-  if ((await table.execute(db)).rows[0]?.there == null) return [];
+  const [found] = (await table.execute(db)).rows;
+  if (!found?.there) return [];
   const done = await sql<{ name: string }>`select name from ${sql.table(TABLE)} order by name`.execute(db);
   return done.rows.map(({ name }) => name);
 }

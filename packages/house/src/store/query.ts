@@ -9,7 +9,7 @@ export type Database = Record<string, StoredRow>;
 type Select = SelectQueryBuilder<Database, string, StoredRow>;
 
 export function select(db: Kysely<Database>, table: TableName): Select {
-  return db.selectFrom(sqlName(table)).selectAll() as Select;
+  return db.selectFrom(sqlName(table)).selectAll();
 }
 
 /** The filter, the cursor, the order and the limit of a list. */

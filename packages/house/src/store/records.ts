@@ -8,7 +8,8 @@ import type { Session } from "./session.ts";
 import { tableNames } from "./tables.ts";
 
 /** The rows of one transaction. Every statement but `households` names the household. */
-export function openRecords(db: Kysely<Database>, database: Store["database"], { run }: Session): Records {
+export function openRecords(db: Kysely<Database>, database: Store["database"], session: Session): Records {
+  const run: Session["run"] = (query) => session.run(query);
   const list: Records["list"] = (table, householdId, query = {}) =>
     run(async () => {
       const start = select(db, table).where("household_id", "=", householdId);
