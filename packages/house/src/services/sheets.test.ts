@@ -31,7 +31,7 @@ eachDatabase((database) => {
         codes: mine.sheet.glasses.map(({ code }) => code),
         names: shelf.nameIds,
         hostToken: made.hostToken,
-        [Symbol.asyncDispose]: house.close,
+        [Symbol.asyncDispose]: () => house.close(),
       };
     };
 
