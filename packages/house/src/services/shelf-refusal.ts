@@ -82,7 +82,7 @@ export function refuseKept(
       path: [...path],
       limit: "a vessel with nothing kept for sealed flights",
       received: label,
-      message: `pouring into a vessel requires one with nothing kept for sealed flights, got ${label}`,
+      message: `changing what a vessel holds requires one with nothing kept for sealed flights, got ${label}`,
     });
   }
   const limit = `${ml(Math.max(0, out.wasMl - out.keptMl))} free (${ml(out.keptMl)} kept for sealed flights)`;

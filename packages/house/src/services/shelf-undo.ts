@@ -124,6 +124,8 @@ function checkKept(shelf: Shelf, after: LedgerState, going: readonly TransferRow
     const path = ["transfer"];
     if (leftMl < kept - wasMl * TOLERANCE)
       refuseKept(shelf, vesselId, { wasMl, askedMl: wasMl - leftMl, keptMl: kept }, path);
+    if (going.some(({ to }) => to.kind === "vessel" && to.vesselId === vesselId))
+      refuseKept(shelf, vesselId, null, path);
   }
 }
 

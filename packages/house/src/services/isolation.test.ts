@@ -1,0 +1,203 @@
+import { eachDatabase, type TemporaryHouse, temporaryHouse } from "@partsproof/testkit";
+import { describe, expect, test } from "vitest";
+import { type RouteName, routes } from "../protocol/index.ts";
+import { eveningShelf, setFlight, takeSheets } from "./fixtures/evening.ts";
+
+/** Routes of a household, with what would be a good request if the ids were its own. */
+interface Attempt {
+  readonly body?: (ids: Ids) => unknown;
+  readonly query?: (ids: Ids) => string;
+}
+type Ids = Readonly<Record<string, string>>;
+
+const attempts: Partial<Record<RouteName, Attempt>> = {
+  getHousehold: {},
+  editHousehold: { body: () => ({ version: 1, name: "Taken" }) },
+  removeHousehold: { query: () => "confirm=Test%20house" },
+  exportHousehold: {},
+  next: {},
+  listTasters: {},
+  addTaster: { body: () => ({ name: "Stranger" }) },
+  editTaster: { body: () => ({ version: 1, name: "Taken" }) },
+  listWhiskeys: {},
+  addWhiskey: { body: () => ({ maker: "S", name: "S", strength: { basis: "abv20", value: 40 } }) },
+  getWhiskey: {},
+  editWhiskey: { body: () => ({ version: 1, name: "Taken" }) },
+  removeWhiskey: { query: () => "version=1" },
+  addBottle: { body: (ids) => ({ whiskeyId: ids["whiskey"] }) },
+  listVessels: {},
+  addVessel: { body: () => ({ kind: "jug", label: "Jug", capacityMl: 100 }) },
+  getVessel: {},
+  editVessel: { body: () => ({ version: 1, label: "Taken" }) },
+  removeVessel: { query: () => "version=1" },
+  listTransfers: {},
+  addTransfer: {
+    body: (ids) => ({
+      from: { kind: "vessel", vesselId: ids["vessel"] },
+      to: { kind: "outside", name: "drain" },
+      amount: { kind: "volume", ml: 5 },
+    }),
+  },
+  undoTransfer: {},
+  listRecipes: {},
+  addRecipe: { body: (ids) => ({ name: "R", slots: [slot(ids)] }) },
+  getRecipe: {},
+  editRecipe: { body: () => ({ version: 1, name: "Taken" }) },
+  addRecipeVersion: { body: (ids) => ({ version: 1, slots: [slot(ids)] }) },
+  listRecipeVersions: {},
+  previewRecipe: { body: (ids) => ({ slots: [slot(ids)] }) },
+  planBatch: { body: (ids) => ({ recipeId: ids["recipe"], finalMl: 50 }) },
+  listBatches: {},
+  addBatch: {
+    body: (ids) => ({
+      name: "B",
+      recipeId: ids["recipe"],
+      vessel: { kind: "new", label: "F", capacityMl: 100 },
+      pours: [{ from: { kind: "vessel", vesselId: ids["vessel"] }, amount: { kind: "volume", ml: 5 } }],
+    }),
+  },
+  getBatch: {},
+  editBatch: { body: () => ({ version: 1, name: "Taken" }) },
+  listFlights: {},
+  addFlight: {
+    body: (ids) => ({
+      name: "F",
+      pouring: "alone",
+      pourMl: 5,
+      glasses: [{ vesselId: ids["vessel"] }, { vesselId: ids["vessel"] }],
+      tasterIds: [ids["taster"]],
+    }),
+  },
+  getFlight: {},
+  getPourList: {},
+  markPoured: {},
+  callOffFlight: {},
+  takeSheet: { body: () => ({ ofLegalAge: true }) },
+  freeSheet: {},
+  getSheet: {},
+  editSheet: { body: () => ({ version: 1, ranking: null }) },
+  lockSheet: { body: () => ({ version: 1 }) },
+  enterUndersides: { body: () => ({ marks: [] }) },
+  revealFlight: { body: () => ({}) },
+  getFinding: {},
+  listFindings: {},
+};
+
+const slot = (ids: Ids) => ({ parts: 1, of: { kind: "whiskey", whiskeyId: ids["whiskey"] } });
+
+/** A household with one of everything, and the ids of all of it. */
+async function oneOfEverything(house: TemporaryHouse): Promise<{ ids: Ids; token: string }> {
+  const evening = await eveningShelf(house.client, { whiskeys: 2, tasters: 1 });
+  const at = { household: evening.household };
+  const [whiskey = "", vessel = "", taster = ""] = [
+    evening.whiskeyIds[0],
+    evening.vesselIds[0],
+    evening.tasterIds[0],
+  ];
+  const recipe = await house.client("addRecipe", {
+    at,
+    body: { name: "Lamplighter", slots: [{ parts: 1, of: { kind: "whiskey", whiskeyId: whiskey } }] },
+  });
+  const batch = await house.client("addBatch", {
+    at,
+    body: {
+      name: "November",
+      recipeId: recipe.id,
+      vessel: { kind: "new", label: "Flask", capacityMl: 200 },
+      pours: [{ from: { kind: "vessel", vesselId: vessel }, amount: { kind: "volume", ml: 100 } }],
+    },
+  });
+  const { flight, hostToken } = await setFlight(evening, [0, 1]);
+  const [taken] = await takeSheets(evening, flight.id);
+  const { items } = await house.client("listTransfers", { at });
+  return {
+    ids: {
+      household: evening.household,
+      whiskey,
+      vessel,
+      taster,
+      recipe: recipe.id,
+      batch: batch.id,
+      flight: flight.id,
+      sheet: taken?.sheet.id ?? "",
+      transfer: items.at(-1)?.id ?? "",
+    },
+    token: hostToken,
+  };
+}
+
+const everything = async (house: TemporaryHouse, household: string) => {
+  const { exportedAt: _, tables, ...rest } = await house.client("exportHousehold", { at: { household } });
+  // What is sealed is sealed anew with each export; that there is one is compared.
+  return { ...rest, tables: { ...tables, sealedSheets: tables["sealedSheets"]?.length } };
+};
+
+eachDatabase((database) => {
+  describe(`households apart (${database})`, () => {
+    test("S1 the list of attempts is the list of a household's routes", () => {
+      const ofHousehold = Object.entries(routes).filter(([, { path }]) => path.includes(":household"));
+      expect(Object.keys(attempts).toSorted()).toEqual(ofHousehold.map(([name]) => name).toSorted());
+    });
+
+    test("S1 ids of another household answer 404 on every route, and change nothing", async () => {
+      await using house = await temporaryHouse(database);
+      const { ids, token } = await oneOfEverything(house);
+      const stranger = await house.client("addHousehold", { body: { name: "Stranger" } });
+      const before = await everything(house, ids["household"] ?? "");
+      const strangerBefore = await everything(house, stranger.id);
+      let tried = 0;
+      for (const [name, { body, query }] of Object.entries(attempts)) {
+        const { method, path } = routes[name as RouteName];
+        const named = [...path.matchAll(/:([a-z]+)/g)].map(([, key]) => key ?? "").slice(1);
+        // A list, or a thing added that names nothing of the other household, is the stranger's own affair.
+        const own = named.length === 0 && !/Id"|"id"/.test(JSON.stringify(body?.(ids) ?? {}));
+        if (own) continue;
+        tried += 1;
+        const filled = path.replace(/:([a-z]+)/g, (_, key: string) =>
+          key === "household" ? stranger.id : (ids[key] ?? ""),
+        );
+        const answer = await house.fetch(
+          new Request(`http://house.test${filled}${query ? `?${query(ids)}` : ""}`, {
+            method,
+            headers: { "content-type": "application/json", authorization: `Bearer ${token}` },
+            ...(body ? { body: JSON.stringify(body(ids)) } : {}),
+          }),
+        );
+        const text = await answer.text();
+        expect([name, answer.status, text.slice(0, 200)]).toEqual([name, 404, expect.any(String)]);
+        expect(text, name).toMatch(/"code":"unknown_/);
+      }
+      expect(tried).toBeGreaterThan(25);
+      expect(await everything(house, ids["household"] ?? "")).toEqual(before);
+      expect(await everything(house, stranger.id)).toEqual(strangerBefore);
+    });
+
+    test("S1 an unknown household answers 404 on every route", async () => {
+      await using house = await temporaryHouse(database);
+      const { ids } = await oneOfEverything(house);
+      const unknown = "0".repeat(26);
+      for (const [name, { body, query }] of Object.entries(attempts)) {
+        const { method, path } = routes[name as RouteName];
+        const filled = path.replace(/:([a-z]+)/g, (_, key: string) =>
+          key === "household" ? unknown : (ids[key] ?? ""),
+        );
+        const answer = await house.fetch(
+          new Request(`http://house.test${filled}${query ? `?${query(ids)}` : ""}`, {
+            method,
+            headers: { "content-type": "application/json" },
+            ...(body ? { body: JSON.stringify(body(ids)) } : {}),
+          }),
+        );
+        expect([name, answer.status]).toEqual([name, 404]);
+      }
+    });
+
+    test("S1 an id that cannot be one answers 404 too", async () => {
+      await using house = await temporaryHouse(database);
+      const answer = await house.fetch(new Request("http://house.test/api/households/../etc"));
+      expect(answer.status).toBe(404);
+      const odd = await house.fetch(new Request("http://house.test/api/households/NOT-AN-ID"));
+      expect(await odd.json()).toMatchObject({ status: 404, issues: [{ code: "unknown_household" }] });
+    });
+  });
+});
