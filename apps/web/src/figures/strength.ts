@@ -6,7 +6,7 @@ export function abvDigits(abv20: number): string {
 }
 
 export function printAbv(abv20: number): string {
-  return `${abvDigits(abv20)} % vol`;
+  return `${abvDigits(abv20)}\u00a0%\u00a0vol`;
 }
 
 /** Whole proof is what labels carry; one decimal is kept for cask strengths such as 124.8. */
@@ -16,7 +16,7 @@ export function proofDigits(proof60F: number): string {
 
 /** As the label states it. */
 export function printStated(strength: StatedStrength): string {
-  return strength.basis === "abv20" ? `${strength.value} % vol` : `${strength.value} proof`;
+  return strength.basis === "abv20" ? `${strength.value}\u00a0%\u00a0vol` : `${strength.value}\u00a0proof`;
 }
 
 /** As it would be typed into a box, for `parseStrength` to read back. */

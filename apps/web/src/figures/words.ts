@@ -18,8 +18,8 @@ export function printCask({ species, held }: Cask): string {
 
 /** A share of 0 to 1 in whole per cent; a trace is said to be one. */
 export function printShare(share: number): string {
-  if (share > 0 && share < 0.005) return "under 1 %";
-  return `${Math.round(share * 100)} %`;
+  if (share > 0 && share < 0.005) return "under 1\u00a0%";
+  return `${Math.round(share * 100)}\u00a0%`;
 }
 
 export function printParts(parts: number): string {

@@ -1,4 +1,5 @@
 export { announce } from "./announce.tsx";
+export { BlendFacts, type BlendFactsOf, type BlendFactsProps } from "./blend-facts.tsx";
 export { Broken, type BrokenProps } from "./broken.tsx";
 export { Busy } from "./busy.tsx";
 export { Button, type ButtonKind, type ButtonProps, LinkButton } from "./button.tsx";
@@ -14,5 +15,8 @@ export { Menu, type MenuProps } from "./menu.tsx";
 export { NumberHero, type NumberHeroProps } from "./number-hero.tsx";
 export { Page, type PageProps, Section, type SectionProps } from "./page.tsx";
 export { SafetyNote } from "./safety-note.tsx";
+export { Shares, type Share } from "./shares.tsx";
 export { Stepper, type StepperProps } from "./stepper.tsx";
+export { Tag } from "./tag.tsx";
+export { VesselLevel, type VesselLevelProps } from "./vessel-level.tsx";
 export { AreaField, SelectField, TextField, type TextFieldProps } from "./text-field.tsx";

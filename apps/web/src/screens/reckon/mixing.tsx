@@ -33,6 +33,10 @@ export function Mixing({ sum, onChange }: PanelProps) {
   return (
     <div className="reckon">
       <div className="reckon-in">
+        <div className="reckon-rowhead" aria-hidden="true">
+          <span>Parts</span>
+          <span>Strength on the label</span>
+        </div>
         <ol className="reckon-rows">
           {rows.map((row, i) => {
             const read = parseStrength(row.strength);
