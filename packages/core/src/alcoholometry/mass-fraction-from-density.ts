@@ -2,15 +2,16 @@ import { rootByNewton } from "../numeric/index.ts";
 import { within } from "../quantity/index.ts";
 import type { Celsius, KgPerM3, MassFraction } from "../quantity/index.ts";
 import { densityFormula, densitySlopeFormula } from "./density-formula.ts";
+import { weakestLiquid } from "./freezing-point.ts";
 
-/** A density past water's or ethanol's by less than this is rounding, kg/m³; it moves the answer by less than 1e-10. */
+/** A density past the ends of the range by less than this is rounding, kg/m³; it moves the answer by less than 1e-10. */
 const ROUNDING = 1e-9;
 
 /**
  * The mass fraction of ethanol whose mixture with water has density `rho` at `t`; the inverse of `density`.
  *
- * Null when no mixture has that density at that temperature (heavier than water or lighter than ethanol), which is what
- * a liquid with sugar or extract in it can give.
+ * Null when no liquid mixture has that density at that temperature (heavier than water or than the weakest mixture not frozen
+ * at `t`, or lighter than ethanol), which is what a liquid with sugar or extract in it can give.
  *
  * @throws RangeError when `t` is outside -20 to 40 °C or `rho` is not a number.
  * @example
@@ -19,15 +20,16 @@ const ROUNDING = 1e-9;
 export function massFractionFromDensity(rho: KgPerM3, t: Celsius): MassFraction | null {
   within("temperature", "°C", t, -20, 40);
   within("density", "kg/m³", rho, 0, Infinity);
-  const water = densityFormula(0, t);
+  const weakest = weakestLiquid(t);
+  const heaviest = densityFormula(weakest, t);
   const ethanol = densityFormula(1, t);
-  if (rho > water + ROUNDING || rho < ethanol - ROUNDING) return null;
-  if (rho >= water) return 0 as MassFraction;
+  if (rho > heaviest + ROUNDING || rho < ethanol - ROUNDING) return null;
+  if (rho >= heaviest) return weakest as MassFraction;
   if (rho <= ethanol) return 1 as MassFraction;
   return rootByNewton(
     (p) => densityFormula(p, t) - rho,
     (p) => densitySlopeFormula(p, t),
-    0,
+    weakest,
     1,
     1e-13,
   ) as MassFraction;
