@@ -3,6 +3,7 @@ import { z } from "zod";
 import { Id, type RouteName, routes } from "../protocol/index.ts";
 import type { Asked, Handler, Handlers, House } from "../services/index.ts";
 import { openApi } from "./openapi.ts";
+import { needKeepable } from "./keepable.ts";
 import { problem, unreadable } from "./problem.ts";
 
 const MAX_BODY_BYTES = 32 * 1024 * 1024;
@@ -64,17 +65,31 @@ async function read(
 }
 
 function readQuery(schema: z.ZodType, url: URL): unknown {
-  return schema.parse(Object.fromEntries(url.searchParams), { reportInput: true });
+  const asked = Object.fromEntries(url.searchParams);
+  needKeepable(asked);
+  return schema.parse(asked, { reportInput: true });
 }
 
 async function json(request: Request): Promise<unknown> {
-  const text = await request.text();
-  if (text.length > MAX_BODY_BYTES) {
-    throw unreadable(413, "body_too_large", [], `${MAX_BODY_BYTES} bytes`, text.length, "request body");
+  const bytes = await request.arrayBuffer();
+  if (bytes.byteLength > MAX_BODY_BYTES) {
+    throw unreadable(
+      413,
+      "body_too_large",
+      [],
+      `at most ${MAX_BODY_BYTES} bytes`,
+      bytes.byteLength,
+      "request body",
+    );
   }
+  let sent: unknown;
   try {
-    return JSON.parse(text);
+    // Fatal, so that bytes that are no text are refused and not replaced.
+    sent = JSON.parse(new TextDecoder("utf-8", { fatal: true }).decode(bytes));
   } catch {
-    throw unreadable(400, "json_unreadable", [], "JSON (RFC 8259)", text.slice(0, 120), "request body");
+    const start = new TextDecoder().decode(bytes.slice(0, 120));
+    throw unreadable(400, "json_unreadable", [], "JSON (RFC 8259)", start, "request body");
   }
+  needKeepable(sent);
+  return sent;
 }

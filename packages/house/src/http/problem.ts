@@ -33,7 +33,7 @@ export function problem(error: unknown): Response {
 export function unreadable(
   status: HouseRefusal["status"],
   code: string,
-  path: readonly string[],
+  path: readonly (string | number)[],
   limit: string,
   received: unknown,
   what: string,
@@ -52,19 +52,36 @@ function answer(status: number, issues: readonly Issue[]): Response {
 
 function fromZod(issue: z.core.$ZodIssue): Issue {
   const path = issue.path.map((p) => (typeof p === "symbol" ? String(p) : p));
-  const received = issue.input ?? null;
+  const received = receivedBy(issue);
   const where = path.length > 0 ? path.join(".") : "request";
   const { code, limit } = bound(issue);
   return { code, path, limit, received, message: `${where} requires ${limit}, got ${shown(received)}` };
 }
 
+/** What stood at the path. The word that tells forms apart is looked up in what holds it; JSON has no NaN. */
+function receivedBy(issue: z.core.$ZodIssue): unknown {
+  const key = issue.code === "invalid_union" ? issue.discriminator : undefined;
+  const input = issue.input as Readonly<Record<string, unknown>> | null | undefined;
+  if (key !== undefined && key === issue.path.at(-1)) return input?.[key] ?? null;
+  return Number.isNaN(issue.input) ? "not a number" : (issue.input ?? null);
+}
+
+const STATED: ReadonlySet<PropertyKey> = new Set(["strength", "waterTo", "from", "to"]);
+
+/** A strength stated with its basis, or one of the reckoner's plain ones. */
+function isStrength(path: readonly PropertyKey[]): boolean {
+  const last = path.at(-1);
+  if (last === "value") return STATED.has(path.at(-2) ?? "");
+  return last === "abv20" || last === "proof60F";
+}
+
 function bound(issue: z.core.$ZodIssue): { code: string; limit: string } {
-  const kind = issue.path.at(-1) === "value" && issue.path.at(-2) === "strength" ? "strength" : "value";
+  const kind = isStrength(issue.path) ? "strength" : "value";
   switch (issue.code) {
     case "too_big":
       return {
         code: `${kind}_too_large`,
-        limit: `${issue.inclusive === false ? "less than" : "at most"} ${issue.maximum}${unit(issue)}`,
+        limit: `${issue.inclusive === false ? "less than" : "at most"} ${issue.maximum}${kind === "strength" ? strengthUnit(issue.maximum) : unit(issue)}`,
       };
     case "too_small":
       return {
@@ -73,12 +90,29 @@ function bound(issue: z.core.$ZodIssue): { code: string; limit: string } {
       };
     case "invalid_type":
       return { code: "wrong_type", limit: issue.expected };
+    case "invalid_union":
+      return unionBound(issue);
     case "invalid_value":
       return { code: "unknown_word", limit: `one of ${issue.values.map(String).join(", ")}` };
     default:
       return { code: issue.code, limit: issue.message };
   }
 }
+
+/** Of several forms none fits: the words that tell them apart, or what each of them asks for. */
+function unionBound(issue: z.core.$ZodIssueInvalidUnion): { code: string; limit: string } {
+  if (issue.discriminator !== undefined) {
+    const words = "options" in issue ? (issue.options ?? []) : [];
+    return { code: "unknown_word", limit: `one of ${words.map(String).join(", ")}` };
+  }
+  const forms = issue.errors.map((errors) =>
+    errors.map((e) => `${e.path.join(".") || "request"} (${bound(e).limit})`).join(" and "),
+  );
+  return { code: "no_form_fits", limit: forms.join(", or ") };
+}
+
+/** The schema's own bound tells the basis: 100 % vol, or 200 proof. */
+const strengthUnit = (most: number | bigint): string => (Number(most) === 200 ? " proof" : " % vol");
 
 function unit(issue: { readonly origin: string; readonly path: readonly PropertyKey[] }): string {
   if (issue.origin === "string") return " characters";

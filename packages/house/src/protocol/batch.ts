@@ -10,7 +10,7 @@ export const Pour = z.object({
     z.object({ kind: z.literal("water") }),
   ]),
   amount: z.discriminatedUnion("kind", [
-    z.object({ kind: z.literal("volume"), ml: VolumeMl }),
+    z.object({ kind: z.literal("volume"), ml: z.number().positive().max(100_000) }),
     z.object({ kind: z.literal("mass"), g: z.number().positive().max(100_000) }),
   ]),
 });

@@ -23,8 +23,8 @@ export const StatedStrength = z.discriminatedUnion("basis", [
 ]);
 export type StatedStrength = z.infer<typeof StatedStrength>;
 
-/** Millilitres at 20 °C. */
-export const VolumeMl = z.number().positive().max(100_000);
+/** Millilitres at 20 °C, from a microlitre up. */
+export const VolumeMl = z.number().min(0.001).max(100_000);
 /** Whole minor units of the household's currency (cents, pence). */
 export const Money = z.int().min(0).max(100_000_000);
 

@@ -17,7 +17,7 @@ eachDatabase((database) => {
     });
 
     test.each([
-      [100.1, "strength_too_large", "at most 100"],
+      [100.1, "strength_too_large", "at most 100 % vol"],
       [-0.1, "strength_too_small", "at least 0"],
       [0, "strength_zero", "more than 0"],
     ])("a strength of %d %% vol is refused: %s", async (value, code, limit) => {
@@ -38,7 +38,12 @@ eachDatabase((database) => {
         pantry.whiskey("Breaker", 1, { strength: { basis: "proof60F", value: 201 } }),
       );
       expect(no.issues).toMatchObject([
-        { code: "strength_too_large", path: ["strength", "value"], limit: "at most 200", received: 201 },
+        {
+          code: "strength_too_large",
+          path: ["strength", "value"],
+          limit: "at most 200 proof",
+          received: 201,
+        },
       ]);
     });
 
