@@ -1,5 +1,121 @@
-import { Page } from "../../parts/page.tsx";
+import type { Recipe } from "@partsproof/house/protocol";
+import { useState } from "react";
+import { useAsk, useAskAll } from "../../api.ts";
+import { printDay } from "../../figures/index.ts";
+import { type Cellar, useCellar, whiskeyLabel } from "../../mixing/index.ts";
+import { Broken, Button, Busy, LinkButton, LiquidColumn, Page, Section } from "../../parts/index.ts";
+import { useHousehold } from "../../session/index.ts";
+import type { ScreenProps } from "../screen.ts";
+import { EditRecipe } from "./edit-recipe.tsx";
+import { printRatio } from "./lowest-terms.ts";
+import { Outcome } from "./outcome.tsx";
+import { OakNote } from "./recipe-fields.tsx";
+import { columnTitle, segmentsOf } from "./segments.ts";
+import "./recipe.css";
 
-export default function RecipePage() {
-  return <Page title="Recipe" />;
+/** One recipe: what it comes to, its history, changing it, making a batch of it. */
+export default function RecipePage({ params }: ScreenProps) {
+  const household = useHousehold();
+  const at = { household: household.id, recipe: params["recipe"] ?? "" };
+  const asked = useAsk("getRecipe", { at });
+  const cellar = useCellar();
+  const [editing, setEditing] = useState(false);
+  const back = { to: `/h/${household.id}/recipes`, label: "Recipes" };
+  if (asked.state !== "here" || cellar.state !== "here") {
+    const broken = asked.state === "broken" ? asked : cellar.state === "broken" ? cellar : null;
+    return (
+      <Page title="Recipe" wide back={back}>
+        {broken === null ? (
+          <Busy what="the recipe" />
+        ) : (
+          <Broken asked={broken} title="This recipe could not be fetched" />
+        )}
+      </Page>
+    );
+  }
+  const recipe = asked.answer;
+  const target = cellar.answer.whiskeys.find(({ id }) => id === recipe.targetWhiskeyId);
+  return (
+    <Page
+      title={recipe.name}
+      wide
+      back={back}
+      lead={
+        <>
+          {printRatio(recipe.latest.slots.map(({ parts }) => parts))}, version {recipe.latest.number} of{" "}
+          {printDay(recipe.latest.createdAt)}
+          {target !== undefined && `, towards ${whiskeyLabel(target)}`}
+        </>
+      }
+      actions={
+        !editing && (
+          <>
+            <LinkButton kind="main" to={`/h/${household.id}/batches/new?recipe=${recipe.id}`}>
+              Make a batch
+            </LinkButton>
+            <Button onClick={() => setEditing(true)}>Change it</Button>
+          </>
+        )
+      }
+    >
+      {editing ? (
+        <EditRecipe recipe={recipe} cellar={cellar.answer} onDone={() => setEditing(false)} />
+      ) : (
+        <Shown recipe={recipe} cellar={cellar.answer} />
+      )}
+    </Page>
+  );
+}
+
+function Shown({ recipe, cellar }: { readonly recipe: Recipe; readonly cellar: Cellar }) {
+  const { latest } = recipe;
+  return (
+    <div className="recipe">
+      <Outcome name={recipe.name} body={latest} cellar={cellar} />
+      <div className="recipe-side">
+        <Section title="Rest and oak">
+          <p>{latest.restDays === null ? "No rest asked for." : `Rest ${latest.restDays} days.`}</p>
+          {latest.oak === "" ? (
+            <p className="soft">No oak.</p>
+          ) : (
+            <>
+              <p>{latest.oak}</p>
+              <OakNote />
+            </>
+          )}
+          {latest.note !== "" && <p className="recipe-note">{latest.note}</p>}
+        </Section>
+        <Versions recipe={recipe} cellar={cellar} />
+      </div>
+    </div>
+  );
+}
+
+function Versions({ recipe, cellar }: { readonly recipe: Recipe; readonly cellar: Cellar }) {
+  const household = useHousehold();
+  const asked = useAskAll("listRecipeVersions", { at: { household: household.id, recipe: recipe.id } });
+  return (
+    <Section title="History">
+      {asked.state === "busy" && <Busy what="its history" />}
+      {asked.state === "broken" && <Broken asked={asked} title="Its history could not be fetched" />}
+      {asked.state === "here" && (
+        <ol className="versions" reversed>
+          {asked.answer.map((version) => (
+            <li key={version.number}>
+              <p>
+                <span className="name">Version {version.number}</span>{" "}
+                <span className="soft small">{printDay(version.createdAt)}</span>
+              </p>
+              <LiquidColumn
+                size="list"
+                title={columnTitle(`Version ${version.number}`, version.slots, cellar)}
+                segments={segmentsOf(version.slots, cellar)}
+              />
+              {version.note !== "" && <p className="soft small">{version.note}</p>}
+            </li>
+          ))}
+        </ol>
+      )}
+    </Section>
+  );
 }

@@ -1,5 +1,80 @@
-import { Page } from "../../parts/page.tsx";
+import type { Recipe } from "@partsproof/house/protocol";
+import { useAskAll } from "../../api.ts";
+import { abvDigits, printAge, printMoney } from "../../figures/index.ts";
+import { type Cellar, reckonRecipe, useCellar, whiskeyLabel } from "../../mixing/index.ts";
+import { Broken, Busy, Empty, LinkButton, LiquidColumn, Page } from "../../parts/index.ts";
+import { Link } from "../../router/index.ts";
+import { useHousehold } from "../../session/index.ts";
+import { columnTitle, segmentsOf } from "./segments.ts";
+import "./recipes.css";
 
+/** Every recipe, drawn as its column. */
 export default function Recipes() {
-  return <Page title="Recipes" />;
+  const household = useHousehold();
+  const recipes = useAskAll("listRecipes", { at: { household: household.id } });
+  const cellar = useCellar();
+  const write = (
+    <LinkButton kind="main" to={`/h/${household.id}/recipes/new`}>
+      Write a recipe
+    </LinkButton>
+  );
+  const broken = recipes.state === "broken" ? recipes : cellar.state === "broken" ? cellar : null;
+  return (
+    <Page title="Recipes" wide actions={write}>
+      {broken !== null && <Broken asked={broken} title="The recipes could not be fetched" />}
+      {broken === null && (recipes.state === "busy" || cellar.state === "busy") && (
+        <Busy what="the recipes" />
+      )}
+      {recipes.state === "here" && cellar.state === "here" && recipes.answer.length === 0 && (
+        <Empty title="No recipe yet" action={write}>
+          <p>Two parts of this with one part of that: start there and see what it comes to.</p>
+        </Empty>
+      )}
+      {recipes.state === "here" && cellar.state === "here" && (
+        <ul className="recipes">
+          {recipes.answer.map((recipe) => (
+            <Card key={recipe.id} recipe={recipe} cellar={cellar.answer} />
+          ))}
+        </ul>
+      )}
+    </Page>
+  );
+}
+
+function Card({ recipe, cellar }: { readonly recipe: Recipe; readonly cellar: Cellar }) {
+  const household = useHousehold();
+  const { slots } = recipe.latest;
+  const reckoned = reckonRecipe(recipe.latest, 700, cellar.stocks, cellar.facts);
+  const target = cellar.whiskeys.find(({ id }) => id === recipe.targetWhiskeyId);
+  return (
+    <li className="recipes-card">
+      <h2>
+        <Link to={`/h/${household.id}/recipes/${recipe.id}`}>{recipe.name}</Link>
+      </h2>
+      {target !== undefined && <p className="soft small">towards {whiskeyLabel(target)}</p>}
+      <LiquidColumn
+        size="list"
+        title={columnTitle(recipe.name, slots, cellar)}
+        segments={segmentsOf(slots, cellar)}
+      />
+      <p className="recipes-numbers">
+        {reckoned.ok && reckoned.result.abv20 !== null ? (
+          <>
+            <span>
+              <b>{abvDigits(reckoned.result.abv20)}</b> % vol
+            </span>
+            <span>{printAge(reckoned.result.youngestAge.years)}</span>
+            {reckoned.result.cost.perLitre !== null && (
+              <span>
+                {printMoney(reckoned.result.cost.perLitre * 0.7, household.currency)} for 700&nbsp;mL
+              </span>
+            )}
+          </>
+        ) : (
+          <span className="soft">not reckoned: a part is not known any more</span>
+        )}
+        <span className="soft">version {recipe.latest.number}</span>
+      </p>
+    </li>
+  );
 }

@@ -60,7 +60,7 @@ export function Mixing({ sum, onChange }: PanelProps) {
                 />
                 <button
                   type="button"
-                  className="reckon-drop"
+                  className="drop"
                   aria-label={`Take liquid ${i + 1} away`}
                   disabled={rows.length === 1}
                   onClick={() => {

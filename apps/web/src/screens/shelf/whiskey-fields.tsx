@@ -148,7 +148,7 @@ export function WhiskeyFields({ typed, onChange, currency, all = false }: Whiske
                 />
                 <button
                   type="button"
-                  className="line-drop"
+                  className="drop"
                   aria-label={`Take cask ${i + 1} away`}
                   onClick={() => set({ casks: typed.casks.toSpliced(i, 1) })}
                 >
@@ -202,7 +202,7 @@ export function WhiskeyFields({ typed, onChange, currency, all = false }: Whiske
                 />
                 <button
                   type="button"
-                  className="line-drop"
+                  className="drop"
                   aria-label={`Take grain ${i + 1} away`}
                   onClick={() => set({ grains: typed.grains.toSpliced(i, 1) })}
                 >

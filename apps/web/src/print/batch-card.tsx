@@ -1,0 +1,63 @@
+import type { Batch } from "@partsproof/house/protocol";
+import { abvDigits, printAge, printCask, printDay, printG, printMl, printShare } from "../figures/index.ts";
+import { LiquidColumn } from "../parts/index.ts";
+import "./print.css";
+
+/** A card with all that is needed to make a batch again. */
+export function BatchCard({ batch, oak }: { readonly batch: Batch; readonly oak: string }) {
+  const { made } = batch;
+  return (
+    <article className="print-card" aria-label={`Card: ${batch.name}`}>
+      <h2 className="print-name">{batch.name}</h2>
+      <p>
+        {batch.recipeName}, version {batch.recipeNumber}, made {printDay(batch.madeAt)}
+      </p>
+      <div className="print-body">
+        <LiquidColumn
+          size="print"
+          title={`What was poured into ${batch.name}`}
+          segments={batch.poured.map((pour) => ({
+            key: pour.transferId,
+            label: pour.label,
+            amount: pour.ml,
+            amountText: printMl(pour.ml),
+            sub: printG(pour.g),
+            water: pour.label.toLowerCase() === "water",
+          }))}
+        />
+        <dl>
+          <dt>Strength</dt>
+          <dd>{made.abv20 === null ? "empty" : `${abvDigits(made.abv20)} % vol`}</dd>
+          <dt>Volume</dt>
+          <dd>{printMl(made.volumeMl)}</dd>
+          <dt>Youngest</dt>
+          <dd>{printAge(made.youngestAge.years)}</dd>
+          {made.grainShares.length > 0 && (
+            <>
+              <dt>Grains</dt>
+              <dd>
+                {made.grainShares.map(({ grain, share }) => `${printShare(share)} ${grain}`).join(", ")}
+              </dd>
+            </>
+          )}
+          {made.casks.length > 0 && (
+            <>
+              <dt>Casks</dt>
+              <dd>{made.casks.map((cask) => printCask(cask)).join("; ")}</dd>
+            </>
+          )}
+          <dt>Rest</dt>
+          <dd>{batch.restDays === null ? "none" : `${batch.restDays} days`}</dd>
+          {oak !== "" && (
+            <>
+              <dt>Oak</dt>
+              <dd>{oak} (untreated, food-grade)</dd>
+            </>
+          )}
+        </dl>
+      </div>
+      {batch.note !== "" && <p>{batch.note}</p>}
+      <p className="print-foot">Blended at home, not for sale. mL and % vol at 20 °C.</p>
+    </article>
+  );
+}

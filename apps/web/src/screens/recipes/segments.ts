@@ -1,0 +1,34 @@
+import type { Slot } from "@partsproof/house/protocol";
+import { printAbv, printAge, printParts } from "../../figures/index.ts";
+import { type Cellar, slotKey } from "../../mixing/index.ts";
+import type { Segment } from "../../parts/index.ts";
+
+/** The slots of a recipe as segments of its column. */
+export function segmentsOf(slots: readonly Slot[], cellar: Cellar): Segment[] {
+  return slots.map((slot, i) => {
+    const key = slotKey(slot.of);
+    const stock = cellar.stocks.get(key);
+    const facts = slot.of.kind === "whiskey" ? cellar.facts.get(slot.of.whiskeyId) : undefined;
+    const sub = [
+      stock === undefined ? null : printAbv(stock.abv20),
+      facts === undefined ? (slot.of.kind === "batch" ? "a batch" : null) : printAge(facts.ageYears),
+    ].filter((text) => text !== null);
+    return {
+      key: `${key} ${i}`,
+      label: stock?.label ?? "not chosen yet",
+      amount: slot.parts,
+      amountText: String(slot.parts),
+      sub: sub.join(" · "),
+    };
+  });
+}
+
+/** The column in words. */
+export function columnTitle(name: string, slots: readonly Slot[], cellar: Cellar): string {
+  const lines = slots
+    .filter((slot) => slot.parts > 0)
+    .map(
+      (slot) => `${printParts(slot.parts)} ${cellar.stocks.get(slotKey(slot.of))?.label ?? "not chosen yet"}`,
+    );
+  return `${name}: ${lines.join(", ")}`;
+}
