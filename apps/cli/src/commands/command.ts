@@ -1,0 +1,140 @@
+import type { Client } from "@partsproof/house/protocol";
+import { type AtHousehold, chooseHousehold, type OpenedDoor } from "../door/index.ts";
+import {
+  type Flags,
+  type GivenFlags,
+  one,
+  type Parsed,
+  readAddress,
+  readText,
+  type YesFlag,
+  yes,
+} from "../flags/index.ts";
+
+/** What a command gives: one result in two forms, and words beside it that are not the result. */
+export interface Answer {
+  /** As the house's API has it. */
+  readonly json: unknown;
+  readonly text: () => string;
+  /** For standard error. */
+  readonly notes?: readonly string[];
+}
+
+type Words<A extends string> = Readonly<Record<A, string>>;
+
+interface Definition<A extends string, M extends string, F extends Flags> {
+  /** How it is called: "shelf add". */
+  readonly name: string;
+  readonly says: string;
+  /** Arguments that must be there, with what they are; then those that may. */
+  readonly args?: Words<A>;
+  readonly maybe?: Words<M>;
+  readonly flags: F;
+  /** What to type, without the program's name. */
+  readonly example: string;
+}
+
+interface Given<A extends string, M extends string, F extends Flags> {
+  readonly args: Words<A> & Partial<Words<M>>;
+  readonly flags: GivenFlags<F>;
+}
+
+/** A command as the table has it: nothing of its own types is left. */
+export interface Command {
+  readonly name: string;
+  readonly says: string;
+  readonly args: Words<string>;
+  readonly maybe: Words<string>;
+  readonly flags: Flags;
+  readonly example: string;
+  run(given: Parsed, open: OpenHouse): Promise<Answer>;
+}
+
+/** Opens the house the flags name. It is closed by whoever made this function. */
+export type OpenHouse = (which: {
+  readonly house?: string | undefined;
+  readonly data?: string | undefined;
+}) => Promise<OpenedDoor>;
+
+export const everyCommandsFlags: { readonly json: YesFlag; readonly help: YesFlag } = {
+  json: yes("the result as JSON, every number in full"),
+  help: yes("this text"),
+};
+const houseFlags = {
+  data: one(
+    readText("data"),
+    "<folder>",
+    "data folder of the house; else PARTSPROOF_DATA, else the server's own",
+  ),
+  house: one(readAddress, "<address>", "a house that is running, such as http://127.0.0.1:4480"),
+};
+const householdFlags = {
+  ...houseFlags,
+  household: one(readText("household"), "<household>", "id or name; not needed where there is only one"),
+};
+
+/** A sum that needs no house. */
+export function reckoning<F extends Flags>(
+  definition: Definition<never, never, F> & { readonly run: (flags: GivenFlags<F>) => Answer },
+): Command {
+  const { run, ...face } = definition;
+  return {
+    ...plain(face, {}),
+    run: async (given) => run(given.flags as GivenFlags<F>),
+  };
+}
+
+/** A command that needs a house and no household. */
+export function houseCommand<A extends string, M extends string, F extends Flags>(
+  definition: Definition<A, M, F> & {
+    readonly run: (
+      given: Given<A, M, F>,
+      house: { readonly client: Client; readonly says: string },
+    ) => Promise<Answer>;
+  },
+): Command {
+  const { run, ...face } = definition;
+  return {
+    ...plain(face, houseFlags),
+    run: async (given, open) => {
+      const typed = given as Given<A, M, F & typeof houseFlags>;
+      return run(typed as Given<A, M, F>, await open(typed.flags as Which));
+    },
+  };
+}
+
+/** A command in one household. */
+export function householdCommand<A extends string, M extends string, F extends Flags>(
+  definition: Definition<A, M, F> & {
+    readonly run: (given: Given<A, M, F>, here: AtHousehold) => Promise<Answer>;
+  },
+): Command {
+  const { run, ...face } = definition;
+  return {
+    ...plain(face, householdFlags),
+    run: async (given, open) => {
+      const which = given.flags as Which & { readonly household?: string };
+      const { client } = await open(which);
+      return run(given as unknown as Given<A, M, F>, {
+        client,
+        household: await chooseHousehold(client, which.household),
+      });
+    },
+  };
+}
+
+type Which = Parameters<OpenHouse>[0];
+
+function plain<A extends string, M extends string, F extends Flags>(
+  { name, says, args, maybe, flags, example }: Definition<A, M, F>,
+  more: Flags,
+): Omit<Command, "run"> {
+  return {
+    name,
+    says,
+    args: args ?? {},
+    maybe: maybe ?? {},
+    flags: { ...flags, ...more, ...everyCommandsFlags },
+    example,
+  };
+}

@@ -1,0 +1,82 @@
+import type { GlassNotes, Sheet, SheetEdit } from "@partsproof/house/protocol";
+import { findNameOnOffer } from "../../door/index.ts";
+import {
+  type GivenFlags,
+  issueAt,
+  many,
+  one,
+  readGlassName,
+  readGlassScore,
+  readGlassText,
+  readRanking,
+  refuse,
+  yes,
+} from "../../flags/index.ts";
+
+const words = "<glass>=<text>";
+
+/** What can be written on a sheet, as flags. */
+export const sheetFlags = {
+  nose: many(readGlassText, words, 'again for each glass: 417="salt, pear"'),
+  palate: many(readGlassText, words, "again for each glass"),
+  finish: many(readGlassText, words, "again for each glass"),
+  nose2: many(readGlassText, words, "second pass"),
+  palate2: many(readGlassText, words, "second pass"),
+  finish2: many(readGlassText, words, "second pass"),
+  score: many(readGlassScore, "<glass>=<0 to 100>", "again for each glass"),
+  guess: many(readGlassName, "<glass>=<name>", "again for each glass: a name on offer; 417= takes it back"),
+  rank: one(readRanking, "<glasses>", 'every glass, best first, "=" for level: "417 > 233 = 508"'),
+  "no-rank": yes("take the ranking back"),
+};
+
+type Given = GivenFlags<typeof sheetFlags>;
+const WORDS = [
+  ["nose", "first", "nose"],
+  ["palate", "first", "palate"],
+  ["finish", "first", "finish"],
+  ["nose2", "second", "nose"],
+  ["palate2", "second", "palate"],
+  ["finish2", "second", "finish"],
+] as const;
+
+/** The edit the flags tell of. The house replaces all notes of a glass at once, so the old ones go back with the new. */
+export function typedSheet(flags: Given, before: Sheet): SheetEdit {
+  if (flags.rank !== undefined && flags["no-rank"]) {
+    refuse(issueAt(["no-rank"], "flags_exclude", "no --rank beside it", "--rank --no-rank"));
+  }
+  const notes = typedNotes(flags, before);
+  const guesses = flags.guess.map(([code, text], index) => ({
+    code,
+    nameId: text.trim() === "" ? null : findNameOnOffer(before.namesOnOffer, text, ["guess", index]),
+  }));
+  const ranking = flags["no-rank"] ? null : flags.rank?.map((group) => [...group]);
+  if (notes.length === 0 && guesses.length === 0 && ranking === undefined) {
+    refuse(issueAt([], "flag_missing", "something to write: --nose, --score, --guess, --rank, …", null));
+  }
+  return {
+    version: before.version,
+    ...(notes.length === 0 ? {} : { notes }),
+    ...(guesses.length === 0 ? {} : { guesses }),
+    ...(ranking === undefined ? {} : { ranking }),
+  };
+}
+
+function typedNotes(flags: Given, before: Sheet): GlassNotes[] {
+  const notes = new Map<string, GlassNotes>();
+  const of = (code: string): GlassNotes =>
+    notes.get(code) ??
+    before.notes.find((note) => note.code === code) ?? {
+      code,
+      first: { nose: "", palate: "", finish: "" },
+      second: { nose: "", palate: "", finish: "" },
+      score: null,
+    };
+  for (const [flag, pass, field] of WORDS) {
+    for (const [code, text] of flags[flag]) {
+      const note = of(code);
+      notes.set(code, { ...note, [pass]: { ...note[pass], [field]: text } });
+    }
+  }
+  for (const [code, score] of flags.score) notes.set(code, { ...of(code), score });
+  return [...notes.values()];
+}

@@ -1,0 +1,92 @@
+import { batchAdd } from "./batch/add.ts";
+import { batchEdit } from "./batch/edit.ts";
+import { batchList, batchShow } from "./batch/list.ts";
+import { batchPlan } from "./batch/plan.ts";
+import type { Command } from "./command.ts";
+import { flightAdd } from "./flight/add.ts";
+import { flightList, flightShow } from "./flight/list.ts";
+import { flightCallOff, flightPoured, flightPourList } from "./flight/pouring.ts";
+import { findingsList, flightFinding, flightReveal, flightUndersides } from "./flight/reveal.ts";
+import { flightLock, flightSheetEdit, flightSheetShow } from "./flight/sheet.ts";
+import { flightFree, flightTake } from "./flight/take.ts";
+import { householdAdd } from "./household/add.ts";
+import { demoLoad, demoRemove } from "./household/demo.ts";
+import { householdExport } from "./household/export.ts";
+import { householdList } from "./household/list.ts";
+import { next } from "./household/next.ts";
+import { householdRemove } from "./household/remove.ts";
+import { householdRestore } from "./household/restore.ts";
+import { householdShow } from "./household/show.ts";
+import { tasterAdd, tasterList, tasterRename } from "./household/tasters.ts";
+import { recipeAdd, recipeRevise } from "./recipe/add.ts";
+import { recipeList } from "./recipe/list.ts";
+import { recipePreview } from "./recipe/preview.ts";
+import { recipeHistory, recipeShow } from "./recipe/show.ts";
+import { convert } from "./reckon/convert.ts";
+import { density } from "./reckon/density.ts";
+import { mix } from "./reckon/mix.ts";
+import { reduce } from "./reckon/reduce.ts";
+import { shelfAdd } from "./shelf/add.ts";
+import { shelfAddVessel } from "./shelf/add-vessel.ts";
+import { shelfList } from "./shelf/list.ts";
+import { shelfPour } from "./shelf/pour.ts";
+import { shelfShow } from "./shelf/show.ts";
+import { shelfTransfers, shelfUndo } from "./shelf/transfers.ts";
+import { whiskeyList, whiskeyShow } from "./shelf/whiskeys.ts";
+
+export type { Answer, Command, OpenHouse } from "./command.ts";
+
+/** Every command, in the order of the work. */
+export const commands: readonly Command[] = [
+  mix,
+  reduce,
+  density,
+  convert,
+  demoLoad,
+  demoRemove,
+  householdList,
+  householdAdd,
+  householdShow,
+  householdExport,
+  householdRestore,
+  householdRemove,
+  tasterList,
+  tasterAdd,
+  tasterRename,
+  next,
+  shelfList,
+  shelfShow,
+  shelfAdd,
+  shelfAddVessel,
+  shelfPour,
+  shelfUndo,
+  shelfTransfers,
+  whiskeyList,
+  whiskeyShow,
+  recipeList,
+  recipeShow,
+  recipeHistory,
+  recipePreview,
+  recipeAdd,
+  recipeRevise,
+  batchList,
+  batchShow,
+  batchPlan,
+  batchAdd,
+  batchEdit,
+  flightList,
+  flightShow,
+  flightAdd,
+  flightPourList,
+  flightPoured,
+  flightCallOff,
+  flightTake,
+  flightFree,
+  flightSheetShow,
+  flightSheetEdit,
+  flightLock,
+  flightUndersides,
+  flightReveal,
+  flightFinding,
+  findingsList,
+];

@@ -1,0 +1,36 @@
+export { BadInput, issueAt, refuse } from "./bad-input.ts";
+export {
+  type Flag,
+  type Flags,
+  type GivenFlags,
+  many,
+  needed,
+  one,
+  some,
+  type YesFlag,
+  yes,
+} from "./flag.ts";
+export { nearest } from "./nearest.ts";
+export { type Parsed, parseFlags } from "./parse-flags.ts";
+export { readNumber, readWhole } from "./read-number.ts";
+export {
+  readCask,
+  readGlassName,
+  readGlassScore,
+  readGlassText,
+  readGrain,
+  readMark,
+  readRanking,
+  readSlot,
+  readVesselAmount,
+} from "./read-pair.ts";
+export { minorDigits, minorUnits } from "./read-price.ts";
+export {
+  readAmount,
+  readLevel,
+  readPart,
+  readStrength,
+  readStrengthOn,
+  readVolume,
+} from "./read-quantity.ts";
+export { readAddress, readAnyText, readText, readToken, readWord } from "./read-text.ts";

@@ -1,0 +1,58 @@
+import type { Whiskey } from "@partsproof/house/protocol";
+import { columns } from "./columns.ts";
+import { type Fact, facts } from "./facts.ts";
+import { abv, money, proof, stated } from "./figures.ts";
+
+export const age = (years: number | null): string => (years === null ? "no age" : `${years} years`);
+
+export const whiskeyLine = ({ maker, name, release }: Whiskey): string =>
+  [maker, name, release].filter((part) => part !== "").join(" ");
+
+export function whiskeyFacts(whiskey: Whiskey, currency: string): readonly Fact[] {
+  const { grains, casks } = whiskey;
+  return [
+    ["Whiskey", whiskeyLine(whiskey)],
+    ["Kind", whiskey.kind],
+    [
+      "Stated",
+      `${stated(whiskey.strength)} (${abv(whiskey.abv20)} at 20 °C, ${proof(whiskey.proof60F)} at 60 °F)`,
+    ],
+    ["Age", age(whiskey.ageYears)],
+    [
+      "Grain bill",
+      grains === null ? "not known" : grains.map(({ grain, percent }) => `${percent} % ${grain}`).join(", "),
+    ],
+    [
+      "Casks",
+      casks.length === 0
+        ? "not known"
+        : casks.map(({ species, held }) => `${species}, held ${held}`).join("; "),
+    ],
+    ["Distilled at", whiskey.distilledAt],
+    [
+      "Price",
+      whiskey.priceMinor === null
+        ? "not known"
+        : `${money(whiskey.priceMinor, currency)} for ${whiskey.bottleMl} mL`,
+    ],
+    ["Availability", whiskey.availability === "gone" ? "gone, not sold any more" : "sold"],
+    ["Note", whiskey.note === "" ? null : whiskey.note],
+  ];
+}
+
+export const printWhiskey = (whiskey: Whiskey, currency: string): string =>
+  facts([...whiskeyFacts(whiskey, currency), ["Id", whiskey.id]]);
+
+export const printWhiskeys = (whiskeys: readonly Whiskey[]): string =>
+  columns(
+    whiskeys,
+    [
+      { head: "Whiskey", cell: whiskeyLine },
+      { head: "Kind", cell: ({ kind }) => kind },
+      { head: "Strength", cell: ({ strength }) => stated(strength), right: true },
+      { head: "Age", cell: ({ ageYears }) => age(ageYears), right: true },
+      { head: "", cell: ({ availability }) => (availability === "gone" ? "gone" : "") },
+      { head: "Id", cell: ({ id }) => id },
+    ],
+    "No whiskey yet. Add one with its bottle: shelf add",
+  );
