@@ -29,6 +29,7 @@ const rules: Readonly<Record<string, PackageRule>> = {
       numeric: { from: [] },
       statistics: { from: base },
       alcoholometry: { from: base },
+      uncertainty: { from: subject },
       ledger: { from: [...base, "alcoholometry"] },
       blending: { from: subject },
       sensory: { from: subject },

@@ -2,13 +2,19 @@ import { readFileSync, readdirSync } from "node:fs";
 import { expect, test } from "vitest";
 import * as numeric from "../numeric/index.ts";
 import * as quantity from "../quantity/index.ts";
+import * as uncertainty from "../uncertainty/index.ts";
 import * as alcoholometry from "./index.ts";
 
 /**
- * Runs the examples in the doc comments of quantity, numeric and alcoholometry: lines before the last set up, and
+ * Runs the examples in the doc comments of quantity, numeric, alcoholometry and uncertainty: lines before the last set up, and
  * `expression; // value` is compared, where … stands for further digits.
  */
-const scope: Readonly<Record<string, unknown>> = { ...numeric, ...quantity, ...alcoholometry };
+const scope: Readonly<Record<string, unknown>> = {
+  ...numeric,
+  ...quantity,
+  ...alcoholometry,
+  ...uncertainty,
+};
 
 function shown(value: unknown): string {
   if (typeof value === "string") return JSON.stringify(value);
@@ -39,7 +45,9 @@ function examplesOf(source: string): { readonly code: string; readonly expected:
   return found;
 }
 
-const rooms = ["quantity", "numeric", "alcoholometry"].map((room) => new URL(`../${room}/`, import.meta.url));
+const rooms = ["quantity", "numeric", "alcoholometry", "uncertainty"].map(
+  (room) => new URL(`../${room}/`, import.meta.url),
+);
 const examples = rooms.flatMap((room) =>
   readdirSync(room)
     .filter((file) => file.endsWith(".ts") && !file.endsWith(".test.ts"))

@@ -15,11 +15,7 @@ import { massFractionFromAbv20 } from "./strength-by-volume.ts";
  * @example
  * volumeAt20FromVolumeAt(millilitresRead(100), celsius(30), abv20(46)); // 99.21…
  */
-export function volumeAt20FromVolumeAt(
-  ml: MillilitresRead,
-  t: Celsius,
-  strength: Abv20,
-): Millilitres20 {
+export function volumeAt20FromVolumeAt(ml: MillilitresRead, t: Celsius, strength: Abv20): Millilitres20 {
   within("volume", "mL", ml, 0, Infinity);
   return (ml * growth(strength, t)) as Millilitres20;
 }
@@ -31,11 +27,7 @@ export function volumeAt20FromVolumeAt(
  * @example
  * volumeAtFromVolumeAt20(millilitres20(100), celsius(30), abv20(46)); // 100.79…
  */
-export function volumeAtFromVolumeAt20(
-  ml: Millilitres20,
-  t: Celsius,
-  strength: Abv20,
-): MillilitresRead {
+export function volumeAtFromVolumeAt20(ml: Millilitres20, t: Celsius, strength: Abv20): MillilitresRead {
   within("volume", "mL", ml, 0, Infinity);
   return (ml / growth(strength, t)) as MillilitresRead;
 }

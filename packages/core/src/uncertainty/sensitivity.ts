@@ -1,0 +1,16 @@
+import { standardUncertainty } from "./input.ts";
+import type { Input } from "./input.ts";
+import type { Model } from "./propagate.ts";
+
+/**
+ * What one standard uncertainty of an input does to the result: half the difference between the input that much up and that
+ * much down (JCGM 100:2008, 5.1.3 note 2). At an end of the input's range the step is taken to the inside only.
+ */
+export function effectOf(model: Model, all: ReadonlyMap<string, Input>, input: Input): number {
+  const u = standardUncertainty(input);
+  if (u === 0) return 0;
+  const at = (x: number): number => model((id) => (id === input.id ? x : (all.get(id) as Input).value));
+  const up = Math.min(input.high, input.value + u);
+  const down = Math.max(input.low, input.value - u);
+  return ((at(up) - at(down)) / (up - down)) * u;
+}
