@@ -1,6 +1,7 @@
-import type { Client } from "@partsproof/house/protocol";
+import { type Client, type Issue, Refusal } from "@partsproof/house/protocol";
 import { type AtHousehold, chooseHousehold, type OpenedDoor } from "../door/index.ts";
 import {
+  BadInput,
   type Flags,
   type GivenFlags,
   one,
@@ -20,6 +21,7 @@ export interface Answer {
   readonly notes?: readonly string[];
 }
 
+type Places = Readonly<Record<string, string>>;
 type Words<A extends string> = Readonly<Record<A, string>>;
 
 interface Definition<A extends string, M extends string, F extends Flags> {
@@ -32,6 +34,8 @@ interface Definition<A extends string, M extends string, F extends Flags> {
   readonly flags: F;
   /** What to type, without the program's name. */
   readonly example: string;
+  /** Which flag a field of the house's own is, so that an issue names what was typed: slots is slot. */
+  readonly places?: Places;
 }
 
 interface Given<A extends string, M extends string, F extends Flags> {
@@ -98,7 +102,8 @@ export function houseCommand<A extends string, M extends string, F extends Flags
     ...plain(face, houseFlags),
     run: async (given, open) => {
       const typed = given as Given<A, M, F & typeof houseFlags>;
-      return run(typed as Given<A, M, F>, await open(typed.flags as Which));
+      const house = await open(typed.flags as Which);
+      return run(typed as Given<A, M, F>, house).catch((error: unknown) => renamed(error, face.places));
     },
   };
 }
@@ -115,12 +120,24 @@ export function householdCommand<A extends string, M extends string, F extends F
     run: async (given, open) => {
       const which = given.flags as Which & { readonly household?: string };
       const { client } = await open(which);
-      return run(given as unknown as Given<A, M, F>, {
-        client,
-        household: await chooseHousehold(client, which.household),
-      });
+      const here = { client, household: await chooseHousehold(client, which.household) };
+      return run(given as unknown as Given<A, M, F>, here).catch((error: unknown) =>
+        renamed(error, face.places),
+      );
     },
   };
+}
+
+/** Throws on, with issues at the flags they came from. */
+function renamed(error: unknown, places: Places = {}): never {
+  const at = (issue: Issue): Issue => {
+    const [first, ...rest] = issue.path;
+    const flag = typeof first === "string" && Object.hasOwn(places, first) ? places[first] : undefined;
+    return flag === undefined ? issue : { ...issue, path: [flag, ...rest] };
+  };
+  if (error instanceof BadInput) throw new BadInput(error.issues.map(at));
+  if (error instanceof Refusal) throw new Refusal(error.status, error.issues.map(at));
+  throw error;
 }
 
 type Which = Parameters<OpenHouse>[0];

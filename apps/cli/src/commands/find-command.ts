@@ -1,4 +1,4 @@
-import { issueAt, nearest, refuse } from "../flags/index.ts";
+import { edits, issueAt, refuse } from "../flags/index.ts";
 import type { Command } from "./command.ts";
 
 export type Found =
@@ -19,27 +19,40 @@ export function findCommand(commands: readonly Command[], argv: readonly string[
     if (command) return { kind: "command", command, rest: [...before, ...words.slice(count), ...after] };
     const group = commands.filter((c) => c.name.startsWith(`${name} `));
     if (group.length > 0 && count === words.length) return { kind: "group", name, commands: group };
-    if (group.length > 0) unknown(words.slice(0, count + 1).join(" "), group, commands);
+    if (group.length > 0) unknown(words, count + 1, group, commands);
   }
   if (words.length === 0) return { kind: "group", name: "", commands };
-  return unknown(words[0] ?? "", commands, commands);
+  return unknown(words, 1, commands, commands);
 }
 
-function unknown(typed: string, group: readonly Command[], commands: readonly Command[]): never {
-  const names = commands.map(({ name }) => name);
-  const near = nearestCommand(typed, names);
-  const known = typed.split(" ").length;
-  const next = group.map(({ name }) => name.split(" ").slice(0, known).join(" "));
+/** The words up to `count` name nothing, and those before them name `group`. */
+function unknown(
+  words: readonly string[],
+  count: number,
+  group: readonly Command[],
+  all: readonly Command[],
+): never {
+  const typed = words.slice(0, count).join(" ");
+  const next = group.map(({ name }) => name.split(" ").slice(0, count).join(" "));
+  const near = nearestCommand(words, count, all);
   const limit = `one of ${[...new Set(next)].join(", ")}`;
   const message = `command requires a word the program knows, got "${typed}"; nearest: ${near}`;
   refuse({ ...issueAt(["command"], "unknown_command", limit, typed), message });
 }
 
-/** By the whole name; or, for "pour" meaning "shelf pour", by its last word where that is as it was typed. */
-function nearestCommand(typed: string, names: readonly string[]): string {
-  const last = typed.split(" ").at(-1) ?? "";
-  const byLast = names.find((name) => name.split(" ").length > 1 && name.endsWith(` ${last}`));
-  return typed.includes(" ") || byLast === undefined ? (nearest(typed, names) ?? "") : byLast;
+/**
+ * By the whole name, with the words that follow counted in or not; or by its last word alone: "pour" is nearer to
+ * "shelf pour" than to "next".
+ */
+function nearestCommand(words: readonly string[], count: number, all: readonly Command[]): string {
+  const typed = [0, 1, 2].map((more) => words.slice(0, count + more).join(" "));
+  const away = (name: string): number =>
+    Math.min(
+      ...typed.map((text) => edits(text, name)),
+      edits(typed[0] ?? "", name.split(" ").at(-1) ?? name) + 1,
+    );
+  const names = all.map(({ name }) => name);
+  return names.toSorted((a, b) => away(a) - away(b))[0] ?? "";
 }
 
 /** Flags that take a value and may stand before the command. */

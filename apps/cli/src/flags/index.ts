@@ -10,7 +10,7 @@ export {
   type YesFlag,
   yes,
 } from "./flag.ts";
-export { nearest } from "./nearest.ts";
+export { edits, nearest } from "./nearest.ts";
 export { type Parsed, parseFlags } from "./parse-flags.ts";
 export { readNumber, readWhole } from "./read-number.ts";
 export {

@@ -44,6 +44,7 @@ export const batchAdd = householdCommand({
   flags,
   example:
     'batch add --recipe "Two to one" --final 500ml --name "First try" --vessel-label "Blending bottle 1" --capacity 750ml',
+  places: { recipeId: "recipe", recipeNumber: "number", finalMl: "final", pours: "pour", restDays: "rest" },
   run: async ({ flags: given }, here) => {
     if (given.rest !== undefined && given["no-rest"]) {
       refuse(issueAt(["no-rest"], "flags_exclude", "no --rest beside it", "--rest --no-rest"));

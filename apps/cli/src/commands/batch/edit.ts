@@ -14,6 +14,7 @@ export const batchEdit = householdCommand({
     note: one(readAnyText, "<text>", "in place of the old one"),
   },
   example: 'batch edit "First try" --rest 28',
+  places: { restDays: "rest" },
   run: async ({ args, flags }, here) => {
     const { name, rest, finished, note } = flags;
     if (name === undefined && rest === undefined && !finished && note === undefined) {

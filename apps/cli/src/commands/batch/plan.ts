@@ -14,6 +14,7 @@ export const batchPlan = householdCommand({
   says: "What to pour so that a volume results, contraction and water counted. Nothing is moved.",
   flags: { ...planFlags, final: needed(readVolume, "<volume>", "what is to come out, at 20 °C") },
   example: 'batch plan --recipe "Two to one" --final 500ml',
+  places: { recipeId: "recipe", recipeNumber: "number", finalMl: "final" },
   run: async ({ flags }, here) => {
     const { id } = await findRecipe(here, flags.recipe, ["recipe"]);
     const plan = await planned(here, id, flags.number, flags.final);

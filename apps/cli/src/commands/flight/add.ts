@@ -23,6 +23,14 @@ export const flightAdd = householdCommand({
   },
   example:
     'flight add --name "Sunday, blind" --glass "Blending bottle 1" --glass "Saltreach Lamplighter\'s Rest" --pour 15ml --taster Ines --taster Tom --pourer Ada',
+  places: {
+    glasses: "glass",
+    distractors: "distractor",
+    targetNameId: "target",
+    pourMl: "pour",
+    tasterIds: "taster",
+    pouring: "alone",
+  },
   run: async ({ flags }, here) => {
     if (flags.alone && flags.pourer !== undefined) {
       refuse(issueAt(["pourer"], "flags_exclude", "no --alone beside it", flags.pourer));

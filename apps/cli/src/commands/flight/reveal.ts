@@ -14,6 +14,7 @@ export const flightUndersides = householdCommand({
     ...tokenFlag("the taster's"),
   },
   example: 'flight undersides "Alone on Tuesday" --mark 1=C --mark 2=A --mark 3=B',
+  places: { marks: "mark" },
   run: async ({ args, flags }, here) => {
     const { id } = await findFlight(here, args.flight, ["flight"]);
     const flight = await here.client("enterUndersides", {
@@ -34,6 +35,7 @@ export const flightReveal = householdCommand({
     ...tokenFlag("the host's, only to close open sheets"),
   },
   example: 'flight reveal "Sunday, blind"',
+  places: { closeOpenSheets: "close-open-sheets" },
   run: async ({ args, flags }, here) => {
     const { id } = await findFlight(here, args.flight, ["flight"]);
     const finding = await here.client("revealFlight", {

@@ -24,6 +24,7 @@ export const flightSheetEdit = householdCommand({
   flags: { ...sheetFlags, ...tasterFlag, ...tokenFlag("the taster's") },
   example:
     'flight sheet edit "Sunday, blind" --taster Ines --nose 417="salt, pear" --score 417=80 --guess 417="Blending bottle 1" --rank "417 > 233"',
+  places: { guesses: "guess", ranking: "rank" },
   run: async ({ args, flags }, here) => {
     const { at } = await whichSheet(here, args.flight, flags.taster);
     const token = withToken(flags.token);

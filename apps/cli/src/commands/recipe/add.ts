@@ -14,6 +14,7 @@ export const recipeAdd = householdCommand({
     target: one(readText("target"), "<whiskey>", "the whiskey it tries to come close to: id or name"),
   },
   example: 'recipe add --name "Two to one" --slot 2@"Kilnmoor Rye" --slot 1@"Dune Wheat" --rest 21',
+  places: { slots: "slot", waterTo: "water-to", restDays: "rest", targetWhiskeyId: "target" },
   run: async ({ flags }, here) => {
     const body = await typedBody(here, flags, null);
     const target = flags.target === undefined ? null : await findWhiskey(here, flags.target, ["target"]);
@@ -32,6 +33,7 @@ export const recipeRevise = householdCommand({
   args: { recipe: "id or name" },
   flags: bodyFlags,
   example: 'recipe revise "Two to one" --slot 3@"Kilnmoor Rye" --slot 1@"Dune Wheat"',
+  places: { slots: "slot", waterTo: "water-to", restDays: "rest", targetWhiskeyId: "target" },
   run: async ({ args, flags }, here) => {
     const { id, version, latest } = await findRecipe(here, args.recipe, ["recipe"]);
     const { slots, waterTo, restDays, oak, note } = latest;

@@ -13,6 +13,13 @@ export const recipePreview = householdCommand({
     volume: one(readVolume, "<volume>", "poured before contraction and water; else 100 ml"),
   },
   example: 'recipe preview "Two to one" --volume 750ml',
+  places: {
+    slots: "slot",
+    waterTo: "water-to",
+    restDays: "rest",
+    targetWhiskeyId: "target",
+    pouredMl: "volume",
+  },
   run: async ({ args, flags }, here) => {
     const recipe = args.recipe === undefined ? null : await findRecipe(here, args.recipe, ["recipe"]);
     const body = await typedBody(here, flags, recipe?.latest ?? null);

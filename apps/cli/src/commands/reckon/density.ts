@@ -1,7 +1,7 @@
-import { density as densityOf } from "@partsproof/core/alcoholometry";
+import { density as densityOf, freezingPoint } from "@partsproof/core/alcoholometry";
 import { celsius, massFraction } from "@partsproof/core/quantity";
 import type { AnswerOf } from "@partsproof/house/protocol";
-import { needed, readNumber } from "../../flags/index.ts";
+import { issueAt, needed, readNumber, refuse } from "../../flags/index.ts";
 import { printDensity } from "../../print/reckoned.ts";
 import { reckoning } from "../command.ts";
 
@@ -18,8 +18,20 @@ export const density = reckoning({
   },
   example: "density --mass-fraction 0.4 --celsius 20",
   run: (given) => {
-    const kgPerM3 = densityOf(massFraction(given["mass-fraction"]), celsius(given.celsius));
+    const kgPerM3 = liquidDensity(given["mass-fraction"], given.celsius);
     const json: AnswerOf<"reckonDensity"> = { kgPerM3 };
     return { json, text: () => printDensity(json) };
   },
 });
+
+/** Both are within their limits by now, so what core still refuses is ice. */
+function liquidDensity(p: number, t: number): number {
+  try {
+    return densityOf(massFraction(p), celsius(t));
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    const freezesAt = freezingPoint(massFraction(p));
+    const limit = `at least the freezing point, about ${freezesAt?.toFixed(1)} °C`;
+    return refuse(issueAt(["celsius"], "mixture_frozen", limit, t, " °C"));
+  }
+}

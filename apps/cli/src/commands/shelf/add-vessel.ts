@@ -14,6 +14,7 @@ export const shelfAddVessel = householdCommand({
     capacity: needed(readVolume, "<volume>", "what it holds at most"),
   },
   example: 'shelf add-vessel --kind jug --label "Glass jug" --capacity 1l',
+  places: { capacityMl: "capacity" },
   run: async ({ flags }, { client, household }) => {
     const { kind, label, capacity } = flags;
     const vessel = await client("addVessel", {

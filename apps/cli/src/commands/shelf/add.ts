@@ -19,6 +19,18 @@ export const shelfAdd = householdCommand({
   },
   example:
     'shelf add --maker Saltreach --name "Lamplighter\'s Rest" --strength 46 --age 12 --grain barley=70 --grain rye=30 --cask "American oak:bourbon" --price 90.00 --size 700ml --level 350ml --gone',
+  places: {
+    grains: "grain",
+    casks: "cask",
+    ageYears: "age",
+    distilledAt: "distilled",
+    priceMinor: "price",
+    bottleMl: "size",
+    capacityMl: "size",
+    levelMl: "level",
+    whiskeyId: "whiskey",
+    availability: "gone",
+  },
   run: async ({ flags }, here) => {
     const { client, household } = here;
     const { price, size, level, opened, label } = flags;
