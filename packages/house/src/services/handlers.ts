@@ -1,5 +1,6 @@
 import { batchHandlers } from "./batches.ts";
 import { bottleHandlers } from "./bottles.ts";
+import { demoHandlers } from "./demo/load-demo.ts";
 import { exportHandlers } from "./export.ts";
 import { findingHandlers } from "./finding.ts";
 import { flightHandlers } from "./flights.ts";
@@ -27,6 +28,7 @@ export const allHandlers: Handlers = {
   ...healthHandlers,
   ...reckonHandlers,
   ...householdHandlers,
+  ...demoHandlers,
   ...exportHandlers,
   ...restoreHandlers,
   ...nextHandlers,

@@ -1,0 +1,181 @@
+import type { SheetScript } from "./flight-script.ts";
+
+/** The evening with the target in it, one blend poured twice, and a name on offer that was in no glass. */
+export const besideTheLampSheets: readonly SheetScript[] = [
+  {
+    taster: "Ilka",
+    until: "locked",
+    glasses: [
+      {
+        glass: "lamp",
+        first: ["Orange peel, leather, a sea wall", "Rye bread and fig, oily", "Salt, clove, very long"],
+        second: ["More orange", "Everything joins up", "Long"],
+        score: 88,
+        guess: "lamp",
+      },
+      {
+        glass: "wick two",
+        first: ["Raisin, mint, apple", "Fuller than last time. Ginger, dried fruit", "Pepper, medium"],
+        second: ["Raisin first now", "Good middle", "A little hot"],
+        score: 83,
+        guess: "wick two",
+      },
+      {
+        glass: "wick two again",
+        first: ["Apple, raisin", "Ginger cake, oil", "Pepper"],
+        second: ["Could be the raisin one again", "Same as far as I can tell", "Pepper"],
+        score: 83,
+        guess: "wick one",
+      },
+      {
+        glass: "wick one",
+        first: ["Mint, apple skin", "Spicy, narrow", "Short"],
+        second: ["Mint", "Narrow", "Short"],
+        score: 78,
+        guess: "wick two",
+      },
+      {
+        glass: "simmer",
+        first: ["Wax, spirit", "Apple, rather strong", "Vanilla, fades"],
+        second: ["Wax", "Calmer with water", "Fades"],
+        score: 80,
+        guess: "kettle",
+      },
+    ],
+    ranking: [["lamp"], ["wick two", "wick two again"], ["simmer"], ["wick one"]],
+  },
+  {
+    taster: "Jorren",
+    until: "locked",
+    glasses: [
+      {
+        glass: "lamp",
+        first: [
+          "Old coats in a hall, and marmalade",
+          "Toast, marmalade, a bit of everything",
+          "Salted something",
+        ],
+        second: ["Coats", "Very like our own, the malt one", "Licked a pebble"],
+        score: 84,
+        guess: "wick two",
+      },
+      {
+        glass: "wick two",
+        first: ["Fruit cake. There it is", "Cake, then a fire", "Sea air! This is the Lamp"],
+        second: ["Cake", "I would bet the bottle", "Sea air, or I want it to be"],
+        score: 91,
+        guess: "lamp",
+      },
+      {
+        glass: "wick two again",
+        first: ["Rye crust", "Warm, ginger, quick", "Sort of stops"],
+        second: ["Crust with a raisin in it", "Ours, I should think. Dull tonight", "Stops"],
+        score: 74,
+        guess: "wick two",
+      },
+      {
+        glass: "wick one",
+        first: ["Spearmint", "Hot! Cask strength", "Pepper pot"],
+        second: ["Spearmint and a struck match", "Still hot to me, and I don't mind", "Pepper pot, empty"],
+        score: 77,
+        guess: "kettle",
+      },
+      {
+        glass: "simmer",
+        first: ["Apple crumble, custard this time", "Soft, sweet, a rye tickle", "Custard skin"],
+        second: ["Crumble", "Easy", "Sweet"],
+        score: 86,
+        guess: "wick one",
+      },
+    ],
+    ranking: [["wick two"], ["simmer"], ["lamp"], ["wick one"], ["wick two again"]],
+  },
+  {
+    taster: "Pell",
+    until: "locked",
+    glasses: [
+      {
+        glass: "lamp",
+        first: ["Oranges and polish", "So smooth. Sweet then salty", "Lasts"],
+        second: ["Oranges", "Best one", "Still there when I'd had the water"],
+        score: 90,
+        guess: "simmer",
+      },
+      {
+        glass: "wick two",
+        first: ["Raisins", "Spicy cake", "Hot for a bit"],
+        second: ["Raisins, mint?", "OK", "Warm"],
+        score: 80,
+        guess: "wick two",
+      },
+      {
+        glass: "wick two again",
+        first: ["Christmas", "Cake and pepper", "Warm"],
+        second: ["Christmas", "More going on than most", "Warm, nice"],
+        score: 85,
+        guess: "lamp",
+      },
+      {
+        glass: "wick one",
+        first: ["Mint", "Thin and peppery", "Gone"],
+        second: ["Mint", "I remember this one", "Gone"],
+        score: 70,
+        guess: "wick one",
+      },
+      {
+        glass: "simmer",
+        first: ["Nothing much", "Apple. Bit flat after the others", "Vanilla"],
+        second: ["Candles", "Flat", "Vanilla"],
+        score: 70,
+        guess: "wick two",
+      },
+    ],
+    ranking: [["lamp"], ["wick two again"], ["wick two"], ["wick one"], ["simmer"]],
+  },
+  {
+    taster: "Tamsel",
+    until: "locked",
+    glasses: [
+      {
+        glass: "lamp",
+        first: [
+          "Harbour rope, orange oil, old book",
+          "Fig and rye crust, wide as a door",
+          "Brine, clove, and it won't go home",
+        ],
+        second: ["The rope is still there", "That is the Lamp. I went quiet", "Brine"],
+        score: 92,
+        guess: "lamp",
+      },
+      {
+        glass: "wick two",
+        first: ["Sultana, mint stalk", "Ginger, barley oil, some fig", "Pepper, no salt"],
+        second: ["Sultana", "Ours: it has the shape and not the depth", "Pepper"],
+        score: 84,
+        guess: "wick two",
+      },
+      {
+        glass: "wick two again",
+        first: ["Sultana again", "Twin of another here", "Pepper, dry"],
+        second: ["Mint stalk", "Twin", "Dry"],
+        score: 84,
+        guess: "wick two",
+      },
+      {
+        glass: "wick one",
+        first: ["Apple skin, faint wax", "Pot still, some spice", "Clean, short"],
+        second: ["Apple", "Lean", "Short"],
+        score: 78,
+        guess: "simmer",
+      },
+      {
+        glass: "simmer",
+        first: ["Wax, quince, alcohol", "Cream and apple", "Nutmeg, medium"],
+        second: ["Quince", "Big for its strength, if it's what I think", "Nutmeg"],
+        score: 81,
+        guess: "kettle",
+      },
+    ],
+    ranking: [["lamp"], ["wick two", "wick two again"], ["simmer"], ["wick one"]],
+  },
+];

@@ -1,0 +1,304 @@
+import { trialBalance } from "@partsproof/core/ledger";
+import { openHouse } from "@partsproof/house";
+import { type Client, createClient, type Finding, type Household } from "@partsproof/house/protocol";
+import { databases, eachDatabase, temporaryHouse } from "@partsproof/testkit";
+import { describe, expect, test } from "vitest";
+import { refusalOf } from "../fixtures/refusal.ts";
+import type { House } from "../ports.ts";
+import type { TableName } from "../rows.ts";
+import { shelfState } from "../shelf.ts";
+
+const everyTable: { readonly [N in TableName]: true } = {
+  household: true,
+  taster: true,
+  whiskey: true,
+  vessel: true,
+  transfer: true,
+  recipe: true,
+  recipeVersion: true,
+  batch: true,
+  flight: true,
+  flightKey: true,
+  sheet: true,
+};
+const tables = Object.keys(everyTable) as TableName[];
+
+const rowsLeft = (house: House, household: string) =>
+  house.store.transaction(async (records) => {
+    const counts: Record<string, number> = {};
+    for (const table of tables) counts[table] = (await records.list(table, household)).length;
+    return counts;
+  });
+
+const all = { query: { limit: 200 } };
+
+/** What the demo tells, without anything that is drawn or dated: ids, codes, orders, moments. */
+async function factsOf(client: Client, { id }: Household) {
+  const at = { household: id };
+  const vessels = (await client("listVessels", { at, ...all })).items;
+  const transfers = (await client("listTransfers", { at, ...all })).items;
+  const batches = (await client("listBatches", { at, ...all })).items;
+  const findings: Finding[] = [];
+  for (const { flightId } of (await client("listFindings", { at, ...all })).items) {
+    findings.push(await client("getFinding", { at: { ...at, flight: flightId } }));
+  }
+  return {
+    next: (await client("next", { at })).items.map(({ kind, text }) => `${kind}: ${text}`),
+    vessels: vessels.map(({ label, sealed, contents, keptMl }) => [label, sealed, contents.volumeMl, keptMl]),
+    transfers: transfers.map(({ seq, amount, note, undoneAt }) => [seq, amount, note, undoneAt === null]),
+    batches: batches.map(({ name, state, made, note }) => [name, state, made.abv20, note]),
+    findings: findings.map(({ headline, sheets, pooledGuesses }) => ({
+      headline,
+      pooledGuesses,
+      sheets: sheets.map(({ taster, right, glasses }) => [taster, right, said(glasses)]),
+    })),
+  };
+}
+
+const said = (glasses: Finding["sheets"][number]["glasses"]) =>
+  glasses
+    .map(({ label, guessLabel, rank, notes }) =>
+      JSON.stringify([label, guessLabel, rank, notes?.first, notes?.second, notes?.score]),
+    )
+    .toSorted();
+
+eachDatabase((database) => {
+  describe(`demo (${database})`, () => {
+    test("H3 one call loads it; it is said to be invented, and holds what it is for", async () => {
+      await using house = await temporaryHouse(database);
+      const { client } = house;
+      const started = performance.now();
+      const demo = await client("loadDemo");
+      console.log(`demo loaded on ${database} in ${(performance.now() - started).toFixed(0)} ms`);
+      expect(demo).toMatchObject({ demo: true, name: expect.stringContaining("invented") });
+      expect((await client("listHouseholds")).items).toEqual([demo]);
+      const at = { household: demo.id };
+
+      const whiskeys = (await client("listWhiskeys", { at, ...all })).items;
+      expect(whiskeys.length).toBeGreaterThanOrEqual(24);
+      for (const { note } of whiskeys) expect(note).toContain("Invented for the demo.");
+      expect(new Set(whiskeys.map(({ kind }) => kind))).toEqual(
+        new Set(["malt", "pot still", "rye", "wheat", "corn", "bourbon", "grain", "blend", "other"]),
+      );
+      const ages = whiskeys.map(({ ageYears }) => ageYears);
+      expect(ages).toContain(null);
+      expect(Math.max(...ages.map((age) => age ?? 0))).toBe(21);
+      const casks = whiskeys.flatMap((w) => w.casks.map(({ species, held }) => `${species}, ${held}`));
+      expect(new Set(casks.filter((cask) => !cask.includes("not known"))).size).toBeGreaterThanOrEqual(7);
+      const gone = whiskeys.filter(({ availability }) => availability === "gone");
+      expect(gone.map(({ name }) => name).toSorted()).toEqual(["Gull Stair", "Lamplighter's Rest"]);
+      const strengths = whiskeys.map(({ abv20 }) => abv20);
+      expect([Math.min(...strengths), Math.max(...strengths)]).toEqual([40, expect.closeTo(63.6, 0)]);
+      expect(new Set(whiskeys.map(({ strength }) => strength.basis))).toEqual(new Set(["abv20", "proof60F"]));
+      for (const { name, grains } of whiskeys) {
+        if (grains === null) continue;
+        expect(
+          grains.reduce((sum, { percent }) => sum + percent, 0),
+          name,
+        ).toBe(100);
+      }
+      const groups = Map.groupBy(whiskeys, ({ distilledAt }) => distilledAt);
+      expect(new Set(groups.get("Longacre group")?.map(({ maker }) => maker)).size).toBe(3);
+
+      const vessels = (await client("listVessels", { at, ...all })).items;
+      const lamp = vessels.find(({ whiskeyId }) => whiskeyId === gone[0]?.id);
+      expect(lamp?.contents.volumeMl).toBeCloseTo(97, 6);
+      expect(vessels.some(({ sealed }) => sealed)).toBe(true);
+      const bottled = Map.groupBy(vessels, ({ whiskeyId }) => whiskeyId);
+      expect([...bottled].filter(([id, bottles]) => id !== null && bottles.length === 2)).toHaveLength(1);
+      expect(vessels.filter(({ kind }) => kind === "vial").length).toBeGreaterThanOrEqual(3);
+      const oddEnds = vessels.find(({ label }) => label === "The odd-ends bottle");
+      expect(oddEnds?.contents.composition.length).toBeGreaterThanOrEqual(8);
+
+      const transfers = (await client("listTransfers", { at, ...all })).items;
+      expect(transfers.filter(({ undoneAt }) => undoneAt !== null)).toHaveLength(1);
+      const taken = (await client("listTasters", { at })).items;
+      expect(taken).toHaveLength(4);
+
+      const recipes = (await client("listRecipes", { at })).items;
+      expect(recipes).toHaveLength(5);
+      for (const { id, name } of recipes) {
+        const versions = (await client("listRecipeVersions", { at: { ...at, recipe: id } })).items;
+        expect(versions.length, name).toBeGreaterThanOrEqual(2);
+        expect(versions.length, name).toBeLessThanOrEqual(4);
+        for (const { note } of versions) expect(note, name).not.toBe("");
+      }
+
+      const batches = (await client("listBatches", { at })).items;
+      expect(batches.map(({ state }) => state).toSorted()).toEqual([
+        "finished",
+        "finished",
+        "rested",
+        "resting",
+      ]);
+      const blended = batches.filter((batch) =>
+        batch.poured.some(({ label }) => batches.some(({ vesselLabel }) => vesselLabel === label)),
+      );
+      expect(blended.map(({ name }) => name)).toEqual(["Second Watch"]);
+    });
+
+    test("three finished flights of four full sheets, one alone, one half done", async () => {
+      await using house = await temporaryHouse(database);
+      const { client } = house;
+      const at = { household: (await client("loadDemo")).id };
+      const flights = (await client("listFlights", { at })).items;
+      expect(flights.map(({ state, pouring, sheets }) => [state, pouring, sheets.length])).toEqual([
+        ["tasting", "someone else", 4],
+        ["revealed", "someone else", 4],
+        ["revealed", "alone", 1],
+        ["revealed", "someone else", 4],
+        ["revealed", "someone else", 4],
+      ]);
+      expect(flights[0]?.sheets.map(({ state }) => state).toSorted()).toEqual([
+        "free",
+        "locked",
+        "locked",
+        "open",
+      ]);
+
+      for (const { id, name, glassCount } of flights.slice(1)) {
+        const finding = await client("getFinding", { at: { ...at, flight: id } });
+        for (const sheet of finding.sheets) {
+          expect(sheet).toMatchObject({ state: "locked", guessed: glassCount });
+          for (const { notes, rank } of sheet.glasses) {
+            const words = [...Object.values(notes?.first ?? {}), ...Object.values(notes?.second ?? {})];
+            expect(words.filter((word) => word !== "").length, `${name}, ${sheet.taster}`).toBe(6);
+            expect(notes?.score).toBeTypeOf("number");
+            expect(rank).toBeTypeOf("number");
+          }
+        }
+        const right = finding.pooledGuesses?.right ?? 0;
+        expect(right, "some right, some wrong").toBeGreaterThan(0);
+        expect(right).toBeLessThan(finding.pooledGuesses?.guessed ?? 0);
+      }
+
+      const beside = await client("getFinding", { at: { ...at, flight: flights[3]?.id ?? "" } });
+      expect(beside.glasses.filter(({ target }) => target)).toHaveLength(1);
+      expect(beside.glasses.filter(({ pour }) => pour === "second pour")).toHaveLength(1);
+      const poured = new Set(beside.glasses.map(({ nameId }) => nameId));
+      expect(beside.namesOnOffer.filter(({ nameId }) => !poured.has(nameId))).toHaveLength(1);
+      const ranks = beside.sheets.flatMap(({ ranking }) => ranking ?? []);
+      expect(ranks.filter((tie) => tie.length > 1)).toHaveLength(2);
+    });
+
+    test("what is next and what was found read sensibly, however codes and orders fall", async () => {
+      for (const seed of [1, 2]) {
+        await using house = await temporaryHouse(database, { seed });
+        const at = { household: (await house.client("loadDemo")).id };
+        const { items } = await house.client("next", { at });
+        expect(items.map(({ text }) => text)).toEqual([
+          "Keeper's Round, without the stair has rested its 30 days",
+          "Is the Round done?: not locked yet by Jorren, Pell",
+          "Second Watch rests 27 days more",
+          "Saltreach Lamplighter's Rest last release: 97 mL left",
+          "Saltreach Gull Stair second release: 97 mL left",
+        ]);
+        const findings = (await house.client("listFindings", { at })).items;
+        expect(findings.map(({ headline }) => headline)).toEqual([
+          "Keeper's Round, without the stair ranked first in 2 of 4 sheets; the agreement of the ranks could well be luck; nobody showed they could tell the names: 4 of 16 guesses right, which could well be luck",
+          "Quernmouth Harbour Wall 10 years ranked first in the one ranking there is; nobody showed they could tell the names: 2 of 4 guesses right, which could well be luck",
+          "Saltreach Lamplighter's Rest last release ranked first in 3 of 4 sheets; the agreement of the ranks is hard to put down to luck; nobody showed they could tell the names: 8 of 20 guesses right, which could well be luck",
+          "Wick and Rye, first make ranked first in 2 of 4 sheets; the agreement of the ranks could well be luck; 9 of 16 guesses right, which is hard to put down to luck",
+        ]);
+      }
+    });
+
+    test("S4 its ledger balances, and all of it happened before now", async () => {
+      await using house = await temporaryHouse(database, { now: "2026-03-01T00:00:00.000Z" });
+      const { id } = await house.client("loadDemo");
+      await house.store.transaction(async (records) => {
+        const shelf = await shelfState(records, id);
+        const { lines, largestRelative } = trialBalance(shelf.state);
+        expect(lines.length).toBeGreaterThan(60);
+        expect(largestRelative).toBeLessThan(1e-9);
+        for (const table of tables) {
+          for (const { createdAt, updatedAt } of await records.list(table, id)) {
+            expect(createdAt <= updatedAt, table).toBe(true);
+            expect(updatedAt <= "2026-03-01T00:00:00.000Z", table).toBe(true);
+          }
+        }
+      });
+    });
+
+    test("whoever loads it can take the free sheet, lock it, and reveal without the lost tokens", async () => {
+      await using house = await temporaryHouse(database, { now: "2026-03-01T00:00:00.000Z" });
+      const { client } = house;
+      const household = (await client("loadDemo")).id;
+      const flight = (await client("listFlights", { at: { household } })).items[0];
+      const at = { household, flight: flight?.id ?? "" };
+      expect(await refusalOf(client("getFinding", { at }))).toMatchObject({ codes: ["not_revealed"] });
+      const free = flight?.sheets.find(({ state }) => state === "free");
+      const own = { ...at, sheet: free?.sheetId ?? "" };
+      const { sheet, token } = await client("takeSheet", { at: own, body: { ofLegalAge: true } });
+      const ranking = sheet.glasses.map(({ code }) => [code]);
+      const edited = await client("editSheet", { at: own, token, body: { version: sheet.version, ranking } });
+      await client("lockSheet", { at: own, token, body: { version: edited.version } });
+      const finding = await client("revealFlight", { at, body: { closeOpenSheets: true } });
+      expect(finding.ranks?.sheetsCounted).toBe(3);
+      expect(finding.leftOut.join(" ")).toContain("Jorren's sheet was not locked");
+    });
+
+    test("H3 a second load is refused, also one at the same time", async () => {
+      await using house = await temporaryHouse(database);
+      const { client } = house;
+      const both = await Promise.allSettled([client("loadDemo"), client("loadDemo")]);
+      expect(both.map(({ status }) => status).toSorted()).toEqual(["fulfilled", "rejected"]);
+      const third = await refusalOf(client("loadDemo"));
+      expect(third).toMatchObject({ status: 409, codes: ["demo_loaded"] });
+      expect((await client("listHouseholds")).items).toHaveLength(1);
+    });
+
+    test("H3 it is removed by its name, leaves no row, and can be loaded again", async () => {
+      await using house = await temporaryHouse(database);
+      const { client } = house;
+      const { id, name } = await client("loadDemo");
+      const before = await rowsLeft(house.house, id);
+      for (const table of tables) expect(before[table], table).toBeGreaterThan(0);
+      await client("removeHousehold", { at: { household: id }, query: { confirm: name } });
+      expect(Object.values(await rowsLeft(house.house, id))).toEqual(tables.map(() => 0));
+      expect((await client("listHouseholds")).items).toEqual([]);
+      expect((await client("loadDemo")).id).not.toBe(id);
+    });
+
+    test("a load that breaks half-way keeps nothing", async () => {
+      await using house = await temporaryHouse(database);
+      let left = 12_000;
+      const bytes = (count: number) => {
+        left -= count;
+        if (left < 0) throw new Error("the source of random bytes requires to be there, got none");
+        return house.random.bytes(count);
+      };
+      const broken = openHouse({ ...house.house, random: { bytes } });
+      const client = createClient(broken.fetch, "http://house.test");
+      expect(await refusalOf(client("loadDemo"))).toMatchObject({ status: 500 });
+      expect(left).toBeLessThan(0);
+      expect((await house.client("listHouseholds")).items).toEqual([]);
+      expect(await house.client("loadDemo")).toMatchObject({ demo: true });
+    });
+
+    test("H2 its file restores, the half-done flight called off", async () => {
+      await using house = await temporaryHouse(database);
+      const { client } = house;
+      const demo = await client("loadDemo");
+      const file = await client("exportHousehold", { at: { household: demo.id } });
+      const copy = await client("restoreHousehold", { body: file });
+      const [flight] = (await client("listFlights", { at: { household: copy.id } })).items;
+      expect(flight?.state).toBe("called off");
+      const { findings } = await factsOf(client, demo);
+      expect((await factsOf(client, copy)).findings).toEqual(findings);
+    });
+  });
+});
+
+test("the demo says the same on both databases, whatever is drawn and whenever it is loaded", async () => {
+  const told = [];
+  for (const [i, database] of [...databases, ...databases].entries()) {
+    await using house = await temporaryHouse(database, {
+      seed: 10 + i,
+      now: `2027-0${i + 1}-05T12:00:00.000Z`,
+    });
+    told.push(await factsOf(house.client, await house.client("loadDemo")));
+  }
+  const [first, ...others] = told;
+  for (const other of others) expect(other).toEqual(first);
+});

@@ -1,0 +1,93 @@
+import type { AnswerOf, BodyOf } from "../../protocol/index.ts";
+import { routes } from "../../protocol/index.ts";
+import { batchHandlers } from "../batches.ts";
+import { bottleHandlers } from "../bottles.ts";
+import { flightHandlers } from "../flights.ts";
+import type { Asked, Handler } from "../handler.ts";
+import { householdHandlers } from "../households.ts";
+import type { House } from "../ports.ts";
+import { pouringHandlers } from "../pouring.ts";
+import { recipeHandlers } from "../recipes.ts";
+import { HouseRefusal } from "../refuse.ts";
+import { revealHandlers } from "../reveal.ts";
+import { sheetHandlers } from "../sheets.ts";
+import { tasterHandlers } from "../tasters.ts";
+import { transferHandlers } from "../transfers.ts";
+import { undersidesHandlers } from "../undersides.ts";
+import { vesselHandlers } from "../vessels.ts";
+import { whiskeyHandlers } from "../whiskeys.ts";
+import type { ScriptClock } from "./script-clock.ts";
+
+const handlers = {
+  ...householdHandlers,
+  ...tasterHandlers,
+  ...whiskeyHandlers,
+  ...bottleHandlers,
+  ...vesselHandlers,
+  ...transferHandlers,
+  ...recipeHandlers,
+  ...batchHandlers,
+  ...flightHandlers,
+  ...pouringHandlers,
+  ...sheetHandlers,
+  ...undersidesHandlers,
+  ...revealHandlers,
+};
+
+/** The routes the diary uses. */
+type Act = keyof typeof handlers;
+interface With<N extends Act> {
+  readonly at?: Readonly<Record<string, string>>;
+  readonly body?: BodyOf<N>;
+  readonly token?: string | null;
+}
+export type Ask = <N extends Act>(act: N, given?: With<N>) => Promise<AnswerOf<N>>;
+
+const SECONDS_AN_ACT = 2;
+
+/** Asks the house as a caller would, by the same schemas and handlers, at the clock's time. */
+export function asker(house: House, clock: ScriptClock): Ask {
+  return async <N extends Act>(act: N, { at, body, token = null }: With<N> = {}) => {
+    clock.moveOn(SECONDS_AN_ACT);
+    const read = routes[act].body?.safeParse(body);
+    if (read?.success === false) throw refused(act, read.error);
+    const asked = { house, at: { household: "", ...at }, query: undefined, body: read?.data, token };
+    try {
+      return await (handlers[act] as unknown as Handler<N>)(asked as unknown as Asked<N>);
+    } catch (error) {
+      // The caller asked for nothing wrong, so it is not told that they did.
+      throw error instanceof HouseRefusal ? refused(act, error) : error;
+    }
+  };
+}
+
+const refused = (act: string, cause: Error): Error =>
+  new Error(`the demo requires the house to take its own diary, got ${act} refused: ${cause.message}`, {
+    cause,
+  });
+
+/** What the diary's keys stand for in this household. */
+export interface Known {
+  readonly household: string;
+  readonly tasters: Map<string, string>;
+  readonly whiskeys: Map<string, string>;
+  readonly vessels: Map<string, string>;
+  readonly batches: Map<string, string>;
+  readonly recipes: Map<string, string>;
+  readonly transfers: Map<string, string>;
+  /** Vessel to the name a glass of it is guessed by (F1). */
+  readonly names: Map<string, string>;
+}
+
+export interface Play {
+  readonly ask: Ask;
+  readonly clock: ScriptClock;
+  readonly known: Known;
+}
+
+/** The id behind a key; a key that nothing stands behind is a mistake in the diary. */
+export function idOf({ known }: Play, what: Exclude<keyof Known, "household">, key: string): string {
+  const id = known[what].get(key);
+  if (id === undefined) throw new Error(`the diary requires one of its own ${what}, got ${key}`);
+  return id;
+}
