@@ -60,7 +60,7 @@ export function renewed<T>(ids: NewIds, table: string, value: T, path: readonly 
     const of = key === "id" ? table : TABLE_OF[key];
     if (!named && (of === undefined || typeof item !== "string")) return walk(item, at);
     if (key === "liquidId" && item === "water") return item;
-    const old = named ? item : `${of}:${String(item)}`;
+    const old = named ? item : `${of}:${item}`;
     const id =
       ids.get(old) ?? archiveWrong(at, `an id of the file's ${named ? "rows" : `table ${of}`}`, item);
     return named ? `${old.slice(0, old.indexOf(":"))}:${id}` : id;

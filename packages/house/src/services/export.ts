@@ -2,8 +2,8 @@ import type { Archive } from "../protocol/index.ts";
 import type { SealedSheets } from "./archive-rows.ts";
 import type { Handlers } from "./handler.ts";
 import { knownHousehold } from "./known.ts";
-import type { House, Records } from "./ports.ts";
-import type { FlightRow, Row, SheetRow } from "./rows.ts";
+import type { House } from "./ports.ts";
+import type { FlightRow, Row, SheetRow, TableName } from "./rows.ts";
 import { seal } from "./seal.ts";
 
 export const exportHandlers: Handlers<"exportHousehold"> = {
@@ -11,8 +11,7 @@ export const exportHandlers: Handlers<"exportHousehold"> = {
   exportHousehold: ({ house, at }) =>
     house.store.transaction(async (records): Promise<Archive> => {
       const { name, currency, demo } = await knownHousehold(records, at.household);
-      const all = async <N extends Parameters<Records["list"]>[0]>(table: N) =>
-        (await records.list(table, at.household)).map(bare);
+      const all = async (table: TableName) => (await records.list(table, at.household)).map(bare);
       const flights = await records.list("flight", at.household);
       const sheets = await records.list("sheet", at.household);
       const keys = await records.list("flightKey", at.household);
@@ -47,7 +46,7 @@ export const exportHandlers: Handlers<"exportHousehold"> = {
     }),
 };
 
-const bare = <R extends Row>({ householdId: _, ...row }: R): Record<string, unknown> => row;
+const bare = ({ householdId: _, ...row }: Row): Record<string, unknown> => row;
 
 function bareFlight({ hostTokenHash: _, pourerTokenHash: __, holds: ___, ...row }: FlightRow) {
   return bare(row);

@@ -1,6 +1,6 @@
 import type { NextThing } from "../protocol/index.ts";
 import { batchNow } from "./batch-past.ts";
-import { batchState, restDue } from "./batches.ts";
+import { batchState, restDue } from "./batch-shown.ts";
 import type { Handlers } from "./handler.ts";
 import { knownHousehold } from "./known.ts";
 import { nextOfFlight } from "./next-flights.ts";

@@ -66,10 +66,10 @@ eachDatabase((database) => {
           );
           for (const ml of perPart) expect(ml / (perPart[0] ?? 1)).toBeCloseTo(1, 9);
         }),
-        { numRuns: 25, seed: 20_261_125 },
+        { numRuns: 15, seed: 20_261_125 },
       );
-      expect(poured, "plans that could be poured").toBeGreaterThan(5);
-    });
+      expect(poured, "plans that could be poured").toBeGreaterThan(4);
+    }, 120_000);
   });
 });
 

@@ -27,7 +27,7 @@ export const restoreHandlers: Handlers<"restoreHousehold"> = {
       const own = { householdId: household.id };
       for (const table of ["taster", "whiskey", "recipe", "recipeVersion", "vessel", "batch"] as const) {
         for (const [i, row] of rows[table].entries())
-          await records.insert(table, { ...renewed(ids, table, row, [table, i]), ...own } as never);
+          await records.insert(table, { ...renewed(ids, table, row, [table, i]), ...own });
       }
       for (const row of flights.flights) await records.insert("flight", { ...row, ...own });
       for (const row of flights.sheets) await records.insert("sheet", { ...row, ...own });
