@@ -1,3 +1,10 @@
 import type { Screen } from "../screen.ts";
 
-export const screens: readonly Screen[] = [];
+export const screens: readonly Screen[] = [
+  {
+    path: "/h/:household/flights/:flight/sheets/:sheet",
+    place: "flights",
+    bare: true,
+    load: () => import("./sheet.tsx"),
+  },
+];

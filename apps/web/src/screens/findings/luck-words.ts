@@ -1,0 +1,16 @@
+import { HARD_TO_PUT_DOWN_TO_LUCK, VERY_HARD_TO_PUT_DOWN_TO_LUCK } from "@partsproof/core/sensory";
+
+/** What a probability amounts to, by the same levels as the finding's headline. */
+export function luckVerdict(p: number): string {
+  if (p < VERY_HARD_TO_PUT_DOWN_TO_LUCK) return "Very hard to put down to luck";
+  return p < HARD_TO_PUT_DOWN_TO_LUCK ? "Hard to put down to luck" : "Could well be luck";
+}
+
+const SUPERSCRIPTS = "⁰¹²³⁴⁵⁶⁷⁸⁹";
+
+/** Three figures; below one in ten thousand as a power of ten. */
+export function printP(p: number): string {
+  if (p === 0 || p >= 1e-4) return String(Number(p.toPrecision(3)));
+  const [figures = "", power = ""] = p.toExponential(1).split("e-");
+  return `${figures} × 10⁻${[...power].map((digit) => SUPERSCRIPTS[Number(digit)] ?? "").join("")}`;
+}

@@ -1,0 +1,28 @@
+import type { Chance } from "@partsproof/house/protocol";
+import type { z } from "zod";
+import { luckVerdict, printP } from "./luck-words.ts";
+
+export interface LuckProps {
+  readonly chance: z.infer<typeof Chance>;
+  /** What the tail counts: "this many right or more". */
+  readonly tail: string;
+}
+
+/** How much of it could be luck: in words, and in numbers one tap away. */
+export function Luck({ chance, tail }: LuckProps) {
+  return (
+    <div className="luck">
+      <p>
+        <strong>{luckVerdict(chance.p)}</strong>: {chance.words}.
+      </p>
+      <details>
+        <summary>The number and how it was reckoned</summary>
+        <p>
+          p = {printP(chance.p)}
+          {chance.fraction !== null && ` (${chance.fraction.replace("/", " / ")})`}: {tail}, one-sided;{" "}
+          {chance.method}.
+        </p>
+      </details>
+    </div>
+  );
+}

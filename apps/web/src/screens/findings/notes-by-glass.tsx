@@ -1,0 +1,39 @@
+import type { Finding } from "@partsproof/house/protocol";
+import { Section } from "../../parts/index.ts";
+import { NotesRead } from "../sheet/notes-read.tsx";
+import { glassTitle } from "./ranked-glasses.ts";
+
+/** What everybody wrote about each liquid, side by side. */
+export function NotesByGlass({ finding }: { readonly finding: Finding }) {
+  const ordered = finding.glasses.toSorted(
+    (a, b) => (a.meanRank ?? 0) - (b.meanRank ?? 0) || a.glass - b.glass,
+  );
+  return (
+    <Section title="The notes, glass by glass">
+      {ordered.map((one, i) => (
+        <details key={one.glass} className="byglass" open={i === 0}>
+          <summary>
+            <span className="name">{glassTitle(one)}</span>
+            {one.target && <span className="finding-target">target</span>}
+            {one.meanScore !== null && (
+              <span className="byglass-score">mean score {Number(one.meanScore.toFixed(1))} of 100</span>
+            )}
+          </summary>
+          <div className="byglass-notes">
+            {finding.sheets.map((sheet) => {
+              const tasted = sheet.glasses.find((glass) => glass.glass === one.glass);
+              return (
+                <div key={sheet.sheetId}>
+                  <h3>
+                    {sheet.taster} <span className="soft">{tasted?.code}</span>
+                  </h3>
+                  <NotesRead notes={tasted?.notes ?? null} />
+                </div>
+              );
+            })}
+          </div>
+        </details>
+      ))}
+    </Section>
+  );
+}

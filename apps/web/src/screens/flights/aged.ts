@@ -1,0 +1,6 @@
+const DAY_MS = 86_400_000;
+
+/** After a day a lost host's token holds nothing up any more (services, F6 and F11). */
+export function aDaySince(instant: string | null, now: number): boolean {
+  return instant !== null && now - Date.parse(instant) >= DAY_MS;
+}

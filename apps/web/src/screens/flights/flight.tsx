@@ -1,0 +1,92 @@
+import type { Flight } from "@partsproof/house/protocol";
+import { useAsk } from "../../api.ts";
+import { listed, printMoment } from "../../figures/index.ts";
+import { Broken, Busy, Page, Section } from "../../parts/index.ts";
+import { useHousehold } from "../../session/index.ts";
+import type { ScreenProps } from "../screen.ts";
+import { AlcoholNote } from "./alcohol-note.tsx";
+import { CallOff } from "./call-off.tsx";
+import { countGlasses, stateSentence, waitsFor } from "./flight-state.ts";
+import { GlassesAbove } from "./glasses-above.tsx";
+import { NextStep } from "./next-step.tsx";
+import { flightsPath } from "./paths.ts";
+import { SheetsOfFlight } from "./sheets-of-flight.tsx";
+import { useEvery } from "./use-every.ts";
+import "./flight.css";
+
+/** How often a page that waits for somebody asks again. */
+const LOOK_AGAIN_MS = 5000;
+
+/** A flight on the table: who has locked, what is next. It shows nothing of the key. */
+export default function FlightPage({ params }: ScreenProps) {
+  const household = useHousehold().id;
+  const asked = useAsk("getFlight", { at: { household, flight: params["flight"] ?? "" } });
+  useEvery(LOOK_AGAIN_MS, asked.again, asked.state === "here" && waitsFor(asked.answer) !== "nothing");
+  const back = { to: flightsPath(household), label: "Flights" };
+  if (asked.state === "here") return <Shown flight={asked.answer} household={household} back={back} />;
+  return (
+    <Page title="Flight" back={back}>
+      {asked.state === "busy" ? (
+        <Busy what="the flight" />
+      ) : (
+        <Broken asked={asked} title="The flight could not be fetched" />
+      )}
+    </Page>
+  );
+}
+
+interface ShownProps {
+  readonly flight: Flight;
+  readonly household: string;
+  readonly back: { readonly to: string; readonly label: string };
+}
+
+function Shown({ flight, household, back }: ShownProps) {
+  const who = flight.pouring === "alone" ? "poured alone" : `poured by ${flight.pourer ?? "somebody"}`;
+  return (
+    <Page
+      title={flight.name}
+      back={back}
+      lead={`${countGlasses(flight.glassCount)} of ${flight.pourMl} mL for ${listed(
+        flight.sheets.map((sheet) => sheet.taster),
+      )}, ${who}.`}
+    >
+      <div className="flight-mat">
+        <GlassesAbove count={flight.glassCount} poured={flight.pouredAt !== null} size="page" />
+        <p className="flight-state" aria-live="polite">
+          {stateSentence(flight)}
+        </p>
+        <p className="flight-when">
+          Set {printMoment(flight.createdAt)}
+          {flight.pouredAt !== null && `, poured ${printMoment(flight.pouredAt)}`}
+          {flight.revealedAt !== null && `, revealed ${printMoment(flight.revealedAt)}`}
+        </p>
+      </div>
+      <NextStep flight={flight} household={household} />
+      {flight.state !== "called off" && <SheetsOfFlight flight={flight} household={household} />}
+      <Section title="Names to guess from">
+        <ul className="flight-names">
+          {flight.namesOnOffer.map((name) => (
+            <li key={name.nameId}>
+              <span className="name">{name.label}</span>
+              {name.count > 1 && <span className="flight-count"> {name.count} times</span>}
+              {name.nameId === flight.targetNameId && <span className="flight-target">target</span>}
+            </li>
+          ))}
+        </ul>
+        <p className="field-hint">Some of them may be in no glass.</p>
+      </Section>
+      {waitsFor(flight) !== "nothing" && (
+        <Section title="How much alcohol that is">
+          <AlcoholNote
+            grams={flight.alcoholAtMost.grams}
+            pourMl={flight.pourMl}
+            glasses={flight.glassCount}
+            planning={flight.state === "pouring"}
+          />
+        </Section>
+      )}
+      {flight.state === "pouring" && <CallOff flight={flight} household={household} />}
+    </Page>
+  );
+}

@@ -1,0 +1,145 @@
+import type { Finding } from "@partsproof/house/protocol";
+import { useState } from "react";
+import { useAsk } from "../../api.ts";
+import { announce, Broken, Busy, Button, LinkButton, Page, SelectField } from "../../parts/index.ts";
+import { tokenOf, useHousehold } from "../../session/index.ts";
+import type { ScreenProps } from "../screen.ts";
+import { findingPath, flightPath } from "./paths.ts";
+import { EVERYONE, type OpenedGlass, openedGlasses } from "./opened-glasses.ts";
+import { Verdict } from "./verdict.tsx";
+import "./reveal.css";
+
+/** The reveal: the key is open, and the glasses are opened one at a time, on whichever phone. */
+export default function Reveal({ params }: ScreenProps) {
+  const household = useHousehold().id;
+  const flight = params["flight"] ?? "";
+  const asked = useAsk("getFinding", { at: { household, flight } });
+  if (asked.state === "here") return <Stage finding={asked.answer} household={household} />;
+  return (
+    <Page title="Reveal" back={{ to: flightPath(household, flight), label: "The flight" }}>
+      {asked.state === "busy" ? (
+        <Busy what="the glasses" />
+      ) : (
+        <Broken asked={asked} title="The glasses cannot be opened" />
+      )}
+    </Page>
+  );
+}
+
+function Stage({ finding, household }: { readonly finding: Finding; readonly household: string }) {
+  const { flight, sheets } = finding;
+  const [whose, setWhose] = useState(() => {
+    const mine = sheets.find((sheet) => tokenOf("sheet", sheet.sheetId) !== undefined);
+    return mine?.sheetId ?? (sheets.length === 1 ? (sheets[0]?.sheetId ?? EVERYONE) : EVERYONE);
+  });
+  const [open, setOpen] = useState(0);
+  const glasses = openedGlasses(finding, whose);
+  const openNext = (): void => {
+    const glass = glasses[open];
+    if (glass !== undefined)
+      announce(`${glass.title} was ${glass.label}. ${glass.guesses.map(spoken).join(" ")}`);
+    setOpen(open + 1);
+  };
+  return (
+    <Page
+      title={`Reveal of ${flight.name}`}
+      heading={flight.name}
+      back={{ to: flightPath(household, flight.id), label: "The flight" }}
+      lead={open < glasses.length ? "The key is open; the glasses are not, yet." : "Every glass is open."}
+    >
+      {sheets.length > 1 && (
+        <SelectField
+          label="Whose glasses"
+          value={whose}
+          onChange={(next) => {
+            setWhose(next);
+            setOpen(0);
+          }}
+          options={
+            <>
+              <option value={EVERYONE}>Everybody’s at once</option>
+              {sheets.map((sheet) => (
+                <option key={sheet.sheetId} value={sheet.sheetId}>
+                  {sheet.taster}’s
+                </option>
+              ))}
+            </>
+          }
+        />
+      )}
+      <ol className="opened">
+        {glasses.map((glass, i) => (
+          <Glass key={`${whose} ${glass.key}`} glass={glass} open={i < open} next={i === open} />
+        ))}
+      </ol>
+      <div className="opened-do">
+        {open < glasses.length ? (
+          <>
+            <Button kind="main" onClick={openNext}>
+              Open the {open === 0 ? "first" : open === glasses.length - 1 ? "last" : "next"} glass
+            </Button>
+            <Button kind="quiet" onClick={() => setOpen(glasses.length)}>
+              Open all
+            </Button>
+          </>
+        ) : (
+          <LinkButton kind="main" to={findingPath(household, flight.id)}>
+            Read the finding
+          </LinkButton>
+        )}
+      </div>
+    </Page>
+  );
+}
+
+type GuessSaid = OpenedGlass["guesses"][number];
+
+const spoken = ({ taster, right, label }: GuessSaid): string =>
+  right === null
+    ? `${taster} did not guess.`
+    : `${taster} guessed ${right ? "right" : `wrong: ${label ?? ""}`}.`;
+
+interface GlassProps {
+  readonly glass: OpenedGlass;
+  readonly open: boolean;
+  readonly next: boolean;
+}
+
+function Glass({ glass, open, next }: GlassProps) {
+  return (
+    <li className={`opened-one ${open ? "opened-open" : ""} ${next ? "opened-next" : ""}`}>
+      <span className="opened-glass" aria-hidden="true">
+        {glass.code}
+      </span>
+      <div className="opened-words">
+        <p className="opened-title">{glass.title}</p>
+        {open ? (
+          <div className="opened-truth">
+            <p className="opened-name">
+              {glass.label}
+              {glass.pour !== "" && <span className="opened-pour"> {glass.pour}</span>}
+              {glass.target && <span className="flight-target">target</span>}
+            </p>
+            <ul className="opened-guesses">
+              {glass.guesses.map((guess) => (
+                <li key={guess.taster}>
+                  <Verdict right={guess.right} />
+                  <span>
+                    {glass.guesses.length > 1 && <>{guess.taster}: </>}
+                    {guess.right === null
+                      ? "no guess"
+                      : guess.right
+                        ? "guessed right"
+                        : `guessed ${guess.label ?? ""}, wrong`}
+                  </span>
+                </li>
+              ))}
+            </ul>
+          </div>
+        ) : (
+          <p className="opened-shut">{next ? "Next" : "Still shut"}</p>
+        )}
+      </div>
+    </li>
+  );
+}

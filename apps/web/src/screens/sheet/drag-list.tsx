@@ -1,0 +1,188 @@
+import { type KeyboardEvent, type PointerEvent, useEffect, useId, useRef, useState } from "react";
+import { type Drop, dropAt } from "./drop-at.ts";
+import { placeText, type Tiers } from "./ranking-moves.ts";
+
+export interface DragListProps {
+  readonly tiers: Tiers;
+  /** The glass that moved last, whose handle keeps the focus. */
+  readonly moved: string | null;
+  readonly about: (code: string) => string;
+  readonly onBetween: (code: string, before: number) => void;
+  readonly onLevel: (code: string, at: number) => void;
+  readonly onRaise: (code: string) => void;
+  readonly onLower: (code: string) => void;
+  readonly onTie: (code: string) => void;
+  readonly onTakeOut: (code: string) => void;
+}
+
+interface Drag {
+  readonly code: string;
+  readonly fromY: number;
+  readonly y: number;
+  readonly drop: Drop | null;
+}
+
+/** Places with their glasses. Each glass moves by its handle (finger, mouse, arrow keys) or by its buttons. */
+export function DragList({ tiers, moved, about, ...on }: DragListProps) {
+  const id = useId();
+  const list = useRef<HTMLOListElement>(null);
+  const [drag, setDrag] = useState<Drag | null>(null);
+  const keepFocus = useRef(false);
+  useEffect(() => {
+    if (!keepFocus.current || moved === null) return;
+    keepFocus.current = false;
+    list.current?.querySelector<HTMLElement>(`[data-handle="${moved}"]`)?.focus();
+  }, [tiers, moved]);
+
+  const boxes = (): readonly DOMRect[] =>
+    [...(list.current?.querySelectorAll<HTMLElement>("[data-tier]") ?? [])].map((row) =>
+      row.getBoundingClientRect(),
+    );
+  const begin =
+    (code: string) =>
+    (event: PointerEvent<HTMLElement>): void => {
+      if (event.button !== 0) return;
+      event.currentTarget.setPointerCapture(event.pointerId);
+      setDrag({ code, fromY: event.clientY, y: event.clientY, drop: null });
+    };
+  const over = (event: PointerEvent<HTMLElement>): void => {
+    if (drag === null) return;
+    // A finger that hardly moved has not begun to drag.
+    const far = Math.abs(event.clientY - drag.fromY) > 6;
+    setDrag({ ...drag, y: event.clientY, drop: far ? dropAt(boxes(), event.clientY) : drag.drop });
+  };
+  const end = (): void => {
+    if (drag?.drop) {
+      if (drag.drop.kind === "level") on.onLevel(drag.code, drag.drop.at);
+      else on.onBetween(drag.code, drag.drop.before);
+    }
+    setDrag(null);
+  };
+  const byKey =
+    (code: string) =>
+    (event: KeyboardEvent): void => {
+      const act = { ArrowUp: on.onRaise, ArrowDown: on.onLower, "=": on.onTie }[event.key];
+      if (event.key === "Escape" && drag !== null) setDrag(null);
+      if (act === undefined) return;
+      event.preventDefault();
+      keepFocus.current = true;
+      act(code);
+    };
+  return (
+    <>
+      <p className="unseen" id={`${id}-how`}>
+        Arrow up and down move the glass, the equals sign puts it level with the place above.
+      </p>
+      <ol className={`tiers ${drag?.drop ? "tiers-dragging" : ""}`} ref={list}>
+        {tiers.map((tier, place) => (
+          <li
+            key={tier.join(" ")}
+            data-tier={place}
+            className={`tier ${dropMark(drag?.drop ?? null, place, tiers.length)}`}
+          >
+            <p className="tier-place">
+              <span className="unseen">Place </span>
+              {placeText(tiers, place)}
+              {tier.length > 1 && <span className="tier-level">level</span>}
+            </p>
+            <ul className="tier-glasses">
+              {tier.map((code) => {
+                const held = drag?.code === code && drag.drop !== null;
+                return (
+                  <li
+                    key={code}
+                    className={`tier-glass ${held ? "tier-held" : ""}`}
+                    style={held ? { translate: `0 ${drag.y - drag.fromY}px` } : undefined}
+                  >
+                    <button
+                      type="button"
+                      className="tier-handle"
+                      data-handle={code}
+                      aria-label={`Move glass ${code}`}
+                      aria-describedby={`${id}-how`}
+                      onPointerDown={begin(code)}
+                      onPointerMove={over}
+                      onPointerUp={end}
+                      onPointerCancel={() => setDrag(null)}
+                      onKeyDown={byKey(code)}
+                    >
+                      <Dots />
+                      <span className="tier-code">{code}</span>
+                    </button>
+                    <span className="tier-about">{about(code)}</span>
+                    <span className="tier-do">
+                      <TierButton
+                        label={`Glass ${code} better`}
+                        off={place === 0 && tier.length === 1}
+                        onDo={() => on.onRaise(code)}
+                        d="M6 15l6-6 6 6"
+                      />
+                      <TierButton
+                        label={`Glass ${code} worse`}
+                        off={place === tiers.length - 1 && tier.length === 1}
+                        onDo={() => on.onLower(code)}
+                        d="M6 9l6 6 6-6"
+                      />
+                      <TierButton
+                        label={`Glass ${code} level with the place above`}
+                        off={place === 0}
+                        onDo={() => on.onTie(code)}
+                        d="M5 10h14M5 15h14"
+                      />
+                      <TierButton
+                        label={`Take glass ${code} out of the ranking`}
+                        off={false}
+                        onDo={() => on.onTakeOut(code)}
+                        d="M7 7l10 10M17 7L7 17"
+                      />
+                    </span>
+                  </li>
+                );
+              })}
+            </ul>
+          </li>
+        ))}
+      </ol>
+    </>
+  );
+}
+
+function dropMark(drop: Drop | null, place: number, places: number): string {
+  if (drop === null) return "";
+  if (drop.kind === "level") return drop.at === place ? "tier-onto" : "";
+  if (drop.before === place) return "tier-before";
+  return drop.before === places && place === places - 1 ? "tier-after" : "";
+}
+
+interface TierButtonProps {
+  readonly label: string;
+  readonly off: boolean;
+  readonly onDo: () => void;
+  readonly d: string;
+}
+
+function TierButton({ label, off, onDo, d }: TierButtonProps) {
+  return (
+    <button
+      type="button"
+      aria-label={label}
+      aria-disabled={off || undefined}
+      onClick={off ? undefined : onDo}
+    >
+      <svg viewBox="0 0 24 24" width="24" height="24" aria-hidden="true">
+        <path d={d} />
+      </svg>
+    </button>
+  );
+}
+
+const Dots = () => (
+  <svg viewBox="0 0 12 24" width="12" height="24" aria-hidden="true" className="tier-dots">
+    {[6, 12, 18].map((y) => (
+      <g key={y}>
+        <circle cx="3" cy={y} r="1.5" />
+        <circle cx="9" cy={y} r="1.5" />
+      </g>
+    ))}
+  </svg>
+);

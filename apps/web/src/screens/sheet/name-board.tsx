@@ -1,0 +1,110 @@
+import { useState } from "react";
+import { announce, Button } from "../../parts/index.ts";
+import { glassesNamed, leftOf, refusal } from "./guess-board.ts";
+import { NameMat } from "./name-mat.tsx";
+import { guessIn, guessKey } from "./sheet-fields.ts";
+import type { SheetStepProps } from "./sheet-step.ts";
+
+export interface NameBoardProps extends SheetStepProps {
+  readonly code: string;
+  readonly onGlass: (code: string) => void;
+  readonly onDone: () => void;
+}
+
+type Name = NameBoardProps["sheet"]["namesOnOffer"][number];
+
+/** Which glass is which: pick a glass on the mat, then its name. A name used up is marked, and says where it is. */
+export function NameBoard({ sheet, fields, set, heading, code, onGlass, onDone }: NameBoardProps) {
+  const [refused, setRefused] = useState<{ readonly code: string; readonly name: Name } | null>(null);
+  const guesses = new Map(sheet.glasses.map((glass) => [glass.code, guessIn(fields, glass.code)]));
+  const mine = guesses.get(code) ?? null;
+  const at = sheet.glasses.findIndex((glass) => glass.code === code);
+  const next = sheet.glasses[at + 1]?.code;
+  const give = (name: Name): void => {
+    const back = mine === name.nameId;
+    if (!back && refusal(guesses, code, name) !== null) {
+      setRefused({ code, name });
+      return;
+    }
+    setRefused(null);
+    set(guessKey(code), back ? null : name.nameId);
+    announce(back ? `Glass ${code}: guess taken back` : `Glass ${code}: ${name.label}`);
+  };
+  const move = (name: Name, from: string): void => {
+    // The old glass gets what this one had, so that nothing guessed is lost.
+    set(guessKey(from), mine);
+    set(guessKey(code), name.nameId);
+    setRefused(null);
+    announce(`Glass ${code}: ${name.label}. Glass ${from}: ${mine === null ? "no guess" : "swapped"}`);
+  };
+  const place = sheet.pouring === "alone" ? "The glass at place" : "Glass";
+  return (
+    <section className="board">
+      <NameMat
+        glasses={sheet.glasses.map((glass) => ({
+          code: glass.code,
+          label: sheet.namesOnOffer.find((name) => name.nameId === guesses.get(glass.code))?.label ?? null,
+        }))}
+        picked={code}
+        onPick={(picked) => {
+          setRefused(null);
+          onGlass(picked);
+        }}
+      />
+      <h2 ref={heading} tabIndex={-1}>
+        {place} {code} is
+      </h2>
+      <ul className="board-names">
+        {sheet.namesOnOffer.map((name) => {
+          const left = leftOf(guesses, name);
+          const here = mine === name.nameId;
+          const used = left <= 0 && !here;
+          const has = glassesNamed(guesses, name.nameId).filter((other) => other !== code);
+          return (
+            <li key={name.nameId}>
+              <button
+                type="button"
+                className={`board-name ${used ? "board-used" : ""}`}
+                aria-pressed={here}
+                onClick={() => give(name)}
+              >
+                <span className="board-mark" aria-hidden="true">
+                  {here ? "●" : used ? "" : "○"}
+                </span>
+                <span className="name">{name.label}</span>
+                <span className="board-left">
+                  {here ? "chosen" : used ? `used for ${has.join(", ")}` : `${left} of ${name.count} left`}
+                </span>
+              </button>
+              {refused !== null && refused.code === code && refused.name.nameId === name.nameId && (
+                <div className="board-refused" role="alert">
+                  <p>{refusal(guesses, code, name)}.</p>
+                  {has.map((from) => (
+                    <Button key={from} onClick={() => move(name, from)}>
+                      {mine === null ? `Take it from ${from}` : `Swap with ${from}`}
+                    </Button>
+                  ))}
+                </div>
+              )}
+            </li>
+          );
+        })}
+      </ul>
+      <p className="field-hint">
+        Some names may be in no glass. Choose a name again to take the guess back; a glass may stay without
+        one.
+      </p>
+      <div className="form-actions">
+        {next === undefined ? (
+          <Button kind="main" onClick={onDone}>
+            Go to the ranking
+          </Button>
+        ) : (
+          <Button kind="main" onClick={() => onGlass(next)}>
+            Next: {sheet.pouring === "alone" ? "place" : "glass"} {next}
+          </Button>
+        )}
+      </div>
+    </section>
+  );
+}
