@@ -5,6 +5,8 @@ import type { Records, Store, TableName, Tables } from "../services/index.ts";
 import { id, oneOfEach, withNulls } from "./fixtures/rows.ts";
 import { tableNames } from "./tables.ts";
 
+const pause = (ms: number) => new Promise<void>((resolve) => setTimeout(resolve, ms));
+
 eachDatabase((database) => {
   describe(`store on ${database}`, () => {
     let place: TemporaryDatabase;
@@ -257,9 +259,13 @@ eachDatabase((database) => {
       // Write skew: each removes itself only while the other is still there. Snapshots alone would lose both.
       await addTasters(1, 2);
       const household = id("household", 1);
+      let readers = 0;
       const leave = (number: number) =>
         store.transaction(async (records) => {
           const there = await records.list("taster", household);
+          readers++;
+          // Waits for the other to have read as well; where one comes after the other, in vain.
+          for (let ms = 0; readers < 2 && ms < 300; ms += 10) await pause(10);
           if (there.length === 2) await records.remove("taster", household, id("taster", number));
         });
       await Promise.all([leave(1001), leave(1002)]);
