@@ -10,6 +10,7 @@ import { BEGINS, HOUSEHOLD, TASTERS } from "./household.data.ts";
 import { asker, type Play } from "./play.ts";
 import { playDiary } from "./play-diary.ts";
 import { playTasters, playWhiskeys } from "./play-shelf.ts";
+import { readOnce } from "./read-once.ts";
 import { scriptClock } from "./script-clock.ts";
 
 export const demoHandlers: Handlers<"loadDemo"> = {
@@ -18,7 +19,8 @@ export const demoHandlers: Handlers<"loadDemo"> = {
    * They all write into this one transaction: all of the demo is there, or nothing.
    */
   loadDemo: ({ house }) =>
-    house.store.transaction(async (records) => {
+    house.store.transaction(async (stored) => {
+      const records = readOnce(stored);
       await refuseSecond(records);
       const clock = scriptClock(house.clock.now());
       clock.goTo(BEGINS);
