@@ -1,6 +1,6 @@
 import { trialBalance } from "@partsproof/core/ledger";
 import { openHouse } from "@partsproof/house";
-import { type Client, createClient, type Finding, type Household } from "@partsproof/house/protocol";
+import { type Client, createClient, type Finding, type Household } from "../../protocol/index.ts";
 import { eachDatabase, type TemporaryHouse, temporaryHouse } from "@partsproof/testkit";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { refusalOf } from "../fixtures/refusal.ts";
