@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import SqliteFile from "better-sqlite3";
@@ -32,10 +32,11 @@ describe("opening a database", () => {
   });
 
   it("refuses a file that is no database and leaves it as it was", async () => {
-    const { writeFileSync, readFileSync } = await import("node:fs");
     const file = join(folder, "notes.txt");
     writeFileSync(file, "not a database, but four hundred bytes of notes\n".repeat(9));
-    await expect(openDatabase(file)).rejects.toThrow(/not a database/);
+    await expect(openDatabase(file)).rejects.toThrow(
+      /house requires an SQLite file at .*notes\.txt, got: file is not a database/,
+    );
     expect(readFileSync(file, "utf8")).toMatch(/^not a database/);
   });
 });

@@ -1,6 +1,8 @@
 export { borrowDatabase } from "./borrowed-database.ts";
 export { databases, eachDatabase, type DatabaseName } from "./databases.ts";
 export { type Fixture, readCsvFixture, readJsonFixture } from "./fixture.ts";
+// How the server opens a database: tests of the store may not import the server itself.
+export { openDatabase, openDialect } from "@partsproof/server";
 export { seededRandom } from "./seeded-random.ts";
 export { type SettableClock, settableClock } from "./settable-clock.ts";
 export { type TemporaryDatabase, temporaryDatabase } from "./temporary-database.ts";

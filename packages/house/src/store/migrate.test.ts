@@ -1,9 +1,12 @@
 import { readFileSync } from "node:fs";
-import { openDatabase } from "@partsproof/server";
-import { eachDatabase, type TemporaryDatabase, temporaryDatabase } from "@partsproof/testkit";
-import SqliteFile from "better-sqlite3";
-import { Kysely, PostgresDialect, SqliteDialect, sql } from "kysely";
-import { Pool } from "pg";
+import {
+  eachDatabase,
+  openDatabase,
+  openDialect,
+  type TemporaryDatabase,
+  temporaryDatabase,
+} from "@partsproof/testkit";
+import { Kysely, sql } from "kysely";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { oneOfEach } from "./fixtures/rows.ts";
 import { migrate } from "./migrate.ts";
@@ -30,10 +33,7 @@ eachDatabase((database) => {
     afterEach(() => place.remove());
 
     const onTables = async <T>(work: (db: Kysely<Database>) => Promise<T>): Promise<T> => {
-      const dialect =
-        database === "sqlite"
-          ? new SqliteDialect({ database: new SqliteFile(place.place) })
-          : new PostgresDialect({ pool: new Pool({ connectionString: place.place, max: 2 }) });
+      const { dialect } = await openDialect(place.place);
       const db = new Kysely<Database>({ dialect });
       try {
         return await work(db);

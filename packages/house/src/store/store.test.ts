@@ -1,5 +1,4 @@
-import { eachDatabase, borrowDatabase, type TemporaryDatabase } from "@partsproof/testkit";
-import { openDatabase } from "@partsproof/server";
+import { borrowDatabase, eachDatabase, openDatabase, type TemporaryDatabase } from "@partsproof/testkit";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import type { Records, Store, TableName, Tables } from "../services/index.ts";
 import { id, oneOfEach, withNulls } from "./fixtures/rows.ts";
@@ -259,13 +258,14 @@ eachDatabase((database) => {
       // Write skew: each removes itself only while the other is still there. Snapshots alone would lose both.
       await addTasters(1, 2);
       const household = id("household", 1);
-      let readers = 0;
+      const bothHaveRead = Promise.withResolvers<void>();
+      const readers: number[] = [];
       const leave = (number: number) =>
         store.transaction(async (records) => {
           const there = await records.list("taster", household);
-          readers++;
-          // Waits for the other to have read as well; where one comes after the other, in vain.
-          for (let ms = 0; readers < 2 && ms < 300; ms += 10) await pause(10);
+          if (readers.push(number) === 2) bothHaveRead.resolve();
+          // Where one comes after the other it waits in vain.
+          await Promise.race([bothHaveRead.promise, pause(300)]);
           if (there.length === 2) await records.remove("taster", household, id("taster", number));
         });
       await Promise.all([leave(1001), leave(1002)]);

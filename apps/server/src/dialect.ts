@@ -1,0 +1,56 @@
+import { mkdirSync } from "node:fs";
+import { dirname } from "node:path";
+import type { StoreOptions } from "@partsproof/house/store";
+import SqliteFile from "better-sqlite3";
+import { PostgresDialect, SqliteDialect } from "kysely";
+import { Pool } from "pg";
+
+/** How long opening the file waits for another process that is writing to it. */
+const OPENING_MS = 5000;
+/** The same for a transaction. Short, because nothing else happens in this process meanwhile; the store tries again. */
+const BUSY_MS = 20;
+
+export interface OpenedDialect extends StoreOptions {
+  /** For the start line: which database and where, without a password. */
+  readonly says: string;
+}
+
+/** The driver for `postgres://…`, or for anything else as an SQLite file, made if it is not there. */
+export async function openDialect(place: string): Promise<OpenedDialect> {
+  return /^postgres(ql)?:\/\//.test(place) ? openPostgres(place) : openSqlite(place);
+}
+
+function openSqlite(file: string): OpenedDialect {
+  mkdirSync(dirname(file), { recursive: true, mode: 0o700 });
+  const database = new SqliteFile(file, { timeout: OPENING_MS });
+  try {
+    database.pragma("journal_mode = WAL");
+    // What has been answered survives a power cut, not only the end of this process.
+    database.pragma("synchronous = FULL");
+    database.pragma("foreign_keys = ON");
+    database.pragma(`busy_timeout = ${BUSY_MS}`);
+  } catch (error) {
+    database.close();
+    const reason = error instanceof Error ? error.message : String(error);
+    throw new Error(`house requires an SQLite file at ${file}, got: ${reason}`, { cause: error });
+  }
+  return { dialect: new SqliteDialect({ database }), database: "sqlite", says: `SQLite, ${file}` };
+}
+
+async function openPostgres(url: string): Promise<OpenedDialect> {
+  const { hostname, port, pathname } = new URL(url);
+  const where = `${hostname}:${port || 5432}${pathname}`;
+  const pool = new Pool({ connectionString: url, max: 10, application_name: "partsproof" });
+  // A connection that breaks while idle is replaced by the pool; without a listener it would end the process.
+  pool.on("error", (error) => console.error(`PostgreSQL at ${where}: a connection broke: ${error.message}`));
+  try {
+    (await pool.connect()).release();
+  } catch (error) {
+    await pool.end();
+    const reason = error instanceof Error ? error.message || error.name : String(error);
+    throw new Error(`DATABASE_URL requires a PostgreSQL that lets us in at ${where}, got: ${reason}`, {
+      cause: error,
+    });
+  }
+  return { dialect: new PostgresDialect({ pool }), database: "postgresql", says: `PostgreSQL, ${where}` };
+}
