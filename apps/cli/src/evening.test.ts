@@ -1,0 +1,272 @@
+import {
+  type Batch,
+  createClient,
+  type Finding,
+  type Flight,
+  type FlightMade,
+  type Household,
+  type PourList,
+  type Sheet,
+  type SheetTaken,
+  type Vessel,
+  type Whiskey,
+} from "@partsproof/house/protocol";
+import { openEmbeddedHouse } from "@partsproof/server";
+import type { z } from "zod";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { type CliAt, cliAt, issuesOf } from "./fixtures/cli.ts";
+
+// A whole evening in processes of their own: two bottles, a recipe 2:1, a batch, and a flight that somebody else
+// pours. What the commands print is held against what the API answers for the same thing, in another process.
+
+const SUNDAY = "Sunday, blind";
+let at: CliAt;
+let household: Household;
+let made: FlightShape;
+type FlightShape = z.infer<typeof FlightMade>;
+const tokens = new Map<string, string>();
+
+beforeAll(async () => {
+  at = await cliAt();
+});
+afterAll(() => at[Symbol.asyncDispose]());
+
+/** The house of the same folder, opened here. */
+async function api<T>(ask: (client: ReturnType<typeof createClient>) => Promise<T>): Promise<T> {
+  const house = await openEmbeddedHouse(at.data);
+  try {
+    return await ask(createClient(house.fetch, "http://house.test"));
+  } finally {
+    await house.close();
+  }
+}
+
+const inHousehold = (more: Readonly<Record<string, string>> = {}) => ({ household: household.id, ...more });
+
+describe("an evening on the command line", { timeout: 180_000 }, () => {
+  test("a household, and two whiskeys with their bottles", async () => {
+    household = await at.json("household", "add", "Kitchen table", "--currency", "EUR");
+    const rye = ["--maker", "Kilnmoor", "--name", "Rye", "--strength", "62.4", "--kind", "rye"];
+    const first: { whiskey: Whiskey; bottle: Vessel } = await at.json(
+      ...["shelf", "add", ...rye, "--grain", "rye=95", "--grain", "barley=5"],
+      ...["--cask", "American oak:nothing", "--price", "52.50", "--size", "700ml"],
+    );
+    const wheat = ["--maker", "Dune", "--name", "Wheat", "--strength", "92 proof", "--age", "6"];
+    const second: { whiskey: Whiskey; bottle: Vessel } = await at.json(
+      ...["shelf", "add", ...wheat, "--price", "40", "--level", "500ml", "--gone"],
+    );
+    expect(first.whiskey).toMatchObject({
+      priceMinor: 5250,
+      strength: { basis: "abv20", value: 62.4 },
+      grains: [
+        { grain: "rye", percent: 95 },
+        { grain: "barley", percent: 5 },
+      ],
+      casks: [{ species: "American oak", held: "nothing" }],
+    });
+    expect(first.bottle).toMatchObject({ sealed: true, capacityMl: 700 });
+    expect(second.whiskey).toMatchObject({ availability: "gone", ageYears: 6, proof60F: 92 });
+    expect(second.bottle.sealed).toBe(false);
+    expect(second.bottle.contents.volumeMl).toBeCloseTo(500, 9);
+    expect(await at.ask("shelf", "list")).toEqual(await api((c) => c("listVessels", { at: inHousehold() })));
+    expect(await at.ask("whiskey", "list")).toEqual(
+      await api((c) => c("listWhiskeys", { at: inHousehold() })),
+    );
+    expect(await at.ask("shelf", "show", "dune WHEAT")).toEqual(second.bottle);
+  });
+
+  test("a recipe in parts, seen before it is written, then revised", async () => {
+    const slots = ["--slot", "2@Kilnmoor Rye", "--slot", "1@wheat"];
+    const preview: { result: { abv20: number } } = await at.ask(
+      "recipe",
+      "preview",
+      ...slots,
+      "--volume",
+      "750ml",
+    );
+    // 92 proof is 46.08 % vol at 20 °C; 2:1 with 62.4 % vol is what `mix` says.
+    const mixed: { abv20: number } = await at.ask(
+      ...["mix", "--part", "2@62.4", "--part", "1@92proof", "--volume", "750ml"],
+    );
+    expect(preview.result.abv20).toBeCloseTo(mixed.abv20, 9);
+    await at.json("recipe", "add", "--name", "Two to one", ...slots, "--rest", "0", "--target", "dune wheat");
+    const revised = await at.json("recipe", "revise", "two to one", "--water-to", "50", "--rest", "0");
+    expect(revised).toMatchObject({
+      latest: { number: 2, waterTo: { basis: "abv20", value: 50 }, slots: [{ parts: 2 }, { parts: 1 }] },
+    });
+    expect(await at.ask("recipe", "show", "Two to one")).toEqual(revised);
+    expect(await at.ask("recipe", "history", "Two to one")).toMatchObject({
+      items: [{ number: 2 }, { number: 1, waterTo: null }],
+    });
+  });
+
+  test("a batch as planned takes its stock off the shelf", async () => {
+    const plan = await at.ask("batch", "plan", "--recipe", "two to one", "--final", "300ml");
+    expect(plan).toMatchObject({ issues: [], recipeNumber: 2 });
+    const batch: Batch = await at.json(
+      ...["batch", "add", "--recipe", "two to one", "--final", "300ml", "--name", "First try"],
+      ...["--vessel-label", "Blending bottle 1", "--capacity", "500ml"],
+    );
+    expect(batch.made.volumeMl).toBeCloseTo(300, 6);
+    expect(batch.made.abv20).toBeCloseTo(50, 6);
+    expect(await at.ask("batch", "show", "first try")).toEqual(
+      await api((c) => c("getBatch", { at: inHousehold({ batch: batch.id }) })),
+    );
+    const shelf: { items: Vessel[] } = await at.ask("shelf", "list");
+    const rye = shelf.items.find(({ label }) => label === "Kilnmoor Rye");
+    const poured = batch.poured.find(({ label }) => label === "Kilnmoor Rye");
+    expect((rye?.contents.volumeMl ?? 0) + (poured?.ml ?? 0)).toBeCloseTo(700, 6);
+  });
+
+  test("a flight for two tasters, poured by a third, its key sealed", async () => {
+    await at.ask("taster", "add", "Ines");
+    await at.ask("taster", "add", "Tom");
+    made = await at.json(
+      ...["flight", "add", "--name", SUNDAY, "--pour", "15ml", "--pourer", "Ada"],
+      ...["--glass", "Blending bottle 1", "--glass", "Dune Wheat", "--glass", "dune wheat"],
+      ...["--taster", "ines", "--taster", "tom", "--distractor", "Kilnmoor Rye", "--target", "Wheat"],
+    );
+    expect(made.flight.namesOnOffer.map(({ label, count }) => [label, count])).toEqual([
+      ["Dune Wheat", 2],
+      ["First try", 1],
+      ["Kilnmoor Rye", 1],
+    ]);
+    const shown = await at.run(["flight", "show", SUNDAY, "--json"]);
+    expect(JSON.parse(shown.stdout)).toEqual(
+      await api((c) => c("getFlight", { at: inHousehold({ flight: made.flight.id }) })),
+    );
+    const list: PourList = await at.json("flight", "pour-list", SUNDAY, "--token", made.pourerToken ?? "");
+    for (const { glasses } of list.tasters) {
+      for (const { code } of glasses) expect(shown.stdout).not.toContain(`"${code}"`);
+    }
+    const peek = await at.run(["flight", "pour-list", SUNDAY, "--json"]);
+    expect([peek.code, peek.stdout]).toEqual([2, ""]);
+    expect(issuesOf(peek)[0]?.code).toBe("token_needed");
+    const early = await at.run(["flight", "finding", SUNDAY, "--json"]);
+    expect([early.code, issuesOf(early)[0]?.code]).toEqual([2, "not_revealed"]);
+    const poured = await at.run(["flight", "poured", SUNDAY, "--json"], {
+      PARTSPROOF_TOKEN: made.pourerToken ?? "",
+    });
+    expect(JSON.parse(poured.stdout)).toMatchObject({ state: "tasting" });
+  });
+
+  test.for(["Ines", "Tom"])("%s takes a sheet, fills it in two goes and locks it", async (taster) => {
+    const which = [SUNDAY, "--taster", taster];
+    const young = await at.run(["flight", "take", ...which, "--json"]);
+    expect([young.code, issuesOf(young)[0]?.code]).toEqual([2, "legal_age_needed"]);
+    const taken: z.infer<typeof SheetTaken> = await at.json("flight", "take", ...which, "--of-legal-age");
+    tokens.set(taster, taken.token);
+    const [a = "", b = "", c = ""] = taken.sheet.glasses.map(({ code }) => code);
+    const mine = ["--token", taken.token];
+    await at.json(
+      "flight",
+      "sheet",
+      "edit",
+      ...which,
+      ...mine,
+      "--nose",
+      `${a}=salt, pear`,
+      "--score",
+      `${b}=80`,
+    );
+    const sheet: Sheet = await at.json(
+      ...[
+        "flight",
+        "sheet",
+        "edit",
+        ...which,
+        ...mine,
+        "--finish2",
+        `${a}=long`,
+        "--rank",
+        `${a} > ${b} = ${c}`,
+      ],
+      ...["--guess", `${a}=first try`, "--guess", `${b}=Dune Wheat`, "--guess", `${c}=dune wheat`],
+    );
+    // What was written in the first go is still there after the second.
+    expect(sheet.notes.find(({ code }) => code === a)).toEqual({
+      code: a,
+      first: { nose: "salt, pear", palate: "", finish: "" },
+      second: { nose: "", palate: "", finish: "long" },
+      score: null,
+    });
+    expect(sheet.ranking).toEqual([[a], [b, c]]);
+    const twice = await at.run(
+      [
+        "flight",
+        "sheet",
+        "edit",
+        ...which,
+        "--guess",
+        `${b}=First try`,
+        "--guess",
+        `${c}=First try`,
+        "--json",
+      ],
+      { PARTSPROOF_TOKEN: taken.token },
+    );
+    expect(twice.code).toBe(2);
+    expect(issuesOf(twice)[0]).toMatchObject({ code: "name_used_too_often" });
+    expect(issuesOf(twice)[0]?.path[0]).toBe("guess");
+    expect(await at.json("flight", "lock", ...which, ...mine)).toMatchObject({ state: "locked" });
+    const late = await at.run(["flight", "sheet", "edit", ...which, ...mine, "--score", `${a}=1`, "--json"]);
+    expect([late.code, issuesOf(late)[0]?.code]).toEqual([2, "sheet_locked"]);
+  });
+
+  test("the reveal, and the finding in the API's words", async () => {
+    const revealed: Finding = await at.json("flight", "reveal", SUNDAY);
+    const finding = await api((c) => c("getFinding", { at: inHousehold({ flight: made.flight.id }) }));
+    expect(revealed).toEqual(finding);
+    expect(await at.ask("flight", "finding", SUNDAY)).toEqual(finding);
+    expect(revealed.sheets.map(({ guessed }) => guessed)).toEqual([3, 3]);
+    const again = await at.run(["flight", "reveal", SUNDAY, "--json"]);
+    expect([again.code, issuesOf(again)[0]?.code]).toEqual([2, "already_revealed"]);
+    const text = await at.run(["flight", "finding", SUNDAY]);
+    expect(text.stdout).toContain(finding.headline);
+    expect(text.stdout).toContain("US standard drinks");
+    expect(await at.ask("findings", "list")).toEqual(
+      await api((c) => c("listFindings", { at: inHousehold() })),
+    );
+    const flight: Flight = await at.ask("flight", "show", SUNDAY);
+    expect(flight.state).toBe("revealed");
+    expect(await at.ask("shelf", "transfers")).toEqual(
+      await api((c) => c("listTransfers", { at: inHousehold(), query: { limit: 200 } })),
+    );
+  });
+
+  test("alone: marks under the glasses, entered after the lock", async () => {
+    const alone: FlightShape = await at.ask(
+      ...["flight", "add", "--name", "Alone", "--alone", "--pour", "10ml", "--taster", "Ines"],
+      ...["--glass", "Blending bottle 1", "--glass", "Dune Wheat"],
+    );
+    expect(alone.pourerToken).toBeNull();
+    const { token }: z.infer<typeof SheetTaken> = await at.ask("flight", "take", "alone", "--of-legal-age");
+    const mine = ["--token", token];
+    await at.ask("flight", "poured", "alone", ...mine);
+    await at.ask(
+      "flight",
+      "sheet",
+      "edit",
+      "alone",
+      ...mine,
+      "--guess",
+      "1=first try",
+      "--guess",
+      "2=dune wheat",
+    );
+    await at.ask("flight", "lock", "alone", ...mine);
+    const none = await at.run(["flight", "reveal", "alone", "--json"]);
+    expect([none.code, issuesOf(none)[0]?.code]).toEqual([2, "undersides_missing"]);
+    const [one, other] = alone.flight.marks;
+    const marks = ["--mark", `1=${one?.mark}`, "--mark", `2=${other?.mark.toLowerCase()}`];
+    await at.ask("flight", "undersides", "alone", ...marks, ...mine);
+    const finding: Finding = await at.ask("flight", "reveal", "alone");
+    const truth = finding.sheets[0]?.glasses.map(({ nameId }) => nameId);
+    expect(truth).toEqual([one?.nameId, other?.nameId]);
+    expect(finding.sheets[0]?.right).toBe(one?.nameId.startsWith("batch:") ? 2 : 0);
+  });
+
+  test("what is next follows", async () => {
+    expect(await at.ask("next")).toEqual(await api((c) => c("next", { at: inHousehold() })));
+  });
+});
