@@ -32,7 +32,7 @@ interface Poured {
 }
 
 /** R3: pours and water of which exactly `finalMl` at 20 °C results. Moves nothing. */
-export function planOf(
+function planOf(
   shelf: Shelf,
   { recipeId, number, body }: RecipeVersionRow,
   finalMl: number,

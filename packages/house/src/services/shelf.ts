@@ -58,7 +58,7 @@ export function coreTransfer(row: TransferRow): CoreTransfer {
 }
 
 /** Grain bills are stored in per cent and may miss 100 by a rounding; here they add up to 1. */
-export function factsOf({ ageYears, grains, casks }: WhiskeyRow): LiquidFacts {
+function factsOf({ ageYears, grains, casks }: WhiskeyRow): LiquidFacts {
   const sum = (grains ?? []).reduce((all, { percent }) => all + percent, 0);
   return {
     ageYears,

@@ -64,7 +64,7 @@ export const transferHandlers: Handlers<"listTransfers" | "addTransfer" | "undoT
     }),
 };
 
-export function shownTransfer(row: TransferRow): Transfer {
+function shownTransfer(row: TransferRow): Transfer {
   const { id, seq, at, from, to, amount, liquid, batchId, flightId, note, undoneAt } = row;
   const whiskeyId = liquid === null || liquid.liquidId === "water" ? null : liquid.liquidId;
   return { id, seq, at, from, to, amount, whiskeyId, batchId, flightId, note, undoneAt };

@@ -36,7 +36,7 @@ export async function usesOfBatch(records: Records, householdId: string, batchId
 }
 
 /** Flights that offer, target or poured from a name. */
-export async function usingFlights(
+async function usingFlights(
   records: Records,
   householdId: string,
   nameId: string,
