@@ -1,7 +1,8 @@
-import { rootByNewton } from "../numeric/index.ts";
+import { polynomial, rootOfPolynomial } from "../numeric/index.ts";
 import { within } from "../quantity/index.ts";
 import type { Celsius, KgPerM3, MassFraction } from "../quantity/index.ts";
-import { densityFormula, densitySlopeFormula } from "./density-formula.ts";
+import { densityPolynomial } from "./density-formula.ts";
+import { guessFromDensityShare } from "./first-guess.ts";
 import { weakestLiquid } from "./freezing-point.ts";
 
 /** A density past the ends of the range by less than this is rounding, kg/m³; it moves the answer by less than 1e-10. */
@@ -20,17 +21,14 @@ const ROUNDING = 1e-9;
 export function massFractionFromDensity(rho: KgPerM3, t: Celsius): MassFraction | null {
   within("temperature", "°C", t, -20, 40);
   within("density", "kg/m³", rho, 0, Infinity);
+  const formula = densityPolynomial(t);
+  const water = formula[0] as number;
+  const ethanol = polynomial(formula, 1);
   const weakest = weakestLiquid(t);
-  const heaviest = densityFormula(weakest, t);
-  const ethanol = densityFormula(1, t);
+  const heaviest = weakest === 0 ? water : polynomial(formula, weakest);
   if (rho > heaviest + ROUNDING || rho < ethanol - ROUNDING) return null;
   if (rho >= heaviest) return weakest as MassFraction;
   if (rho <= ethanol) return 1 as MassFraction;
-  return rootByNewton(
-    (p) => densityFormula(p, t) - rho,
-    (p) => densitySlopeFormula(p, t),
-    weakest,
-    1,
-    1e-13,
-  ) as MassFraction;
+  const start = Math.max(weakest, guessFromDensityShare((water - rho) / (water - ethanol)));
+  return rootOfPolynomial(formula, rho, { low: weakest, high: 1, start, rising: false }) as MassFraction;
 }

@@ -1,9 +1,13 @@
-import { exactSum } from "../numeric/index.ts";
+import { runningSum } from "../numeric/index.ts";
+import type { RunningSum } from "../numeric/index.ts";
 import type { Abv20, Grams, MassFraction, Millilitres20, Proof60F } from "../quantity/index.ts";
 import { describeLiquid, liquidOfVolume } from "./liquid.ts";
 
 /** One liquid poured into a mixture: its volume at 20 °C and its strength. Water is 0 % vol. */
 export type Pour = { readonly volumeMl: Millilitres20; readonly abv20: Abv20 };
+
+/** The sums of one mixing, kept between mixings: a what-if makes hundreds, and nothing else runs while one is being made. */
+let reused: Readonly<Record<"volume" | "ethanol" | "water" | "naive", RunningSum>> | undefined;
 
 /** What a mixture comes to, at 20 °C. */
 export type Mixture = {
@@ -36,17 +40,30 @@ export type Mixture = {
  * mix([first, second]).abv20; // 56.97…
  */
 export function mix(pours: readonly Pour[]): Mixture {
-  const liquids = pours.map((pour) => liquidOfVolume(pour.volumeMl, pour.abv20));
-  const sumMl = exactSum(pours.map((pour) => pour.volumeMl)) as Millilitres20;
+  const sums = (reused ??= {
+    volume: runningSum(),
+    ethanol: runningSum(),
+    water: runningSum(),
+    naive: runningSum(),
+  });
+  for (const sum of [sums.volume, sums.ethanol, sums.water, sums.naive]) sum.clear();
+  for (const { volumeMl, abv20 } of pours) {
+    const liquid = liquidOfVolume(volumeMl, abv20);
+    sums.volume.add(volumeMl);
+    sums.ethanol.add(liquid.ethanolG);
+    sums.water.add(liquid.waterG);
+    sums.naive.add(volumeMl * abv20);
+  }
+  const sumMl = sums.volume.total() as Millilitres20;
   const whole = describeLiquid({
-    ethanolG: exactSum(liquids.map((liquid) => liquid.ethanolG)) as Grams,
-    waterG: exactSum(liquids.map((liquid) => liquid.waterG)) as Grams,
+    ethanolG: sums.ethanol.total() as Grams,
+    waterG: sums.water.total() as Grams,
   });
   const { massFraction, abv20, proof60F } = whole;
   if (massFraction === null || abv20 === null || proof60F === null) {
     throw new RangeError(`mix requires some liquid, got ${sumMl} mL`);
   }
-  const naive = exactSum(pours.map((pour) => pour.volumeMl * pour.abv20)) / sumMl;
+  const naive = sums.naive.total() / sumMl;
   return {
     massG: whole.massG,
     ethanolG: whole.ethanolG,

@@ -24,7 +24,7 @@ export type WaterToFill = {
  * @throws RangeError when a volume or strength is outside its domain.
  * @example
  * waterToFill({ finalMl: millilitres20(750), from: abv20(60), to: abv20(43) });
- * // { ok: true, liquidMl: 537.5, waterMl: 219.03…, waterG: 218.64…, finalMl: 750, naiveWaterMl: 212.5 }
+ * // { ok: true, liquidMl: 537.5…, waterMl: 219.03…, waterG: 218.64…, finalMl: 750, naiveWaterMl: 212.5 }
  */
 export function waterToFill(ask: {
   readonly finalMl: Millilitres20;
