@@ -1,4 +1,4 @@
-import { mkdirSync } from "node:fs";
+import { closeSync, mkdirSync, openSync } from "node:fs";
 import { dirname } from "node:path";
 import type { StoreOptions } from "@partsproof/house/store";
 import SqliteFile from "better-sqlite3";
@@ -15,13 +15,18 @@ export interface OpenedDialect extends StoreOptions {
   readonly says: string;
 }
 
-/** The driver for `postgres://…`, or for anything else as an SQLite file, made if it is not there. */
+/** The driver for `postgres://…`, or for the path of an SQLite file, made if it is not there. */
 export async function openDialect(place: string): Promise<OpenedDialect> {
-  return /^postgres(ql)?:\/\//.test(place) ? openPostgres(place) : openSqlite(place);
+  const scheme = /^([a-z][a-z0-9+.-]+):\/\//i.exec(place)?.[1];
+  if (scheme === undefined) return openSqlite(place);
+  if (/^postgres(ql)?$/i.test(scheme)) return openPostgres(place);
+  throw new Error(`DATABASE_URL requires an address that begins with postgres://, got ${scheme}://`);
 }
 
 function openSqlite(file: string): OpenedDialect {
   mkdirSync(dirname(file), { recursive: true, mode: 0o700 });
+  // Made before SQLite makes it, so that no other user of this machine may read it; its log files get the same mode.
+  closeSync(openSync(file, "a", 0o600));
   const database = new SqliteFile(file, { timeout: OPENING_MS });
   try {
     database.pragma("journal_mode = WAL");

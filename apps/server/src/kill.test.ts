@@ -52,6 +52,7 @@ eachDatabase((database) => {
     }, async () => {
       const random = seededRandom(SEED);
       const played: Played[] = [];
+      let current: Played | undefined;
       const lost: string[] = [];
       const broken: string[] = [];
       let cutOff = 0;
@@ -64,12 +65,12 @@ eachDatabase((database) => {
       for (let round = 0; round < rounds; round++) {
         const server = await spawnServer(env);
         const client = createClient(fetch, server.address);
-        const last = played.at(-1);
-        if (last) await look(server.address, last, `round ${round}`);
-        if (round % ROUNDS_AN_EVENING === 0) {
-          played.push({ evening: await beginEvening(client), journal: new Journal() });
+        if (current) await look(server.address, current, `round ${round}`);
+        if (!current || round % ROUNDS_AN_EVENING === 0) {
+          current = { evening: await beginEvening(client), journal: new Journal() };
+          played.push(current);
         }
-        const { evening, journal } = played.at(-1) ?? expect.unreachable("an evening was begun");
+        const { evening, journal } = current;
 
         const gone = { killed: false };
         const answered = new Promise<void>((resolve) => {
