@@ -30,10 +30,8 @@ export function pick<T extends Named>(
     refuse(issueAt(path, `ambiguous_${word}`, limit, text));
   }
   const limit = `the id, a beginning of the id or the exact name of a ${what}: ${listed(things)}`;
-  const near = nearest(
-    text,
-    things.flatMap(({ names }) => names),
-  );
+  const names = things.flatMap((thing) => thing.names);
+  const near = names.find((name) => plain(name).includes(plain(text))) ?? nearest(text, names);
   refuse(issueAt(path, `unknown_${word}`, limit, text, near === null ? "" : `; nearest: "${near}"`));
 }
 

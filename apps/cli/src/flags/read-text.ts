@@ -24,7 +24,9 @@ export const readWord =
 /** The address of a house: http or https. */
 export const readAddress: Read<string> = (text) => {
   const url = URL.parse(text);
-  if (url !== null && /^https?:$/.test(url.protocol)) return { ok: true, value: url.href };
+  if (url !== null && /^https?:$/.test(url.protocol) && url.pathname + url.search + url.hash === "/") {
+    return { ok: true, value: url.origin };
+  }
   return unread("house", "address_unreadable", "an address such as http://127.0.0.1:4480", text);
 };
 

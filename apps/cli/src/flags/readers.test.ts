@@ -38,7 +38,7 @@ test.each([
   ["rank", readRanking, "417 > 233 = 508", [["417"], ["233", "508"]]],
   ["rank", readRanking, "417,233=508", [["417"], ["233", "508"]]],
   ["number", readNumber("x", -20, 40), "-4e-1", -0.4],
-  ["house", readAddress, "http://127.0.0.1:4480", "http://127.0.0.1:4480/"],
+  ["house", readAddress, "http://127.0.0.1:4480/", "http://127.0.0.1:4480"],
 ])("%s reads %o %j", (_what, read, text, value) => {
   expect(read(text)).toEqual({ ok: true, value });
 });
@@ -78,6 +78,8 @@ test.each([
   ["number", readNumber("x", 0, 1), "NaN", "number_unreadable"],
   ["number", readNumber("x", 0, 1), "", "number_unreadable"],
   ["house", readAddress, "127.0.0.1:4480", "address_unreadable"],
+  ["house", readAddress, "http://127.0.0.1:4480/api", "address_unreadable"],
+  ["house", readAddress, "file:///house.db", "address_unreadable"],
 ])("%s refuses what it cannot take: %o %j", (_what, read, text, code) => {
   const reading = read(text);
   expect(reading).toMatchObject({ ok: false, issue: { code } });
