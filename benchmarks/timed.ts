@@ -24,5 +24,5 @@ export function timed(cases: readonly Case[], rounds: number): readonly number[]
     if (!warmedUp) round = -1;
   }
   if (!Number.isFinite(kept)) throw new Error(`benchmark requires finite results, got ${kept}`);
-  return times.map((all) => all.sort((a, b) => a - b)[Math.floor(all.length / 2)] ?? Number.NaN);
+  return times.map((all) => all.toSorted((a, b) => a - b)[Math.floor(all.length / 2)] ?? Number.NaN);
 }

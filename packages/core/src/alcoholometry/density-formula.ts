@@ -1,3 +1,4 @@
+import { polynomial } from "../numeric/index.ts";
 import { A, B, C } from "./oiml-r22.data.ts";
 
 /** What dt^i is multiplied by, in powers of p from 0: A itself for i = 0, then B_i followed by C_i. B_6 stands alone. */
@@ -86,4 +87,9 @@ export function densityPolynomial(t: number): Readonly<Float64Array> {
     out[k] = of(R0, k) + dt * (of(R1, k) + dt * (of(R2, k) + dt * (of(R3, k) + dt * high)));
   }
   return out;
+}
+
+/** The formula for one mixture as a polynomial in t - 20 °C, lowest power first. */
+export function temperaturePolynomial(p: number): readonly number[] {
+  return [...[R0, R1, R2, R3, R4, R5].map((coefficients) => polynomial(coefficients, p)), B6];
 }

@@ -36,3 +36,9 @@ export function freezingPoint(p: MassFraction): Celsius | null {
 export function weakestLiquid(t: number): number {
   return t >= 0 ? 0 : interpolate(FREEZING, 1, t / (1 + DOUBT)) / 100;
 }
+
+/** The coldest temperature of the domain at which `density` takes a mixture for liquid, °C. */
+export function coldestLiquid(p: MassFraction): number {
+  const freezing = freezingPoint(p);
+  return freezing === null ? -20 : Math.max(-20, freezing * (1 + DOUBT));
+}

@@ -21,7 +21,7 @@ export type { WaterToFill } from "./water-to-fill.ts";
 export { fillVessel } from "./fill-vessel.ts";
 export type { FillVessel } from "./fill-vessel.ts";
 export type { OutOfReach } from "./out-of-reach.ts";
-export { T20, T60F } from "./reference-temperatures.ts";
+export { T15, T20, T60F } from "./reference-temperatures.ts";
 export type { OutOfReachBut } from "./out-of-reach.ts";
 export { freezingPoint } from "./freezing-point.ts";
 export { volumeAt20FromVolumeAt, volumeAtFromVolumeAt20 } from "./volume-at-temperature.ts";
@@ -35,3 +35,36 @@ export { massFromScale, scaleReading } from "./air-buoyancy.ts";
 export type { Air } from "./air-buoyancy.ts";
 export { volumeFromWeight, weigh } from "./weigh.ts";
 export type { Weighed, Weighing } from "./weigh.ts";
+export { temperaturesFromDensity } from "./temperature-from-density.ts";
+export { factorTo60F } from "./volume-at-60f.ts";
+export { weighPours } from "./weigh-pours.ts";
+export type { Bench, PourOnScale } from "./weigh-pours.ts";
+export { pouredByWeight } from "./poured-by-weight.ts";
+export type { PouredByWeight, PouredWeight } from "./poured-by-weight.ts";
+export { pouredBetweenReadings } from "./running-readings.ts";
+export type { PouredBetween, ReadingFalls } from "./running-readings.ts";
+export { adjustStrength } from "./adjust-strength.ts";
+export type { AdjustedStrength, NotBetween } from "./adjust-strength.ts";
+export { reduceInSteps } from "./reduce-in-steps.ts";
+export type { ReducedInSteps, ReductionStep } from "./reduce-in-steps.ts";
+export { makeUp } from "./make-up.ts";
+export type { FinalAmount, MadeUp, NotMadeUp } from "./make-up.ts";
+export { partsToFill } from "./parts-to-fill.ts";
+export type { PartsToFill } from "./parts-to-fill.ts";
+export { resolvePours } from "./resolve-pours.ts";
+export type { NotResolved, PartPoured, PoursResolved } from "./resolve-pours.ts";
+export { obscurationProof, solidsFromResidue, trueProofWithSolids } from "./obscuration.ts";
+export type { SolidsRule, Unobscured } from "./obscuration.ts";
+export { strengthToLift } from "./strength-to-lift.ts";
+export type { NotLifted, StrengthToLift } from "./strength-to-lift.ts";
+export { strengthFromMassAndVolume } from "./strength-from-mass-and-volume.ts";
+export { evaporated } from "./evaporated.ts";
+export type { Evaporated, LevelAndStrength } from "./evaporated.ts";
+export { abv15FromAbv20, abv20FromAbv15 } from "./strength-at-15.ts";
+export {
+  liquidOfPounds,
+  litresOfAlcohol,
+  poundsPerWineGallon,
+  proofGallons,
+  wineGallons,
+} from "./us-gallons.ts";

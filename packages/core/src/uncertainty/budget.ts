@@ -21,5 +21,5 @@ export function budgetOf(
       share: variance === 0 ? 0 : (effect * effect) / variance,
       words: input.words,
     }))
-    .sort((a, b) => b.share - a.share);
+    .toSorted((a, b) => b.share - a.share);
 }

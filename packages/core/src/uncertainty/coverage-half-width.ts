@@ -26,7 +26,7 @@ const REACH = 8;
  */
 export function coverageHalfWidth(halfWidths: readonly number[], standardDeviation: number): number {
   const sigma = within("standard deviation", "", standardDeviation, 0, Infinity);
-  const widths = halfWidths.map((a) => within("half width", "", a, 0, Infinity)).sort((a, b) => b - a);
+  const widths = halfWidths.map((a) => within("half width", "", a, 0, Infinity)).toSorted((a, b) => b - a);
   const reach = widths.reduce((sum, a) => sum + a, REACH * sigma);
   if (reach === 0) return 0;
   const step = reach / CELLS;

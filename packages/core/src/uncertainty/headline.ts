@@ -27,7 +27,7 @@ export function headline(budget: readonly Share[]): string {
     const known = kinds.get(kind) ?? { share: 0, count: 0 };
     kinds.set(kind, { share: known.share + share, count: known.count + 1 });
   }
-  const sorted = [...kinds].sort(([, a], [, b]) => b.share - a.share);
+  const sorted = [...kinds].toSorted(([, a], [, b]) => b.share - a.share);
   const words = sorted.map(([kind, { count }]) => KIND_WORDS[kind][count === 1 ? 0 : 1]);
   const [first, second] = words;
   if (first === undefined || sorted[0]?.[1].share === 0) return "";

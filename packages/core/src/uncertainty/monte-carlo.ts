@@ -2,7 +2,7 @@ import { within } from "../quantity/index.ts";
 import type { Rng } from "../statistics/index.ts";
 import { distinct } from "./distinct.ts";
 import type { Input, Spread } from "./input.ts";
-import type { Model } from "./propagate.ts";
+import type { Model } from "./model.ts";
 
 /** A result by drawing: no budget, since draws do not tell the inputs apart. */
 export type Drawn = {

@@ -4,6 +4,7 @@ import { coverageHalfWidth } from "./coverage-half-width.ts";
 import { distinct } from "./distinct.ts";
 import { standardUncertainty } from "./input.ts";
 import type { Input, Spread } from "./input.ts";
+import type { Model } from "./model.ts";
 import { effectOf } from "./sensitivity.ts";
 
 /** A result with how far it may be off. */
@@ -15,9 +16,6 @@ export type Uncertain = {
   /** What it comes from, the largest share first; shares add to 1. */
   readonly budget: readonly Share[];
 };
-
-/** A result as a function of its inputs' values, read by input `id`. */
-export type Model = (valueOf: (id: string) => number) => number;
 
 /**
  * Propagates the inputs' errors through a model, by the GUM: to first order, each input's effect taken as half the change of

@@ -1,6 +1,6 @@
 import { standardUncertainty } from "./input.ts";
 import type { Input } from "./input.ts";
-import type { Model } from "./propagate.ts";
+import type { Model } from "./model.ts";
 
 /**
  * What one standard uncertainty of an input does to the result: half the difference between the input that much up and that
