@@ -46,12 +46,21 @@ const inHousehold = (more: Readonly<Record<string, string>> = {}) => ({ househol
 describe("an evening on the command line", { timeout: 180_000 }, () => {
   test("a household, and two whiskeys with their bottles", async () => {
     household = await at.json("household", "add", "Kitchen table", "--currency", "EUR");
-    const rye = ["--maker", "Kilnmoor", "--name", "Rye", "--strength", "62.4", "--kind", "rye"];
+    const rye = ["--maker", "Dunnage Row", "--name", "Barn Door", "--strength", "62.4", "--kind", "rye"];
     const first: { whiskey: Whiskey; bottle: Vessel } = await at.json(
       ...["shelf", "add", ...rye, "--grain", "rye=95", "--grain", "barley=5"],
       ...["--cask", "American oak:nothing", "--price", "52.50", "--size", "700ml"],
     );
-    const wheat = ["--maker", "Dune", "--name", "Wheat", "--strength", "92 proof", "--age", "6"];
+    const wheat = [
+      "--maker",
+      "Ninepenny Mill",
+      "--name",
+      "Sweet Sack",
+      "--strength",
+      "92 proof",
+      "--age",
+      "6",
+    ];
     const second: { whiskey: Whiskey; bottle: Vessel } = await at.json(
       ...["shelf", "add", ...wheat, "--price", "40", "--level", "500ml", "--gone"],
     );
@@ -72,11 +81,11 @@ describe("an evening on the command line", { timeout: 180_000 }, () => {
     expect(await at.ask("whiskey", "list")).toEqual(
       await api((c) => c("listWhiskeys", { at: inHousehold() })),
     );
-    expect(await at.ask("shelf", "show", "dune WHEAT")).toEqual(second.bottle);
+    expect(await at.ask("shelf", "show", "ninepenny mill SWEET sack")).toEqual(second.bottle);
   });
 
   test("a recipe in parts, seen before it is written, then revised", async () => {
-    const slots = ["--slot", "2@Kilnmoor Rye", "--slot", "1@wheat"];
+    const slots = ["--slot", "2@Dunnage Row Barn Door", "--slot", "1@sweet sack"];
     const preview: { result: { abv20: number } } = await at.ask(
       "recipe",
       "preview",
@@ -89,7 +98,17 @@ describe("an evening on the command line", { timeout: 180_000 }, () => {
       ...["mix", "--part", "2@62.4", "--part", "1@92proof", "--volume", "750ml"],
     );
     expect(preview.result.abv20).toBeCloseTo(mixed.abv20, 9);
-    await at.json("recipe", "add", "--name", "Two to one", ...slots, "--rest", "0", "--target", "dune wheat");
+    await at.json(
+      "recipe",
+      "add",
+      "--name",
+      "Two to one",
+      ...slots,
+      "--rest",
+      "0",
+      "--target",
+      "ninepenny mill sweet sack",
+    );
     const revised = await at.json("recipe", "revise", "two to one", "--water-to", "50", "--rest", "0");
     expect(revised).toMatchObject({
       latest: { number: 2, waterTo: { basis: "abv20", value: 50 }, slots: [{ parts: 2 }, { parts: 1 }] },
@@ -113,23 +132,39 @@ describe("an evening on the command line", { timeout: 180_000 }, () => {
       await api((c) => c("getBatch", { at: inHousehold({ batch: batch.id }) })),
     );
     const shelf: { items: Vessel[] } = await at.ask("shelf", "list");
-    const rye = shelf.items.find(({ label }) => label === "Kilnmoor Rye");
-    const poured = batch.poured.find(({ label }) => label === "Kilnmoor Rye");
+    const rye = shelf.items.find(({ label }) => label === "Dunnage Row Barn Door");
+    const poured = batch.poured.find(({ label }) => label === "Dunnage Row Barn Door");
     expect((rye?.contents.volumeMl ?? 0) + (poured?.ml ?? 0)).toBeCloseTo(700, 6);
   });
 
   test("a flight for two tasters, poured by a third, its key sealed", async () => {
-    await at.ask("taster", "add", "Ines");
-    await at.ask("taster", "add", "Tom");
+    await at.ask("taster", "add", "Ilka");
+    await at.ask("taster", "add", "Jorren");
     made = await at.json(
-      ...["flight", "add", "--name", SUNDAY, "--pour", "15ml", "--pourer", "Ada"],
-      ...["--glass", "Blending bottle 1", "--glass", "Dune Wheat", "--glass", "dune wheat"],
-      ...["--taster", "ines", "--taster", "tom", "--distractor", "Kilnmoor Rye", "--target", "Wheat"],
+      ...["flight", "add", "--name", SUNDAY, "--pour", "15ml", "--pourer", "Wynna"],
+      ...[
+        "--glass",
+        "Blending bottle 1",
+        "--glass",
+        "Ninepenny Mill Sweet Sack",
+        "--glass",
+        "ninepenny mill sweet sack",
+      ],
+      ...[
+        "--taster",
+        "ilka",
+        "--taster",
+        "jorren",
+        "--distractor",
+        "Dunnage Row Barn Door",
+        "--target",
+        "Sweet Sack",
+      ],
     );
     expect(made.flight.namesOnOffer.map(({ label, count }) => [label, count])).toEqual([
-      ["Dune Wheat", 2],
+      ["Ninepenny Mill Sweet Sack", 2],
       ["First try", 1],
-      ["Kilnmoor Rye", 1],
+      ["Dunnage Row Barn Door", 1],
     ]);
     const shown = await at.run(["flight", "show", SUNDAY, "--json"]);
     expect(JSON.parse(shown.stdout)).toEqual(
@@ -150,7 +185,7 @@ describe("an evening on the command line", { timeout: 180_000 }, () => {
     expect(JSON.parse(poured.stdout)).toMatchObject({ state: "tasting" });
   });
 
-  test.for(["Ines", "Tom"])("%s takes a sheet, fills it in two goes and locks it", async (taster) => {
+  test.for(["Ilka", "Jorren"])("%s takes a sheet, fills it in two goes and locks it", async (taster) => {
     const which = [SUNDAY, "--taster", taster];
     const young = await at.run(["flight", "take", ...which, "--json"]);
     expect([young.code, issuesOf(young)[0]?.code]).toEqual([2, "legal_age_needed"]);
@@ -181,7 +216,14 @@ describe("an evening on the command line", { timeout: 180_000 }, () => {
         "--rank",
         `${a} > ${b} = ${c}`,
       ],
-      ...["--guess", `${a}=first try`, "--guess", `${b}=Dune Wheat`, "--guess", `${c}=dune wheat`],
+      ...[
+        "--guess",
+        `${a}=first try`,
+        "--guess",
+        `${b}=Ninepenny Mill Sweet Sack`,
+        "--guess",
+        `${c}=ninepenny mill sweet sack`,
+      ],
     );
     // What was written in the first go is still there after the second.
     expect(sheet.notes.find(({ code }) => code === a)).toEqual({
@@ -236,8 +278,8 @@ describe("an evening on the command line", { timeout: 180_000 }, () => {
 
   test("alone: marks under the glasses, entered after the lock", async () => {
     const alone: FlightShape = await at.ask(
-      ...["flight", "add", "--name", "Alone", "--alone", "--pour", "10ml", "--taster", "Ines"],
-      ...["--glass", "Blending bottle 1", "--glass", "Dune Wheat"],
+      ...["flight", "add", "--name", "Alone", "--alone", "--pour", "10ml", "--taster", "Ilka"],
+      ...["--glass", "Blending bottle 1", "--glass", "Ninepenny Mill Sweet Sack"],
     );
     expect(alone.pourerToken).toBeNull();
     const { token }: z.infer<typeof SheetTaken> = await at.ask("flight", "take", "alone", "--of-legal-age");
@@ -252,7 +294,7 @@ describe("an evening on the command line", { timeout: 180_000 }, () => {
       "--guess",
       "1=first try",
       "--guess",
-      "2=dune wheat",
+      "2=ninepenny mill sweet sack",
     );
     await at.ask("flight", "lock", "alone", ...mine);
     const none = await at.run(["flight", "reveal", "alone", "--json"]);

@@ -41,15 +41,24 @@ describe("households", { timeout: 120_000 }, () => {
   });
 
   test("a whiskey on one shelf is not found from the other", async () => {
-    const rye = ["--maker", "Kilnmoor", "--name", "Rye", "--strength", "62.4"];
+    const rye = ["--maker", "Dunnage Row", "--name", "Barn Door", "--strength", "62.4"];
     await at.ask("shelf", "add", ...rye, "--household", "cellar");
-    expect(await refused("shelf", "show", "Kilnmoor Rye", "--household", "kitchen table")).toEqual([
+    expect(await refused("shelf", "show", "Dunnage Row Barn Door", "--household", "kitchen table")).toEqual([
       "unknown_vessel vessel",
     ]);
   });
 
   test("a bottle that is refused leaves no whiskey behind", async () => {
-    const more = ["--maker", "Dune", "--name", "Wheat", "--strength", "46", "--household", "cellar"];
+    const more = [
+      "--maker",
+      "Ninepenny Mill",
+      "--name",
+      "Sweet Sack",
+      "--strength",
+      "46",
+      "--household",
+      "cellar",
+    ];
     const whiskeys = await at.ask("whiskey", "list", "--household", "cellar");
     expect(await refused("shelf", "add", ...more, "--size", "500ml", "--level", "600ml")).toEqual([
       "vessel_overflow level",
@@ -63,9 +72,18 @@ describe("households", { timeout: 120_000 }, () => {
   });
 
   test("a known whiskey is not added twice, and has its facts", async () => {
-    const rye = ["--maker", "KILNMOOR", "--name", "rye", "--strength", "60", "--household", "cellar"];
+    const rye = [
+      "--maker",
+      "DUNNAGE ROW",
+      "--name",
+      "barn door",
+      "--strength",
+      "60",
+      "--household",
+      "cellar",
+    ];
     expect(await refused("shelf", "add", ...rye)).toEqual(["whiskey_known name"]);
-    const here = ["--household", "cellar", "--whiskey", "Kilnmoor Rye"];
+    const here = ["--household", "cellar", "--whiskey", "Dunnage Row Barn Door"];
     expect(await refused("shelf", "add", ...here, "--strength", "60")).toEqual(["flags_exclude strength"]);
     const { bottle }: { bottle: Vessel } = await at.ask(
       "shelf",
@@ -90,7 +108,7 @@ describe("households", { timeout: 120_000 }, () => {
       ...["shelf", "add-vessel", "--kind", "jug", "--label", "Glass jug", "--capacity", "1 l"],
       ...here,
     );
-    const into = ["--from", "kilnmoor rye", "--to", "glass jug"];
+    const into = ["--from", "dunnage row barn door", "--to", "glass jug"];
     const poured: { id: string } = await at.ask("shelf", "pour", ...into, "--amount", "2 oz", ...here);
     const held: Vessel = await at.ask("shelf", "show", jug.id.slice(0, 20), ...here);
     expect(held.contents.volumeMl).toBeCloseTo(59.147, 3);

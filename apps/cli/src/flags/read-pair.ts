@@ -33,7 +33,7 @@ export const readGrain = readPair(
   "last",
 );
 
-/** "Lamplighter 1=250ml": how much came out of which vessel. */
+/** "Barn Door=250ml": how much came out of which vessel. */
 export const readVesselAmount = readPair(
   "pour",
   "<vessel>=<amount>, such as jug=250ml",
@@ -106,7 +106,7 @@ export const readSlot: Read<{ readonly parts: number; readonly of: string }> = (
   const cut = text.indexOf("@");
   const of = text.slice(cut + 1).trim();
   if (cut < 1 || of === "")
-    return unread("slot", "slot_unreadable", "<parts>@<whiskey>, such as 2@Drumlin", text);
+    return unread("slot", "slot_unreadable", "<parts>@<whiskey>, such as 2@Tollcorn", text);
   const parts = readWhole("parts", 0, 99)(text.slice(0, cut).trim());
   return parts.ok ? { ok: true, value: { parts: parts.value, of } } : parts;
 };

@@ -29,7 +29,7 @@ test.each([
   ["abv", readStrengthOn("abv20"), "40 %", 40],
   ["grain", readGrain, "malted rye=51%", ["malted rye", 51]],
   ["cask", readCask, "american OAK: port: tawny", { species: "American oak", held: "port: tawny" }],
-  ["slot", readSlot, "2@Kilnmoor @ cask strength", { parts: 2, of: "Kilnmoor @ cask strength" }],
+  ["slot", readSlot, "2@Dunnage Row @ cask strength", { parts: 2, of: "Dunnage Row @ cask strength" }],
   ["pour", readVesselAmount, "a=b=30ml", ["a=b", { kind: "volume", ml: 30 }]],
   ["note", readGlassText, "417=salt = sea", ["417", "salt = sea"]],
   ["score", readGlassScore, "3=80.5", ["3", 80.5]],

@@ -22,7 +22,7 @@ export const flightAdd = householdCommand({
     ),
   },
   example:
-    'flight add --name "Sunday, blind" --glass "Blending bottle 1" --glass "Saltreach Lamplighter\'s Rest" --pour 15ml --taster Ines --taster Tom --pourer Ada',
+    'flight add --name "Sunday, blind" --glass "Blending bottle 1" --glass "Saltreach Lamplighter\'s Rest" --pour 15ml --taster Ilka --taster Jorren --pourer Wynna',
   places: {
     glasses: "glass",
     distractors: "distractor",

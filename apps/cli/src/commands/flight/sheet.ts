@@ -9,7 +9,7 @@ export const flightSheetShow = householdCommand({
   says: "One sheet. Before the reveal only with its own token.",
   args: { flight: "id or name" },
   flags: { ...tasterFlag, ...tokenFlag("the taster's") },
-  example: 'flight sheet show "Sunday, blind" --taster Ines',
+  example: 'flight sheet show "Sunday, blind" --taster Ilka',
   run: async ({ args, flags }, here) => {
     const { at } = await whichSheet(here, args.flight, flags.taster);
     const sheet = await here.client("getSheet", { at, ...withToken(flags.token) });
@@ -23,7 +23,7 @@ export const flightSheetEdit = householdCommand({
   args: { flight: "id or name" },
   flags: { ...sheetFlags, ...tasterFlag, ...tokenFlag("the taster's") },
   example:
-    'flight sheet edit "Sunday, blind" --taster Ines --nose 417="salt, pear" --score 417=80 --guess 417="Blending bottle 1" --rank "417 > 233"',
+    'flight sheet edit "Sunday, blind" --taster Ilka --nose 417="salt, pear" --score 417=80 --guess 417="Blending bottle 1" --rank "417 > 233"',
   places: { guesses: "guess", ranking: "rank" },
   run: async ({ args, flags }, here) => {
     const { at } = await whichSheet(here, args.flight, flags.taster);
@@ -39,7 +39,7 @@ export const flightLock = householdCommand({
   says: "Lock a sheet. Nothing on it changes any more.",
   args: { flight: "id or name" },
   flags: { ...tasterFlag, ...tokenFlag("the taster's") },
-  example: 'flight lock "Sunday, blind" --taster Ines',
+  example: 'flight lock "Sunday, blind" --taster Ilka',
   run: async ({ args, flags }, here) => {
     const { at } = await whichSheet(here, args.flight, flags.taster);
     const token = withToken(flags.token);

@@ -9,7 +9,7 @@ export const flightTake = householdCommand({
   says: "Take a sheet that is free. Prints its token, this once.",
   args: { flight: "id or name" },
   flags: { ...tasterFlag, "of-legal-age": yes("the taster says to be of legal drinking age") },
-  example: 'flight take "Sunday, blind" --taster Ines --of-legal-age',
+  example: 'flight take "Sunday, blind" --taster Ilka --of-legal-age',
   run: async ({ args, flags }, here) => {
     if (!flags["of-legal-age"]) {
       refuse(
@@ -29,7 +29,7 @@ export const flightFree = householdCommand({
   says: "Revoke the token of a sheet that is not locked, so that it can be taken again. What is on it stays.",
   args: { flight: "id or name" },
   flags: { ...tasterFlag, ...tokenFlag("the host's") },
-  example: 'flight free "Sunday, blind" --taster Ines',
+  example: 'flight free "Sunday, blind" --taster Ilka',
   run: async ({ args, flags }, here) => {
     const { at } = await whichSheet(here, args.flight, flags.taster);
     const flight = await here.client("freeSheet", { at, ...withToken(flags.token) });

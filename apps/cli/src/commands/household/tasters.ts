@@ -19,7 +19,7 @@ export const tasterAdd = householdCommand({
   says: "Add a taster.",
   args: { name: "what the taster is called" },
   flags: {},
-  example: "taster add Ines",
+  example: "taster add Ilka",
   run: async ({ args }, { client, household }) => {
     const taster = await client("addTaster", { at: { household: household.id }, body: { name: args.name } });
     return { json: taster, text: () => printTasters([taster]) };
@@ -31,7 +31,7 @@ export const tasterRename = householdCommand({
   says: "Give a taster another name.",
   args: { taster: "id or name" },
   flags: { name: needed(readText("name"), "<name>", "the new one") },
-  example: "taster rename Ines --name Inez",
+  example: "taster rename Ilka --name Ylka",
   run: async ({ args, flags }, here) => {
     const { id, version } = await findTaster(here, args.taster, ["taster"]);
     const at = { household: here.household.id, taster: id };

@@ -13,7 +13,8 @@ export const recipeAdd = householdCommand({
     ...bodyFlags,
     target: one(readText("target"), "<whiskey>", "the whiskey it tries to come close to: id or name"),
   },
-  example: 'recipe add --name "Two to one" --slot 2@"Kilnmoor Rye" --slot 1@"Dune Wheat" --rest 21',
+  example:
+    'recipe add --name "Two to one" --slot 2@"Dunnage Row Barn Door" --slot 1@"Ninepenny Mill Sweet Sack" --rest 21',
   places: { slots: "slot", waterTo: "water-to", restDays: "rest", targetWhiskeyId: "target" },
   run: async ({ flags }, here) => {
     const body = await typedBody(here, flags, null);
@@ -32,7 +33,7 @@ export const recipeRevise = householdCommand({
   says: "A new version of its parts. What is not given stays as it is; the old versions stay too.",
   args: { recipe: "id or name" },
   flags: bodyFlags,
-  example: 'recipe revise "Two to one" --slot 3@"Kilnmoor Rye" --slot 1@"Dune Wheat"',
+  example: 'recipe revise "Two to one" --slot 3@"Dunnage Row Barn Door" --slot 1@"Ninepenny Mill Sweet Sack"',
   places: { slots: "slot", waterTo: "water-to", restDays: "rest", targetWhiskeyId: "target" },
   run: async ({ args, flags }, here) => {
     const { id, version, latest } = await findRecipe(here, args.recipe, ["recipe"]);

@@ -18,7 +18,7 @@ export const shelfAdd = householdCommand({
     label: one(readText("label"), "<label>", "what to call this bottle; else the whiskey's name"),
   },
   example:
-    'shelf add --maker Saltreach --name "Lamplighter\'s Rest" --strength 46 --age 12 --grain barley=70 --grain rye=30 --cask "American oak:bourbon" --price 90.00 --size 700ml --level 350ml --gone',
+    'shelf add --maker Saltreach --name "Lamplighter\'s Rest" --strength 46.8 --age 12 --grain barley=68 --grain rye=32 --cask "American oak:bourbon" --price 145.00 --size 700ml --level 350ml --gone',
   places: {
     grains: "grain",
     casks: "cask",
