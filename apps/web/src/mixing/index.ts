@@ -10,5 +10,5 @@ export {
   type Stocks,
   whiskeyLabel,
 } from "./stock.ts";
-export { printGive, strengthGive } from "./strength-give.ts";
+export { contentsGive, printGive, strengthGive } from "./strength-give.ts";
 export { type Cellar, useCellar } from "./use-cellar.ts";

@@ -1,6 +1,8 @@
 import { abv20, millilitres20 } from "@partsproof/core/quantity";
 import { mix } from "@partsproof/core/alcoholometry";
+import type { Contents } from "@partsproof/house/protocol";
 import { LABEL_TOLERANCE } from "./label-tolerance.data.ts";
+import { stockOfContents } from "./stock.ts";
 
 /**
  * The most that a mixture's strength (% vol) may be off if every label is right to 0.3 % vol: all of them too high or
@@ -18,6 +20,14 @@ export function strengthGive(pours: readonly { readonly ml: number; readonly abv
     ).abv20;
   const middle = at(0);
   return Math.max(at(LABEL_TOLERANCE) - middle, middle - at(-LABEL_TOLERANCE));
+}
+
+/** As `strengthGive`, for what a vessel holds; 0 where it is empty. */
+export function contentsGive(contents: Contents): number {
+  const stock = stockOfContents("", contents);
+  return stock === null
+    ? 0
+    : strengthGive(stock.perMl.map((one) => ({ ml: one.volumeMl, abv20: one.abv20 })));
 }
 
 /** Rounded up to the tenth, so that it never claims more than is known: "± 0.3". */

@@ -52,9 +52,8 @@ export interface IssueSummaryProps {
 /** Everything that was refused, each line leading to its field. Usable alone where there is no form. */
 export function IssueSummary({ say, within }: IssueSummaryProps) {
   const box = useRef<HTMLDivElement>(null);
-  useEffect(() => {
-    if (say.issues.length > 0) box.current?.focus();
-  }, [say.tries, say.issues.length]);
+  // Once a try, not whenever an issue is put right: that would take the focus from the field being typed in.
+  useEffect(() => box.current?.focus(), [say.tries]);
   if (say.issues.length === 0) return null;
   const fieldOf = (path: Path): HTMLElement | null => {
     const fields = (within?.current ?? document).querySelectorAll<HTMLElement>("[data-path]");

@@ -1,4 +1,4 @@
-import { type ReactNode, useId } from "react";
+import { type CSSProperties, type ReactNode, useId } from "react";
 import { spreadLabels } from "./spread-labels.ts";
 import "./liquid-column.css";
 
@@ -24,7 +24,7 @@ export interface LiquidColumnProps {
 /** Units are sixteenths of a rem, so that the drawing grows with the reader's letters. */
 const SIZES = {
   list: { height: 84, width: 34, label: 22 },
-  card: { height: 232, width: 76, label: 46 },
+  card: { height: 232, width: 76, label: 60 },
   print: { height: 168, width: 54, label: 36 },
 } as const;
 const HEAD = 14;
@@ -103,7 +103,11 @@ export function LiquidColumn({ segments, title, size = "card" }: LiquidColumnPro
           />
         ))}
       </svg>
-      <ul>
+      <ul
+        style={
+          { "--amount": Math.max(0, ...shown.map(({ amountText }) => amountText.length)) } as CSSProperties
+        }
+      >
         {drawn.map(({ segment }, i) => (
           <li key={segment.key} style={{ top: rem(centres[i] ?? 0) }}>
             <span className="column-amount">{segment.amountText}</span>

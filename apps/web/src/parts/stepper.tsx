@@ -12,10 +12,20 @@ export interface StepperProps {
   readonly min?: number;
   readonly max?: number;
   readonly path?: Path;
+  /** Shows the label above, where the surroundings do not say it. */
+  readonly showLabel?: boolean;
 }
 
 /** A whole number by finger, by arrow keys or by typing. */
-export function Stepper({ label, value, onChange, min = 0, max = 99, path }: StepperProps) {
+export function Stepper({
+  label,
+  value,
+  onChange,
+  min = 0,
+  max = 99,
+  path,
+  showLabel = false,
+}: StepperProps) {
   const id = useId();
   const issues = useIssuesAt(path);
   // What is typed may for a moment be no number (empty, say); it is shown, and the value stays.
@@ -31,6 +41,11 @@ export function Stepper({ label, value, onChange, min = 0, max = 99, path }: Ste
   };
   return (
     <div className="stepper-field">
+      {showLabel && (
+        <span className="field-label" aria-hidden="true">
+          {label}
+        </span>
+      )}
       <div className="stepper">
         <button
           type="button"

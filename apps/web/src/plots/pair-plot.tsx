@@ -1,5 +1,5 @@
 import { scaleLinear } from "d3-scale";
-import { printRank } from "./rank-plot.tsx";
+import { printRank } from "./print-rank.ts";
 import "./plots.css";
 
 export interface PairPlotProps {

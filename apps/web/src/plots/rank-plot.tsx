@@ -1,5 +1,6 @@
 import { scaleLinear } from "d3-scale";
 import type { ReactNode } from "react";
+import { printRank } from "./print-rank.ts";
 import { stackDots, tallest } from "./stack-dots.ts";
 import "./plots.css";
 
@@ -121,9 +122,4 @@ export function RankPlot({ title, rows, glasses }: RankPlotProps) {
       </details>
     </figure>
   );
-}
-
-/** Whole and half ranks as they are, means to two decimals. */
-export function printRank(rank: number): string {
-  return String(Number(rank.toFixed(2)));
 }

@@ -1,5 +1,5 @@
 import type { Batch } from "@partsproof/house/protocol";
-import { abvDigits, printAge, printDay, proofDigits } from "../figures/index.ts";
+import { abvDigits, listed, printAge, printDay, printMl, proofDigits } from "../figures/index.ts";
 import "./print.css";
 
 /** A label for a bottle of a batch, 90 by 60 mm. */
@@ -25,6 +25,7 @@ export function BottleLabel({ batch }: { readonly batch: Batch }) {
         {batch.restDueAt === null ? "no rest" : `rests until ${printDay(batch.restDueAt)}`} · youngest:{" "}
         {printAge(made.youngestAge.years)}
       </p>
+      <p className="print-of">{listed(batch.poured.map(({ label, ml }) => `${printMl(ml)} ${label}`))}</p>
       <p className="print-foot">
         Blended at home, not for sale. Strong spirit: away from flames and children.
       </p>

@@ -2,6 +2,7 @@ import type { Batch } from "@partsproof/house/protocol";
 import { useState } from "react";
 import { useAsk, useSay } from "../../api.ts";
 import { mlDigits, printAbv, printDay, printG, printMl } from "../../figures/index.ts";
+import { contentsGive, printGive } from "../../mixing/index.ts";
 import {
   announce,
   BlendFacts,
@@ -118,6 +119,7 @@ function Shown({ batch, back }: ShownProps) {
             of={batch.made}
             currency={household.currency}
             perLitre={batch.made.cost.perLitreMinor}
+            give={printGive(contentsGive(batch.made))}
           />
         </Section>
         <Section title="Really poured">

@@ -51,7 +51,7 @@ export default function LabelPage({ params }: ScreenProps) {
             ]}
           />
           {what === "label" && (
-            <Stepper label="Labels to print" value={copies} min={1} max={12} onChange={setCopies} />
+            <Stepper label="How many" showLabel value={copies} min={1} max={12} onChange={setCopies} />
           )}
           <div className="form-actions">
             <Button kind="main" onClick={() => print()}>

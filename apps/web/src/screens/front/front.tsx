@@ -94,21 +94,24 @@ function Next({
   const Glyph = GLYPHS[thing.subject.kind];
   const { to, label } = nextLink(household, thing);
   return (
-    <li className={first ? "next-first" : ""}>
-      <span className="next-glyph">
-        <Glyph />
-      </span>
-      <div className="next-words">
-        <p className={first ? "name" : ""}>{thing.text}</p>
-        {thing.at !== null && (
-          <p className="soft small">
-            {fromNow(thing.at, Date.now())}, {printDay(thing.at)}
-          </p>
-        )}
-      </div>
-      <LinkButton to={to} kind={first ? "main" : "plain"} aria-label={`${label}: ${thing.text}`}>
-        {label}
-      </LinkButton>
+    <li>
+      <Link to={to} className={`next-row ${first ? "next-first" : ""}`}>
+        <span className="next-glyph">
+          <Glyph />
+        </span>
+        <span className="next-words">
+          <span className={first ? "name" : ""}>{thing.text}</span>
+          {thing.at !== null && <span className="soft small">{whenWords(thing.at)}</span>}
+        </span>
+        <span className="next-to">
+          {label} <span aria-hidden="true">→</span>
+        </span>
+      </Link>
     </li>
   );
+}
+
+/** The day, and how long ago it was; the house's own words say how long something still takes. */
+function whenWords(at: string): string {
+  return new Date(at).getTime() > Date.now() ? printDay(at) : `${printDay(at)}, ${fromNow(at, Date.now())}`;
 }

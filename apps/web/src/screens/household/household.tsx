@@ -30,7 +30,7 @@ export default function HouseholdPage() {
       <Section title="Tasters">
         <Tasters />
       </Section>
-      <Section title="Light">
+      <Section title="Theme">
         <Choice
           label="Theme"
           quietLabel

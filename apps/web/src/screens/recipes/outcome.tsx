@@ -43,7 +43,7 @@ export function Outcome({ name, body, cellar }: OutcomeProps) {
         <p className="soft">
           {reckoned.why === "no parts"
             ? "All parts are zero: nothing to mix."
-            : "Waiting for every slot to be chosen."}
+            : "Choose what each part stands for, and what they come to shows here."}
         </p>
       )}
       {reckoned.ok && (
@@ -53,6 +53,7 @@ export function Outcome({ name, body, cellar }: OutcomeProps) {
               {sentence(reckoned.waterRefused)} Water only brings a strength down.
             </p>
           )}
+          <h2 className="unseen">What it comes to</h2>
           <BlendFacts
             of={reckoned.result}
             currency={currency}

@@ -1,11 +1,12 @@
+import { parseStrength } from "@partsproof/core/quantity";
 import { useDeferredValue } from "react";
 import { abvDigits, printAge, printMoney } from "../../figures/index.ts";
-import { type Cellar, printGive, reckonRecipe } from "../../mixing/index.ts";
+import { type Cellar, printGive, reckonRecipe, slotOfKey } from "../../mixing/index.ts";
 import { useHousehold } from "../../session/index.ts";
 import { Outcome } from "./outcome.tsx";
 import { printRatio } from "./lowest-terms.ts";
 import { RecipeFields } from "./recipe-fields.tsx";
-import { type ReadBody, readBody, type TypedRecipe } from "./recipe-typed.ts";
+import type { ReadBody, TypedRecipe } from "./recipe-typed.ts";
 
 export interface RecipeEditorProps {
   readonly typed: TypedRecipe;
@@ -24,24 +25,24 @@ export function RecipeEditor({ typed, onChange, cellar }: RecipeEditorProps) {
       </div>
       <section className="live-out" aria-label="What it comes to">
         <p className="soft">{printRatio(typed.slots.map(({ parts }) => parts)) || "no parts yet"}</p>
-        {shown !== null && <Outcome name={typed.name || "New recipe"} body={shown} cellar={cellar} />}
+        <Outcome name={typed.name || "New recipe"} body={shown} cellar={cellar} />
       </section>
-      {shown !== null && <Strip body={shown} cellar={cellar} />}
+      <Strip body={shown} cellar={cellar} />
     </div>
   );
 }
 
-/** What can be reckoned already: slots not chosen yet and a water not readable yet are left out. */
-function bodyShown(typed: TypedRecipe): ReadBody | null {
-  const chosen = { ...typed, rest: "", slots: typed.slots.filter(({ key }) => key !== "") };
-  const read = readBody(chosen);
-  if (read.ok) return read.body;
-  const dry = readBody({ ...chosen, water: "" });
-  return dry.ok ? dry.body : null;
+/** The recipe as far as it can be drawn: a water that cannot be read yet is left out. */
+function bodyShown(typed: TypedRecipe): Pick<ReadBody, "slots" | "waterTo"> {
+  const water = parseStrength(typed.water);
+  return {
+    slots: typed.slots.map(({ parts, key }) => ({ parts, of: slotOfKey(key) })),
+    waterTo: water.ok ? water.value : null,
+  };
 }
 
 interface StripProps {
-  readonly body: ReadBody;
+  readonly body: Pick<ReadBody, "slots" | "waterTo">;
   readonly cellar: Cellar;
 }
 

@@ -51,7 +51,10 @@ function Card({ recipe, cellar }: { readonly recipe: Recipe; readonly cellar: Ce
       <h2>
         <Link to={`/h/${household.id}/recipes/${recipe.id}`}>{recipe.name}</Link>
       </h2>
-      {target !== undefined && <p className="soft small">towards {whiskeyLabel(target)}</p>}
+      <p className="soft small">
+        Version {recipe.latest.number}
+        {target !== undefined && `, towards ${whiskeyLabel(target)}`}
+      </p>
       <LiquidColumn
         size="list"
         title={columnTitle(recipe.name, slots, cellar)}
@@ -73,7 +76,6 @@ function Card({ recipe, cellar }: { readonly recipe: Recipe; readonly cellar: Ce
         ) : (
           <span className="soft">not reckoned: a part is not known any more</span>
         )}
-        <span className="soft">version {recipe.latest.number}</span>
       </p>
     </li>
   );

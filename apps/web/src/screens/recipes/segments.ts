@@ -6,19 +6,23 @@ import type { Segment } from "../../parts/index.ts";
 /** The slots of a recipe as segments of its column. */
 export function segmentsOf(slots: readonly Slot[], cellar: Cellar): Segment[] {
   return slots.map((slot, i) => {
-    const key = slotKey(slot.of);
+    const { of } = slot;
+    const key = slotKey(of);
     const stock = cellar.stocks.get(key);
-    const facts = slot.of.kind === "whiskey" ? cellar.facts.get(slot.of.whiskeyId) : undefined;
+    const whiskey = of.kind === "whiskey" ? cellar.whiskeys.find(({ id }) => id === of.whiskeyId) : undefined;
+    const name =
+      whiskey === undefined ? stock?.label : [whiskey.name, whiskey.release].filter(Boolean).join(" ");
     const sub = [
+      whiskey?.maker ?? (of.kind === "batch" ? "a batch" : null),
       stock === undefined ? null : printAbv(stock.abv20),
-      facts === undefined ? (slot.of.kind === "batch" ? "a batch" : null) : printAge(facts.ageYears),
+      whiskey === undefined ? null : printAge(whiskey.ageYears),
     ].filter((text) => text !== null);
     return {
       key: `${key} ${i}`,
-      label: stock?.label ?? "not chosen yet",
+      label: name ?? "not chosen yet",
       amount: slot.parts,
       amountText: String(slot.parts),
-      sub: sub.join(" · "),
+      ...(sub.length === 0 ? {} : { sub: sub.join(" · ") }),
     };
   });
 }

@@ -140,6 +140,10 @@ export default function Shelf() {
   );
 }
 
+/** Many a release is its age: "12 years" need not stand there twice. */
+const saysItsAge = ({ release, ageYears }: OnShelf["whiskey"]): boolean =>
+  ageYears !== null && release.includes(printAge(ageYears));
+
 interface WhiskeyRowProps {
   readonly row: OnShelf;
   readonly household: string;
@@ -155,7 +159,7 @@ function WhiskeyRow({ row, household, currency }: WhiskeyRowProps) {
       : `/h/${household}/shelf/whiskeys/${whiskey.id}`;
   const sealed = bottles.filter((bottle) => bottle.sealed).length;
   const facts = [
-    printAge(whiskey.ageYears),
+    saysItsAge(whiskey) ? null : printAge(whiskey.ageYears),
     ...whiskey.casks.slice(0, 2).map(printCask),
     whiskey.priceMinor === null ? null : printMoney(whiskey.priceMinor, currency),
   ].filter((fact) => fact !== null);

@@ -2,6 +2,7 @@ import type { Vessel } from "@partsproof/house/protocol";
 import { useMemo, useState } from "react";
 import { useAsk, useAskAll, useSay } from "../../api.ts";
 import { mlDigits, printDay, printMl, printMoney, printShare } from "../../figures/index.ts";
+import { contentsGive, printGive } from "../../mixing/index.ts";
 import {
   announce,
   BlendFacts,
@@ -143,6 +144,7 @@ export default function VesselPage({ params }: ScreenProps) {
             of={contents}
             currency={household.currency}
             perLitre={contents.cost.perLitreMinor}
+            give={printGive(contentsGive(contents))}
             noVolume
           />
           {contents.composition.length > 1 && <Composition vessel={vessel} />}
