@@ -60,6 +60,8 @@ export type { NotLifted, StrengthToLift } from "./strength-to-lift.ts";
 export { strengthFromMassAndVolume } from "./strength-from-mass-and-volume.ts";
 export { evaporated } from "./evaporated.ts";
 export type { Evaporated, LevelAndStrength } from "./evaporated.ts";
+export { gaugingFigures } from "./us-gauging-figures.ts";
+export type { GaugingFigures } from "./us-gauging-figures.ts";
 export { abv15FromAbv20, abv20FromAbv15 } from "./strength-at-15.ts";
 export {
   liquidOfPounds,
