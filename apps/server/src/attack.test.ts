@@ -3,6 +3,7 @@ import type { AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { createAdaptorServer } from "@hono/node-server";
+import { spawnServer } from "@partsproof/testkit";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { createServerApp } from "./app.ts";
 import { allAttempts } from "./fixtures/attack/all-attempts.ts";
@@ -10,7 +11,6 @@ import { detectorOf } from "./fixtures/attack/detector.ts";
 import { plantedLeaks } from "./fixtures/attack/planted-leaks.ts";
 import { type Scene, setScene } from "./fixtures/attack/scene.ts";
 import { listed, table, tryAll } from "./fixtures/attack/try-all.ts";
-import { spawnServer } from "./fixtures/spawned-server.ts";
 import { openEmbeddedHouse } from "./index.ts";
 
 /** Issue 2 asks for no fewer. */

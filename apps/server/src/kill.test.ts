@@ -2,13 +2,12 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { createClient } from "@partsproof/house/protocol";
-import { eachDatabase, seededRandom, temporaryDatabase } from "@partsproof/testkit";
+import { eachDatabase, seededRandom, spawnServer, temporaryDatabase } from "@partsproof/testkit";
 import SqliteFile from "better-sqlite3";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { beginEvening, type Evening } from "./fixtures/kill/evening.ts";
 import { Journal } from "./fixtures/kill/journal.ts";
 import { findLosses } from "./fixtures/kill/losses.ts";
-import { spawnServer } from "./fixtures/spawned-server.ts";
 import { writeUntilGone } from "./fixtures/kill/writers.ts";
 
 const LONG = process.env["PARTSPROOF_LONG"] === "1";

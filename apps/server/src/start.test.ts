@@ -2,9 +2,8 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { createClient } from "@partsproof/house/protocol";
-import { temporaryDatabase } from "@partsproof/testkit";
+import { spawnServer, temporaryDatabase } from "@partsproof/testkit";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import { spawnServer } from "./fixtures/spawned-server.ts";
 import { openEmbeddedHouse } from "./index.ts";
 
 describe("the server as a process", () => {

@@ -5,6 +5,7 @@ export { type Fixture, readCsvFixture, readJsonFixture } from "./fixture.ts";
 export { openDatabase, openDialect } from "@partsproof/server";
 export { seededRandom } from "./seeded-random.ts";
 export { type SettableClock, settableClock } from "./settable-clock.ts";
+export { type SpawnedServer, spawnServer } from "./spawned-server.ts";
 export { type TemporaryDatabase, temporaryDatabase } from "./temporary-database.ts";
 export { type TemporaryHouse, type TemporaryHouseOptions, temporaryHouse } from "./temporary-house.ts";
 export { whiskeyDrafts } from "./whiskey-drafts.ts";
