@@ -1,13 +1,19 @@
 import type { Issue } from "@partsproof/house/protocol";
 import { createContext, type ReactNode, type RefObject, useContext, useEffect, useRef } from "react";
 import { issuesAt, type Path } from "./issues-at.ts";
+import { sentence } from "./sentence.ts";
 import "./form.css";
 
 const IssuesContext = createContext<readonly Issue[]>([]);
 
+/** All issues of the surrounding form. */
+export function useFormIssues(): readonly Issue[] {
+  return useContext(IssuesContext);
+}
+
 /** The issues of the surrounding form that concern `path`. */
 export function useIssuesAt(path: Path | undefined): readonly Issue[] {
-  const issues = useContext(IssuesContext);
+  const issues = useFormIssues();
   return path === undefined ? [] : issuesAt(issues, path);
 }
 
@@ -58,13 +64,16 @@ export function IssueSummary({ say, within }: IssueSummaryProps) {
   const fieldOf = (path: Path): HTMLElement | null => {
     const fields = (within?.current ?? document).querySelectorAll<HTMLElement>("[data-path]");
     const wanted = path.map(String);
+    // The field whose path goes furthest along with the issue's; an issue of a whole list leads to its first field.
     let best: HTMLElement | null = null;
     let depth = 0;
     for (const field of fields) {
       const has = (field.dataset["path"] ?? "").split("/");
-      if (has.length > depth && has.every((part, i) => part === wanted[i])) {
+      const first = has.findIndex((part, i) => part !== wanted[i]);
+      const along = first === -1 ? has.length : first;
+      if (along > depth) {
         best = field;
-        depth = has.length;
+        depth = along;
       }
     }
     return best;
@@ -90,10 +99,4 @@ export function IssueSummary({ say, within }: IssueSummaryProps) {
       </ul>
     </div>
   );
-}
-
-/** The house's text as a sentence: a capital first, a full stop last. */
-export function sentence(text: string): string {
-  const capital = text.charAt(0).toUpperCase() + text.slice(1);
-  return /[.!?…]$/.test(capital) ? capital : `${capital}.`;
 }

@@ -50,43 +50,50 @@ function Shown({ flight, household, back }: ShownProps) {
       lead={`${countGlasses(flight.glassCount)} of ${flight.pourMl} mL for ${listed(
         flight.sheets.map((sheet) => sheet.taster),
       )}, ${who}.`}
+      wide
     >
-      <div className="flight-mat">
-        <GlassesAbove count={flight.glassCount} poured={flight.pouredAt !== null} size="page" />
-        <p className="flight-state" aria-live="polite">
-          {stateSentence(flight)}
-        </p>
-        <p className="flight-when">
-          Set {printMoment(flight.createdAt)}
-          {flight.pouredAt !== null && `, poured ${printMoment(flight.pouredAt)}`}
-          {flight.revealedAt !== null && `, revealed ${printMoment(flight.revealedAt)}`}
-        </p>
+      <div className="flight">
+        <div className="flight-main">
+          <div className="flight-mat">
+            <GlassesAbove count={flight.glassCount} poured={flight.pouredAt !== null} size="page" />
+            <p className="flight-state" aria-live="polite">
+              {stateSentence(flight)}
+            </p>
+            <p className="flight-when">
+              Set {printMoment(flight.createdAt)}
+              {flight.pouredAt !== null && `, poured ${printMoment(flight.pouredAt)}`}
+              {flight.revealedAt !== null && `, revealed ${printMoment(flight.revealedAt)}`}
+            </p>
+          </div>
+          <NextStep flight={flight} household={household} />
+          {flight.state !== "called off" && <SheetsOfFlight flight={flight} household={household} />}
+        </div>
+        <div className="flight-side">
+          <Section title="Names to guess from">
+            <ul className="flight-names">
+              {flight.namesOnOffer.map((name) => (
+                <li key={name.nameId}>
+                  <span className="name">{name.label}</span>
+                  {name.count > 1 && <span className="flight-count"> {name.count} times</span>}
+                  {name.nameId === flight.targetNameId && <span className="flight-target">target</span>}
+                </li>
+              ))}
+            </ul>
+            <p className="field-hint">Some of them may be in no glass.</p>
+          </Section>
+          {waitsFor(flight) !== "nothing" && (
+            <Section title="How much alcohol that is">
+              <AlcoholNote
+                grams={flight.alcoholAtMost.grams}
+                pourMl={flight.pourMl}
+                glasses={flight.glassCount}
+                planning={flight.state === "pouring"}
+              />
+            </Section>
+          )}
+          {flight.state === "pouring" && <CallOff flight={flight} household={household} />}
+        </div>
       </div>
-      <NextStep flight={flight} household={household} />
-      {flight.state !== "called off" && <SheetsOfFlight flight={flight} household={household} />}
-      <Section title="Names to guess from">
-        <ul className="flight-names">
-          {flight.namesOnOffer.map((name) => (
-            <li key={name.nameId}>
-              <span className="name">{name.label}</span>
-              {name.count > 1 && <span className="flight-count"> {name.count} times</span>}
-              {name.nameId === flight.targetNameId && <span className="flight-target">target</span>}
-            </li>
-          ))}
-        </ul>
-        <p className="field-hint">Some of them may be in no glass.</p>
-      </Section>
-      {waitsFor(flight) !== "nothing" && (
-        <Section title="How much alcohol that is">
-          <AlcoholNote
-            grams={flight.alcoholAtMost.grams}
-            pourMl={flight.pourMl}
-            glasses={flight.glassCount}
-            planning={flight.state === "pouring"}
-          />
-        </Section>
-      )}
-      {flight.state === "pouring" && <CallOff flight={flight} household={household} />}
     </Page>
   );
 }

@@ -1,8 +1,8 @@
 import { printAbv, printMl } from "../../figures/index.ts";
-import { announce, Stepper } from "../../parts/index.ts";
+import { announce, Stepper, useIssuesAt } from "../../parts/index.ts";
 import { PickFromShelf } from "./pick-from-shelf.tsx";
 import { glassesOf, lastIndexOf, MOST_GLASSES, type Plan, withGlasses } from "./plan.ts";
-import type { Cupboard, Pourable } from "./use-cupboard.ts";
+import type { Cupboard, Pourable } from "./cupboard.ts";
 
 export interface PlanFieldProps {
   readonly plan: Plan;
@@ -20,6 +20,7 @@ export function GlassesField({ plan, onChange, cupboard }: PlanFieldProps) {
   const count = glassesOf(plan);
   const byId = new Map(cupboard.pourables.map((one) => [one.vesselId, one]));
   const chosen = new Set(plan.pours.map(({ vesselId }) => vesselId));
+  const issues = useIssuesAt(["glasses"]);
   const tasters = Math.max(1, plan.tasterIds.length);
   return (
     <div className="plan-glasses">
@@ -31,8 +32,8 @@ export function GlassesField({ plan, onChange, cupboard }: PlanFieldProps) {
             const needMl = glasses * tasters * plan.pourMl;
             return (
               <li key={vesselId} className="plan-pour">
+                <p className="name">{pourable.name}</p>
                 <div className="plan-pour-words">
-                  <p className="name">{pourable.name}</p>
                   <p className="plan-sub">{facts(pourable)}</p>
                   <p className={needMl > pourable.freeMl ? "plan-short" : "plan-sub"}>
                     {needMl > pourable.freeMl ? "Too little: " : "Takes "}
@@ -57,6 +58,12 @@ export function GlassesField({ plan, onChange, cupboard }: PlanFieldProps) {
           })}
         </ul>
       )}
+      {plan.pours.length === 0 &&
+        issues.map((issue) => (
+          <p className="field-issue" key={issue.message}>
+            {issue.message}
+          </p>
+        ))}
       <PickFromShelf
         verb="Pour a glass of"
         path="glasses"

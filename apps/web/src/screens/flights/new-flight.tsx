@@ -24,8 +24,10 @@ import { GlassesField } from "./glasses-field.tsx";
 import { NamesField } from "./names-field.tsx";
 import { flightPath, flightsPath } from "./paths.ts";
 import { draftOf, glassesOf, namesOffered, newPlan, type Plan, plannedAlcoholG } from "./plan.ts";
+import { planIssues, stillIssues } from "./plan-issues.ts";
 import { TastersField } from "./tasters-field.tsx";
-import { type Cupboard, useCupboard } from "./use-cupboard.ts";
+import type { Cupboard } from "./cupboard.ts";
+import { useCupboard } from "./use-cupboard.ts";
 import "./new-flight.css";
 
 /** Sets a flight: what is poured, who tastes, who pours, and how much alcohol that is. */
@@ -39,6 +41,7 @@ export default function NewFlight() {
       title="Set a flight"
       back={{ to: flightsPath(household), label: "Flights" }}
       lead="You choose what is poured. The house draws the numbers on the glasses and the order, and shows the key to nobody who tastes."
+      wide
     >
       {broken !== undefined && <Broken asked={broken} title="The shelf could not be fetched" />}
       {broken === undefined && (cupboard.state !== "here" || tasters.state !== "here") && (
@@ -76,6 +79,11 @@ function SetUp({ cupboard, tasters, household }: SetUpProps) {
   const count = glassesOf(plan);
   const offered = namesOffered(plan, cupboard.pourables);
   const send = async (): Promise<void> => {
+    const missing = planIssues(plan);
+    if (missing.length > 0) {
+      say.refuse(missing);
+      return;
+    }
     const made = await say.send({ at: { household }, body: draftOf(plan, offered) });
     if (made === null) return;
     keepToken("host", made.flight.id, made.hostToken);
@@ -84,85 +92,93 @@ function SetUp({ cupboard, tasters, household }: SetUpProps) {
     scrollTo(0, 0);
   };
   return (
-    <Form say={say} onSend={() => void send()} className="plan">
-      <Section title="The glasses" action={count > 0 && <GlassesAbove count={count} poured />}>
-        <p className="plan-count" aria-live="polite">
-          {count === 0 ? "Choose at least two glasses." : `${countGlasses(count)} for each taster.`}
-        </p>
-        <GlassesField plan={plan} onChange={setPlan} cupboard={cupboard} />
-        <div className="field">
-          <span className="field-label">Into each glass, in mL</span>
-          <Stepper
-            label="Millilitres into each glass"
-            value={plan.pourMl}
-            min={1}
-            max={60}
-            path={["pourMl"]}
-            onChange={(pourMl) => setPlan({ ...plan, pourMl })}
-          />
-          <p className="field-hint">Common practice: 10 to 20 mL, enough to smell and taste twice.</p>
-        </div>
-      </Section>
-      {count > 0 && (
-        <Section title="The names to guess from">
-          <NamesField plan={plan} onChange={setPlan} cupboard={cupboard} />
+    <Form
+      say={{ issues: stillIssues(plan, say.issues), tries: say.tries }}
+      onSend={() => void send()}
+      className="plan"
+    >
+      <div className="plan-main">
+        <Section title="The glasses" action={count > 0 && <GlassesAbove count={count} poured />}>
+          <p className="plan-count" aria-live="polite">
+            {count === 0 ? "Choose at least two glasses." : `${countGlasses(count)} for each taster.`}
+          </p>
+          <GlassesField plan={plan} onChange={setPlan} cupboard={cupboard} />
+          <div className="field">
+            <span className="field-label">Into each glass, in mL</span>
+            <Stepper
+              label="Millilitres into each glass"
+              value={plan.pourMl}
+              min={1}
+              max={60}
+              path={["pourMl"]}
+              onChange={(pourMl) => setPlan({ ...plan, pourMl })}
+            />
+            <p className="field-hint">Common practice: 10 to 20 mL, enough to smell and taste twice.</p>
+          </div>
         </Section>
-      )}
-      <Section title="At the table">
-        <TextField
-          label="Name of the flight"
-          path={["name"]}
-          value={plan.name}
-          onChange={(name) => setPlan({ ...plan, name })}
-        />
-        <Choice
-          label="Who pours"
-          path={["pouring"]}
-          value={plan.pouring}
-          onChange={(pouring) =>
-            setPlan({
-              ...plan,
-              pouring,
-              tasterIds: pouring === "alone" ? plan.tasterIds.slice(0, 1) : plan.tasterIds,
-            })
-          }
-          options={[
-            { value: "someone else", label: "Somebody who does not taste" },
-            { value: "alone", label: "I am alone" },
-          ]}
-          hint={
-            plan.pouring === "alone"
-              ? "You mark the undersides, pour, and mix the glasses up. You look underneath only after your sheet is locked."
-              : "The pourer gets a page of their own that tells what goes in which glass. Nobody else may see it."
-          }
-        />
-        {plan.pouring === "someone else" && (
-          <TextField
-            label="The pourer’s name"
-            path={["pourer"]}
-            value={plan.pourer}
-            onChange={(pourer) => setPlan({ ...plan, pourer })}
-            hint="None of the tasters."
-            input={{ maxLength: 120 }}
-          />
+        {count > 0 && (
+          <Section title="The names to guess from">
+            <NamesField plan={plan} onChange={setPlan} cupboard={cupboard} />
+          </Section>
         )}
-        <TastersField plan={plan} onChange={setPlan} tasters={tasters} />
-      </Section>
-      {count > 0 && (
-        <Section title="How much alcohol that is">
-          <AlcoholNote
-            grams={plannedAlcoholG(plan, cupboard)}
-            pourMl={plan.pourMl}
-            glasses={count}
-            planning
+        <Section title="At the table">
+          <TextField
+            label="Name of the flight"
+            path={["name"]}
+            value={plan.name}
+            onChange={(name) => setPlan({ ...plan, name })}
           />
+          <Choice
+            label="Who pours"
+            path={["pouring"]}
+            value={plan.pouring}
+            onChange={(pouring) =>
+              setPlan({
+                ...plan,
+                pouring,
+                tasterIds: pouring === "alone" ? plan.tasterIds.slice(0, 1) : plan.tasterIds,
+              })
+            }
+            options={[
+              { value: "someone else", label: "Somebody who does not taste" },
+              { value: "alone", label: "I am alone" },
+            ]}
+            hint={
+              plan.pouring === "alone"
+                ? "You mark the undersides, pour, and mix the glasses up. You look underneath only after your sheet is locked."
+                : "The pourer gets a page of their own that tells what goes in which glass. Nobody else may see it."
+            }
+          />
+          {plan.pouring === "someone else" && (
+            <TextField
+              label="The pourer’s name"
+              path={["pourer"]}
+              value={plan.pourer}
+              onChange={(pourer) => setPlan({ ...plan, pourer })}
+              hint="None of the tasters."
+              input={{ maxLength: 120 }}
+            />
+          )}
+          <TastersField plan={plan} onChange={setPlan} tasters={tasters} />
         </Section>
-      )}
-      <div className="form-actions">
-        <Button kind="main" type="submit" busy={say.busy}>
-          Set the flight
-        </Button>
-        <LinkButton to={flightsPath(household)}>Leave it</LinkButton>
+      </div>
+      <div className="plan-side">
+        {count > 0 && (
+          <Section title="How much alcohol that is">
+            <AlcoholNote
+              grams={plannedAlcoholG(plan, cupboard)}
+              pourMl={plan.pourMl}
+              glasses={count}
+              planning
+            />
+          </Section>
+        )}
+        <div className="form-actions">
+          <Button kind="main" type="submit" busy={say.busy}>
+            Set the flight
+          </Button>
+          <LinkButton to={flightsPath(household)}>Leave it</LinkButton>
+        </div>
       </div>
     </Form>
   );

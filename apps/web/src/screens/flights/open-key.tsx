@@ -43,8 +43,7 @@ export function OpenKey({ flight, household }: FlightStepProps) {
       </Step>
     );
   }
-  const mayOpen =
-    flight.pouring !== "alone" && (token !== undefined || aDaySince(flight.pouredAt, now));
+  const mayOpen = flight.pouring !== "alone" && (token !== undefined || aDaySince(flight.pouredAt, now));
   return (
     <Step title={flight.pouring === "alone" ? "Taste and lock the sheet" : "Taste, write, lock"}>
       <IssueSummary say={say} />

@@ -55,7 +55,11 @@ export function PickFromShelf({ verb, choices, onPick, full = null, path }: Pick
               className="pick-one"
               disabled={full !== null}
               data-path={path}
-              onClick={() => onPick(key)}
+              onClick={() => {
+                // A search that outlived its find would hide the rest of the shelf.
+                setText("");
+                onPick(key);
+              }}
             >
               <PlusGlyph />
               <span>

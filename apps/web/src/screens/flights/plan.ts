@@ -1,6 +1,6 @@
 import type { BodyOf, Flight } from "@partsproof/house/protocol";
 import { alcoholAtMostG } from "./alcohol-at-most.ts";
-import type { Cupboard, Pourable } from "./use-cupboard.ts";
+import type { Cupboard, Pourable } from "./cupboard.ts";
 
 /** A flight as it is being set up. */
 export interface Plan {
@@ -64,7 +64,7 @@ export function plannedAlcoholG(plan: Plan, { pourables, names }: Cupboard): num
   return alcoholAtMostG(offered, glassesOf(plan), plan.pourMl);
 }
 
-/** Where in the list of glasses that is sent those of each vessel begin and end. */
+/** Where in the list of glasses that is sent the last one of a vessel stands. */
 export function lastIndexOf(plan: Plan, vesselId: string): number {
   let last = -1;
   for (const pour of plan.pours) {

@@ -53,8 +53,8 @@ export function ShareLink({ label, path }: ShareLinkProps) {
       </div>
       {onlyThisDevice(location.hostname) && (
         <p className="field-hint">
-          This address works on this device only. For other phones, open the app under the name or number that
-          this computer has in your network.
+          The house listens to its own machine only, so this link works on this machine: open it in another
+          window, or hand the machine over.
         </p>
       )}
       <Dialog title={`Link to ${label}`} open={square} onClose={() => setSquare(false)}>

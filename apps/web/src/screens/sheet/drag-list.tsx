@@ -1,6 +1,7 @@
 import { type KeyboardEvent, type PointerEvent, useEffect, useId, useRef, useState } from "react";
 import { type Drop, dropAt } from "./drop-at.ts";
 import { placeText, type Tiers } from "./ranking-moves.ts";
+import { useEdgeScroll } from "./use-edge-scroll.ts";
 
 export interface DragListProps {
   readonly tiers: Tiers;
@@ -17,10 +18,16 @@ export interface DragListProps {
 
 interface Drag {
   readonly code: string;
+  /** Where on the page it was taken, and where it is, in pixels from the page's top. */
   readonly fromY: number;
   readonly y: number;
+  /** From the window's top. */
+  readonly clientY: number;
   readonly drop: Drop | null;
 }
+
+/** A finger that hardly moved has not begun to drag. */
+const SLACK_PX = 6;
 
 /** Places with their glasses. Each glass moves by its handle (finger, mouse, arrow keys) or by its buttons. */
 export function DragList({ tiers, moved, about, ...on }: DragListProps) {
@@ -43,14 +50,18 @@ export function DragList({ tiers, moved, about, ...on }: DragListProps) {
     (event: PointerEvent<HTMLElement>): void => {
       if (event.button !== 0) return;
       event.currentTarget.setPointerCapture(event.pointerId);
-      setDrag({ code, fromY: event.clientY, y: event.clientY, drop: null });
+      const y = event.clientY + scrollY;
+      setDrag({ code, fromY: y, y, clientY: event.clientY, drop: null });
     };
-  const over = (event: PointerEvent<HTMLElement>): void => {
+  const over = (clientY: number): void => {
     if (drag === null) return;
-    // A finger that hardly moved has not begun to drag.
-    const far = Math.abs(event.clientY - drag.fromY) > 6;
-    setDrag({ ...drag, y: event.clientY, drop: far ? dropAt(boxes(), event.clientY) : drag.drop });
+    const y = clientY + scrollY;
+    const far = drag.drop !== null || Math.abs(y - drag.fromY) > SLACK_PX;
+    setDrag({ ...drag, y, clientY, drop: far ? dropAt(boxes(), clientY) : null });
   };
+  useEdgeScroll(drag?.drop ? drag.clientY : null, () => {
+    if (drag !== null) over(drag.clientY);
+  });
   const end = (): void => {
     if (drag?.drop) {
       if (drag.drop.kind === "level") on.onLevel(drag.code, drag.drop.at);
@@ -101,7 +112,7 @@ export function DragList({ tiers, moved, about, ...on }: DragListProps) {
                       aria-label={`Move glass ${code}`}
                       aria-describedby={`${id}-how`}
                       onPointerDown={begin(code)}
-                      onPointerMove={over}
+                      onPointerMove={(event) => over(event.clientY)}
                       onPointerUp={end}
                       onPointerCancel={() => setDrag(null)}
                       onKeyDown={byKey(code)}

@@ -25,6 +25,8 @@ export interface KeeperOptions {
   readonly unsaved?: Unsaved | null;
   /** Milliseconds without a change before it saves. */
   readonly restMs?: number;
+  /** Milliseconds that typing without a pause can put a save off. */
+  readonly longestMs?: number;
   readonly retryMs?: readonly number[];
 }
 
@@ -35,8 +37,6 @@ export type Unsaved = readonly {
   readonly is: FieldValue;
 }[];
 
-/** Longest that typing without a pause can put a save off. */
-const LONGEST_MS = 4000;
 const MOST_REREADS = 5;
 
 /**
@@ -53,6 +53,7 @@ export class Keeper {
   #notices: readonly string[] = [];
   #timer: ReturnType<typeof setTimeout> | undefined;
   #since = 0;
+  #stopped = false;
   #failures = 0;
   #saving: Promise<void> | null = null;
   #seen: Keeping;
@@ -72,6 +73,7 @@ export class Keeper {
 
   /** Begins to save what an earlier visit left unsaved. */
   start(): void {
+    this.#stopped = false;
     if (this.#mine.size > 0) this.#later(0);
   }
 
@@ -88,8 +90,8 @@ export class Keeper {
     if (this.#mine.size === 0) this.#since = Date.now();
     this.#mine = mine;
     this.#store();
-    const rest = this.#options.restMs ?? 700;
-    this.#later(Math.max(0, Math.min(rest, this.#since + LONGEST_MS - Date.now())));
+    const { restMs = 700, longestMs = 4000 } = this.#options;
+    this.#later(Math.max(0, Math.min(restMs, this.#since + longestMs - Date.now())));
     this.#tell();
   }
 
@@ -119,11 +121,13 @@ export class Keeper {
 
   /** No more saving: the page is left. */
   stop(): void {
+    this.#stopped = true;
     clearTimeout(this.#timer);
   }
 
   #later(ms: number): void {
     clearTimeout(this.#timer);
+    if (this.#stopped) return;
     this.#timer = setTimeout(() => void this.#save(), ms);
   }
 

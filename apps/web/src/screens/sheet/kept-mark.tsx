@@ -13,7 +13,7 @@ export function KeptMark({ keeping, onTry }: { readonly keeping: Keeping; readon
       )}
       {state === "waiting" && (
         <p>
-          <span aria-hidden="true">…</span> Not saved yet
+          <span aria-hidden="true">○</span> Unsaved
         </p>
       )}
       {state === "keeping" && (

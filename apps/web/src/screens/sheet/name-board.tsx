@@ -51,59 +51,61 @@ export function NameBoard({ sheet, fields, set, heading, code, onGlass, onDone }
           onGlass(picked);
         }}
       />
-      <h2 ref={heading} tabIndex={-1}>
-        {place} {code} is
-      </h2>
-      <ul className="board-names">
-        {sheet.namesOnOffer.map((name) => {
-          const left = leftOf(guesses, name);
-          const here = mine === name.nameId;
-          const used = left <= 0 && !here;
-          const has = glassesNamed(guesses, name.nameId).filter((other) => other !== code);
-          return (
-            <li key={name.nameId}>
-              <button
-                type="button"
-                className={`board-name ${used ? "board-used" : ""}`}
-                aria-pressed={here}
-                onClick={() => give(name)}
-              >
-                <span className="board-mark" aria-hidden="true">
-                  {here ? "●" : used ? "" : "○"}
-                </span>
-                <span className="name">{name.label}</span>
-                <span className="board-left">
-                  {here ? "chosen" : used ? `used for ${has.join(", ")}` : `${left} of ${name.count} left`}
-                </span>
-              </button>
-              {refused !== null && refused.code === code && refused.name.nameId === name.nameId && (
-                <div className="board-refused" role="alert">
-                  <p>{refusal(guesses, code, name)}.</p>
-                  {has.map((from) => (
-                    <Button key={from} onClick={() => move(name, from)}>
-                      {mine === null ? `Take it from ${from}` : `Swap with ${from}`}
-                    </Button>
-                  ))}
-                </div>
-              )}
-            </li>
-          );
-        })}
-      </ul>
-      <p className="field-hint">
-        Some names may be in no glass. Choose a name again to take the guess back; a glass may stay without
-        one.
-      </p>
-      <div className="form-actions">
-        {next === undefined ? (
-          <Button kind="main" onClick={onDone}>
-            Go to the ranking
-          </Button>
-        ) : (
-          <Button kind="main" onClick={() => onGlass(next)}>
-            Next: {sheet.pouring === "alone" ? "place" : "glass"} {next}
-          </Button>
-        )}
+      <div className="board-side">
+        <h2 ref={heading} tabIndex={-1}>
+          {place} {code} is
+        </h2>
+        <ul className="board-names">
+          {sheet.namesOnOffer.map((name) => {
+            const left = leftOf(guesses, name);
+            const here = mine === name.nameId;
+            const used = left <= 0 && !here;
+            const has = glassesNamed(guesses, name.nameId).filter((other) => other !== code);
+            return (
+              <li key={name.nameId}>
+                <button
+                  type="button"
+                  className={`board-name ${used ? "board-used" : ""}`}
+                  aria-pressed={here}
+                  onClick={() => give(name)}
+                >
+                  <span className="board-mark" aria-hidden="true">
+                    {here ? "●" : used ? "" : "○"}
+                  </span>
+                  <span className="name">{name.label}</span>
+                  <span className="board-left">
+                    {here ? "chosen" : used ? `used for ${has.join(", ")}` : `${left} of ${name.count} left`}
+                  </span>
+                </button>
+                {refused !== null && refused.code === code && refused.name.nameId === name.nameId && (
+                  <div className="board-refused" role="alert">
+                    <p>{refusal(guesses, code, name)}.</p>
+                    {has.map((from) => (
+                      <Button key={from} onClick={() => move(name, from)}>
+                        {mine === null ? `Take it from ${from}` : `Swap with ${from}`}
+                      </Button>
+                    ))}
+                  </div>
+                )}
+              </li>
+            );
+          })}
+        </ul>
+        <p className="field-hint">
+          Some names may be in no glass. Choose a name again to take the guess back; a glass may stay without
+          one.
+        </p>
+        <div className="form-actions">
+          {next === undefined ? (
+            <Button kind="main" onClick={onDone}>
+              Go to the ranking
+            </Button>
+          ) : (
+            <Button kind="main" onClick={() => onGlass(next)}>
+              Next: {sheet.pouring === "alone" ? "place" : "glass"} {next}
+            </Button>
+          )}
+        </div>
       </div>
     </section>
   );

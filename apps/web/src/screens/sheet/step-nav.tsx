@@ -5,7 +5,7 @@ const NAMES: readonly { readonly step: StepName; readonly short: string; readonl
   { step: "second", short: "Second", long: "Second pass" },
   { step: "names", short: "Names", long: "Names" },
   { step: "rank", short: "Rank", long: "Ranking" },
-  { step: "lock", short: "Lock", long: "Lock the sheet" },
+  { step: "lock", short: "Lock", long: "Locking" },
 ];
 
 export interface StepNavProps {

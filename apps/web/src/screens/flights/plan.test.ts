@@ -1,0 +1,123 @@
+import { temporaryHouse } from "@partsproof/testkit";
+import { describe, expect, test } from "vitest";
+import { type Cupboard, cupboardOf } from "./cupboard.ts";
+import {
+  draftOf,
+  glassesOf,
+  lastIndexOf,
+  namesOffered,
+  newPlan,
+  type Plan,
+  plannedAlcoholG,
+  withGlasses,
+} from "./plan.ts";
+import { vesselName } from "./vessel-name.ts";
+
+/** A real house with two bottles of one whiskey, another whiskey, a batch and a topped-up bottle. */
+async function shelf() {
+  const house = await temporaryHouse("sqlite");
+  const { client } = house;
+  const { id: household } = await client("addHousehold", { body: { name: "Plan" } });
+  const at = { household };
+  const whiskey = (name: string, value: number) =>
+    client("addWhiskey", { at, body: { maker: "Saltreach", name, strength: { basis: "abv20", value } } });
+  const [tarn, skerry] = [await whiskey("Tarn", 62.4), await whiskey("Skerry", 40)];
+  const bottle = (whiskeyId: string) => client("addBottle", { at, body: { whiskeyId, sealed: false } });
+  const bottles = [
+    await bottle(tarn.id),
+    await bottle(tarn.id),
+    await bottle(skerry.id),
+    await bottle(tarn.id),
+  ];
+  const vessel = (i: number) => ({ kind: "vessel" as const, vesselId: bottles[i]?.id ?? "" });
+  // The last bottle is topped up with the other whiskey, so it goes by itself.
+  await client("addTransfer", {
+    at,
+    body: { from: vessel(3), to: { kind: "outside", name: "glass" }, amount: { kind: "volume", ml: 300 } },
+  });
+  await client("addTransfer", {
+    at,
+    body: { from: vessel(2), to: vessel(3), amount: { kind: "volume", ml: 200 } },
+  });
+  const slots = [{ parts: 1, of: { kind: "whiskey" as const, whiskeyId: tarn.id } }];
+  const recipe = await client("addRecipe", { at, body: { name: "Neat", slots } });
+  await client("addBatch", {
+    at,
+    body: {
+      name: "March",
+      recipeId: recipe.id,
+      vessel: { kind: "new", label: "Jug one", capacityMl: 500 },
+      pours: [
+        { from: vessel(0), amount: { kind: "volume", ml: 100 } },
+        { from: vessel(2), amount: { kind: "volume", ml: 100 } },
+      ],
+    },
+  });
+  const tasters = [];
+  for (const name of ["Ana", "Ben"]) tasters.push(await client("addTaster", { at, body: { name } }));
+  const { items: vessels } = await client("listVessels", { at });
+  const { items: whiskeys } = await client("listWhiskeys", { at });
+  const { items: batches } = await client("listBatches", { at });
+  const byId = <T extends { readonly id: string }>(list: readonly T[]) =>
+    new Map(list.map((one) => [one.id, one]));
+  const cupboard: Cupboard = cupboardOf(vessels, (one) => vesselName(one, byId(whiskeys), byId(batches)));
+  return { house, client, at, cupboard, tasterIds: tasters.map(({ id }) => id) };
+}
+
+describe("a planned flight against the house that makes it", { timeout: 60_000 }, () => {
+  test("names on offer (F1) and alcohol at most (F12) are those that the house reckons", async () => {
+    const { house, client, at, cupboard, tasterIds } = await shelf();
+    await using _ = house;
+    const byName = (name: string) => cupboard.pourables.filter((one) => one.name === name);
+    expect(cupboard.pourables.map(({ name }) => name)).toEqual([
+      "March",
+      "Saltreach Tarn",
+      "Saltreach Skerry",
+      "Saltreach Tarn",
+      "Saltreach Tarn",
+    ]);
+    const [toppedUp] = cupboard.pourables.filter(({ nameId }) => nameId.startsWith("vessel:"));
+    let plan: Plan = { ...newPlan("today"), name: "Plan", pourMl: 12, pourer: "Pat", tasterIds };
+    plan = withGlasses(plan, byName("March")[0]?.vesselId ?? "", 2);
+    plan = withGlasses(plan, byName("Saltreach Skerry")[0]?.vesselId ?? "", 1);
+    plan = withGlasses(plan, toppedUp?.vesselId ?? "", 1);
+    const tarn = cupboard.pourables.find(
+      ({ name, nameId }) => name === "Saltreach Tarn" && nameId.startsWith("whiskey:"),
+    );
+    plan = { ...plan, distractors: [tarn?.nameId ?? ""] };
+
+    const offered = namesOffered(plan, cupboard.pourables);
+    const { flight } = await client("addFlight", { at, body: draftOf(plan, offered) });
+    expect(flight.glassCount).toBe(glassesOf(plan));
+    const counts = new Map<string, number>();
+    for (const nameId of offered) counts.set(nameId, (counts.get(nameId) ?? 0) + 1);
+    expect(new Map(flight.namesOnOffer.map(({ nameId, count }) => [nameId, count]))).toEqual(counts);
+    for (const { nameId, label } of flight.namesOnOffer) {
+      expect(cupboard.names.get(nameId)?.label).toBe(label);
+    }
+    // The strength in between is printed by the house and read again, which costs the last digits.
+    expect(plannedAlcoholG(plan, cupboard)).toBeCloseTo(flight.alcoholAtMost.grams, 9);
+  });
+});
+
+describe("a plan", () => {
+  const plan = withGlasses(withGlasses(newPlan("today"), "a", 2), "b", 1);
+
+  test("counts glasses, and takes a vessel off at none", () => {
+    expect(glassesOf(plan)).toBe(3);
+    expect(withGlasses(plan, "a", 0).pours).toEqual([{ vesselId: "b", glasses: 1 }]);
+  });
+
+  test("knows where the last glass of a vessel stands in what is sent, for the issues that name it", () => {
+    expect(lastIndexOf(plan, "a")).toBe(1);
+    expect(lastIndexOf(plan, "b")).toBe(2);
+    expect(draftOf(plan, []).glasses).toEqual([{ vesselId: "a" }, { vesselId: "a" }, { vesselId: "b" }]);
+  });
+
+  test("sends no target that is off the offer, and no pourer when alone", () => {
+    const name = `whiskey:${"0".repeat(26)}`;
+    expect(draftOf({ ...plan, targetNameId: name }, []).targetNameId).toBeNull();
+    expect(draftOf({ ...plan, targetNameId: name }, [name]).targetNameId).toBe(name);
+    expect(draftOf({ ...plan, pouring: "alone", pourer: "Pat" }, []).pourer).toBeNull();
+  });
+});
