@@ -31,7 +31,7 @@ export type GaugingFigures = {
  *
  * @throws RangeError outside 0 to 200 proof.
  * @example
- * gaugingFigures(proof60F(100)).water; // 53.72…
+ * gaugingFigures(proof60F(100)).water; // 53.73…
  */
 export function gaugingFigures(proof: Proof60F, air: Air = CONVENTIONAL_AIR): GaugingFigures {
   within("strength", "proof", proof, 0, 200);
