@@ -1,10 +1,10 @@
-import type { Finding } from "../protocol/index.ts";
+import type { Finding, FindingLine } from "../protocol/index.ts";
 import { keyRowOf, knownFlight, sheetsOf } from "./flight-rows.ts";
 import { found } from "./found.ts";
 import type { Handlers } from "./handler.ts";
 import { knownHousehold } from "./known.ts";
 import { pageOf } from "./pages.ts";
-import type { Records } from "./ports.ts";
+import type { House, Records } from "./ports.ts";
 import { refuse } from "./refuse.ts";
 import type { FlightRow } from "./rows.ts";
 import { type TasterNames, tasterNames } from "./shown-flight.ts";
@@ -13,6 +13,32 @@ async function findingOf(records: Records, flight: FlightRow, names: TasterNames
   const key = (await keyRowOf(records, flight))?.opened;
   if (!key) throw new Error(`a revealed flight requires its opened key, flight ${flight.id} has none`);
   return found(flight, key, await sheetsOf(records, flight), names);
+}
+
+type Line = Pick<FindingLine, "tasters" | "headline">;
+
+/**
+ * Lines reckoned before, by flight. What is revealed never changes and ids are never given twice; but an exact
+ * Friedman test of a large panel takes a second, too long for each flight of a list each time.
+ */
+const reckoned = new WeakMap<House, Map<string, Line>>();
+
+async function lineOf(
+  house: House,
+  records: Records,
+  flight: FlightRow,
+  names: TasterNames,
+): Promise<FindingLine> {
+  const lines = reckoned.get(house) ?? new Map<string, Line>();
+  reckoned.set(house, lines);
+  let line = lines.get(flight.id);
+  if (!line) {
+    const { sheets, headline } = await findingOf(records, flight, names);
+    line = { tasters: sheets.length, headline };
+    lines.set(flight.id, line);
+  }
+  const { id: flightId, name, revealedAt, glassCount: glasses } = flight;
+  return { flightId, name, revealedAt: revealedAt ?? "", glasses, ...line };
 }
 
 export const findingHandlers: Handlers<"getFinding" | "listFindings"> = {
@@ -42,17 +68,7 @@ export const findingHandlers: Handlers<"getFinding" | "listFindings"> = {
         (row: FlightRow) => row,
       );
       const items = [];
-      for (const flight of page.items) {
-        const { sheets, headline } = await findingOf(records, flight, names);
-        items.push({
-          flightId: flight.id,
-          name: flight.name,
-          revealedAt: flight.revealedAt ?? "",
-          tasters: sheets.length,
-          glasses: flight.glassCount,
-          headline,
-        });
-      }
+      for (const flight of page.items) items.push(await lineOf(house, records, flight, names));
       return { items, next: page.next };
     }),
 };
