@@ -27,5 +27,5 @@ export async function askAll<N extends ListName>(name: N, call: Call<N>): Promis
 /** As `useAsk`, for a list whole. */
 export function useAskAll<N extends ListName>(name: N, call: Call<N> | null): Asked<ItemOf<N>[]> {
   const key = call === null ? null : JSON.stringify(["all", name, call.at, call.query]);
-  return useAsked(key, (signal) => askAll(name, { ...call, signal } as Call<N>));
+  return useAsked(key, (signal) => askAll(name, { ...call, signal }));
 }

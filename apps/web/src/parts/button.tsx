@@ -1,11 +1,12 @@
-import type { ComponentProps } from "react";
+import type { ComponentProps, MouseEvent } from "react";
 import { Link, type LinkProps } from "../router/index.ts";
 import "./button.css";
 
 /** `main`: the one thing to do here. `plain`: others. `quiet`: looks like text. `danger`: takes something away. */
 export type ButtonKind = "main" | "plain" | "quiet" | "danger";
 
-export interface ButtonProps extends ComponentProps<"button"> {
+export interface ButtonProps extends Omit<ComponentProps<"button">, "onClick"> {
+  readonly onClick?: (event: MouseEvent<HTMLButtonElement>) => unknown;
   readonly kind?: ButtonKind;
   /** Stays focusable while it works, so that the focus is not lost. */
   readonly busy?: boolean;

@@ -1,5 +1,6 @@
 import { type ReactNode, useId } from "react";
 import { useIssuesAt } from "./form.tsx";
+import { IssueLines } from "./issue-lines.tsx";
 import type { Path } from "./issues-at.ts";
 
 export interface ChoiceProps<V extends string> {
@@ -47,11 +48,7 @@ export function Choice<V extends string>({
           {hint}
         </p>
       )}
-      {issues.map((issue) => (
-        <p className="field-issue" key={issue.message}>
-          {issue.message}
-        </p>
-      ))}
+      <IssueLines issues={issues} />
     </fieldset>
   );
 }
@@ -77,11 +74,7 @@ export function Tick({ label, value, onChange, path }: TickProps) {
         />
         <span>{label}</span>
       </label>
-      {issues.map((issue) => (
-        <p className="field-issue" key={issue.message}>
-          {issue.message}
-        </p>
-      ))}
+      <IssueLines issues={issues} />
     </div>
   );
 }

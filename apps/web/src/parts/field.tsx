@@ -1,5 +1,6 @@
 import { type ReactNode, useId } from "react";
 import { useIssuesAt } from "./form.tsx";
+import { IssueLines } from "./issue-lines.tsx";
 import type { Path } from "./issues-at.ts";
 
 /** What a control must carry so that label, hint and issue belong to it. */
@@ -56,11 +57,7 @@ export function Field({
       )}
       {wrongs.length > 0 && (
         <div id={`${id}-issue`}>
-          {wrongs.map((text) => (
-            <p className="field-issue" key={text}>
-              {text}
-            </p>
-          ))}
+          <IssueLines issues={wrongs.map((message) => ({ message }))} />
         </div>
       )}
     </div>

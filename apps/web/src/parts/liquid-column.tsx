@@ -1,5 +1,6 @@
 import { type CSSProperties, type ReactNode, useId } from "react";
 import { spreadLabels } from "./spread-labels.ts";
+import { stackAmounts } from "./stack-amounts.ts";
 import "./liquid-column.css";
 
 export interface Segment {
@@ -37,11 +38,13 @@ export function LiquidColumn({ segments, title, size = "card" }: LiquidColumnPro
   const { height: least, width, label } = SIZES[size];
   const liquid = Math.max(least, shown.length * label);
   const whole = shown.reduce((sum, segment) => sum + segment.amount, 0);
-  let top = HEAD;
+  const slices = stackAmounts(
+    shown.map(({ amount }) => amount),
+    HEAD,
+    liquid,
+  );
   const drawn = shown.map((segment, i) => {
-    const height = whole > 0 ? (segment.amount / whole) * liquid : 0;
-    const y = top;
-    top += height;
+    const { top: y, height } = slices[i] ?? { top: HEAD, height: 0 };
     return {
       segment,
       y,

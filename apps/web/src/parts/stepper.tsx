@@ -1,6 +1,7 @@
 import { useId, useState } from "react";
 import { useIssuesAt } from "./form.tsx";
 import { MinusGlyph, PlusGlyph } from "./glyphs.tsx";
+import { IssueLines } from "./issue-lines.tsx";
 import type { Path } from "./issues-at.ts";
 import "./stepper.css";
 
@@ -89,11 +90,7 @@ export function Stepper({
       </div>
       {issues.length > 0 && (
         <div id={`${id}-issue`}>
-          {issues.map((issue) => (
-            <p className="field-issue" key={issue.message}>
-              {issue.message}
-            </p>
-          ))}
+          <IssueLines issues={issues} />
         </div>
       )}
     </div>

@@ -6,4 +6,5 @@ export {
   useHousehold,
   useLastHousehold,
 } from "./household.tsx";
+export { useNow } from "./now.ts";
 export { keepToken, tokenOf, type TokenKind, useToken } from "./tokens.ts";

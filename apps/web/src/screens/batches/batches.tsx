@@ -3,7 +3,7 @@ import { useAskAll } from "../../api.ts";
 import { abvDigits, fromNow, printDay, printMl } from "../../figures/index.ts";
 import { Broken, Busy, Empty, LinkButton, Page, Tag, VesselLevel } from "../../parts/index.ts";
 import { Link } from "../../router/index.ts";
-import { useHousehold } from "../../session/index.ts";
+import { useHousehold, useNow } from "../../session/index.ts";
 import { RestStrip } from "./rest-strip.tsx";
 import "./batches.css";
 
@@ -38,6 +38,7 @@ export default function Batches() {
 
 function Row({ batch, household }: { readonly batch: Batch; readonly household: string }) {
   const { now, made } = batch;
+  const present = useNow();
   return (
     <li className="batches-row">
       <VesselLevel kind="blending bottle" full={made.volumeMl > 0 ? now.volumeMl / made.volumeMl : 0} />
@@ -51,7 +52,7 @@ function Row({ batch, household }: { readonly batch: Batch; readonly household: 
         <p className="batches-tags">
           <Tag kind={batch.state === "rested" ? "strong" : "plain"}>
             {batch.state === "resting" && batch.restDueAt !== null
-              ? `resting, due ${fromNow(batch.restDueAt, Date.now())}`
+              ? `resting, due ${fromNow(batch.restDueAt, present)}`
               : batch.state}
           </Tag>
           <Tag>{now.volumeMl > 0.05 ? `${printMl(now.volumeMl)} left` : "empty"}</Tag>

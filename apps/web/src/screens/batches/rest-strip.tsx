@@ -1,5 +1,6 @@
 import type { Batch } from "@partsproof/house/protocol";
 import { countDays, fromNow, printDay } from "../../figures/index.ts";
+import { useNow } from "../../session/index.ts";
 import { restOf } from "./rest-of.ts";
 import "./rest-strip.css";
 
@@ -11,7 +12,7 @@ export interface RestStripProps {
 
 /** How far a batch has rested: a strip measured in days, from the day it was made to the day it is due. */
 export function RestStrip({ batch, small = false }: RestStripProps) {
-  const now = Date.now();
+  const now = useNow();
   const rest = restOf(batch, now);
   if (rest === null) {
     return small ? null : <p className="soft">No rest was asked for.</p>;

@@ -4,7 +4,7 @@ import { fromNow, printDay } from "../../figures/index.ts";
 import { Broken, Busy, Empty, LinkButton, Page, SafetyNote, Section } from "../../parts/index.ts";
 import { BatchesGlyph, FlightsGlyph, RecipesGlyph, ShelfGlyph } from "../../parts/glyphs.tsx";
 import { Link } from "../../router/index.ts";
-import { useHousehold } from "../../session/index.ts";
+import { useHousehold, useNow } from "../../session/index.ts";
 import { nextLink } from "./next-link.ts";
 import "./front.css";
 
@@ -91,6 +91,7 @@ function Next({
   readonly household: string;
   readonly first: boolean;
 }) {
+  const now = useNow();
   const Glyph = GLYPHS[thing.subject.kind];
   const { to, label } = nextLink(household, thing);
   return (
@@ -101,7 +102,7 @@ function Next({
         </span>
         <span className="next-words">
           <span className={first ? "name" : ""}>{thing.text}</span>
-          {thing.at !== null && <span className="soft small">{whenWords(thing.at)}</span>}
+          {thing.at !== null && <span className="soft small">{whenWords(thing.at, now)}</span>}
         </span>
         <span className="next-to">
           {label} <span aria-hidden="true">→</span>
@@ -112,6 +113,6 @@ function Next({
 }
 
 /** The day, and how long ago it was; the house's own words say how long something still takes. */
-function whenWords(at: string): string {
-  return new Date(at).getTime() > Date.now() ? printDay(at) : `${printDay(at)}, ${fromNow(at, Date.now())}`;
+function whenWords(at: string, now: number): string {
+  return new Date(at).getTime() > now ? printDay(at) : `${printDay(at)}, ${fromNow(at, now)}`;
 }

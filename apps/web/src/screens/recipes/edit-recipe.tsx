@@ -4,6 +4,7 @@ import { api, useSay } from "../../api.ts";
 import type { Cellar } from "../../mixing/index.ts";
 import { announce, Button, Form } from "../../parts/index.ts";
 import { useHousehold } from "../../session/index.ts";
+import { namedIssues } from "./named-issues.ts";
 import { RecipeEditor } from "./recipe-editor.tsx";
 import { asTyped, isOtherBody, readBody } from "./recipe-typed.ts";
 
@@ -21,7 +22,10 @@ export function EditRecipe({ recipe, cellar, onDone }: EditRecipeProps) {
   const save = useSay("addRecipeVersion");
   const [first] = useState(() => ({ version: recipe.version, typed: asTyped(recipe) }));
   const [typed, setTyped] = useState(first.typed);
-  const say = { issues: [...rename.issues, ...save.issues], tries: rename.tries + save.tries };
+  const say = {
+    issues: namedIssues([...rename.issues, ...save.issues], cellar.stocks),
+    tries: rename.tries + save.tries,
+  };
   const stale = say.issues.some(({ code }) => code === "stale_edit");
 
   const send = async (version: number): Promise<void> => {

@@ -4,6 +4,7 @@ import { useCellar } from "../../mixing/index.ts";
 import { announce, Broken, Button, Busy, Empty, Form, LinkButton, Page } from "../../parts/index.ts";
 import { go } from "../../router/index.ts";
 import { useHousehold } from "../../session/index.ts";
+import { namedIssues } from "./named-issues.ts";
 import { RecipeEditor } from "./recipe-editor.tsx";
 import { BLANK, readBody } from "./recipe-typed.ts";
 
@@ -50,7 +51,7 @@ export default function NewRecipe() {
         </Empty>
       )}
       {cellar.state === "here" && cellar.answer.whiskeys.length > 0 && (
-        <Form say={say} onSend={send}>
+        <Form say={{ tries: say.tries, issues: namedIssues(say.issues, cellar.answer.stocks) }} onSend={send}>
           <RecipeEditor typed={typed} onChange={setTyped} cellar={cellar.answer} />
           <div className="form-actions">
             <Button kind="main" type="submit" busy={say.busy}>

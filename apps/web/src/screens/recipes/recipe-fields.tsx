@@ -6,6 +6,7 @@ import {
   announce,
   AreaField,
   Button,
+  IssuesOfWhole,
   SafetyNote,
   SelectField,
   Stepper,
@@ -39,6 +40,7 @@ export function RecipeFields({ typed, onChange, cellar }: RecipeFieldsProps) {
       />
       <fieldset className="slots">
         <legend className="field-label">Parts</legend>
+        <IssuesOfWhole path={["slots"]} />
         {typed.slots.map((slot, i) => (
           <Slot
             key={slot.id}

@@ -168,7 +168,7 @@ export function WhiskeyFields({ typed, onChange, currency, all = false }: Whiske
                 "rum",
                 "not known",
               ].map((held) => (
-                <option key={held} value={held} />
+                <option key={held}>{held}</option>
               ))}
             </datalist>
             <Button
@@ -212,7 +212,7 @@ export function WhiskeyFields({ typed, onChange, currency, all = false }: Whiske
             ))}
             <datalist id="grain-names">
               {["malted barley", "barley", "rye", "malted rye", "wheat", "corn", "oats"].map((grain) => (
-                <option key={grain} value={grain} />
+                <option key={grain}>{grain}</option>
               ))}
             </datalist>
             <Button
