@@ -1,20 +1,19 @@
 import {
+  type AnswerOf,
   type Batch,
   createClient,
   type Finding,
   type Flight,
-  type FlightMade,
   type Household,
   type PourList,
   type Sheet,
-  type SheetTaken,
   type Vessel,
   type Whiskey,
 } from "@partsproof/house/protocol";
 import { openEmbeddedHouse } from "@partsproof/server";
-import type { z } from "zod";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { type CliAt, cliAt, issuesOf } from "./fixtures/cli.ts";
+import { words } from "./fixtures/words.ts";
 
 // A whole evening in processes of their own: two bottles, a recipe 2:1, a batch, and a flight that somebody else
 // pours. What the commands print is held against what the API answers for the same thing, in another process.
@@ -22,8 +21,7 @@ import { type CliAt, cliAt, issuesOf } from "./fixtures/cli.ts";
 const SUNDAY = "Sunday, blind";
 let at: CliAt;
 let household: Household;
-let made: FlightShape;
-type FlightShape = z.infer<typeof FlightMade>;
+let made: AnswerOf<"addFlight">;
 const tokens = new Map<string, string>();
 
 beforeAll(async () => {
@@ -48,8 +46,9 @@ describe("an evening on the command line", { timeout: 180_000 }, () => {
     household = await at.json("household", "add", "Kitchen table", "--currency", "EUR");
     const rye = ["--maker", "Dunnage Row", "--name", "Barn Door", "--strength", "62.4", "--kind", "rye"];
     const first: { whiskey: Whiskey; bottle: Vessel } = await at.json(
-      ...["shelf", "add", ...rye, "--grain", "rye=95", "--grain", "barley=5"],
-      ...["--cask", "American oak:nothing", "--price", "52.50", "--size", "700ml"],
+      ...words(`shelf add`),
+      ...rye,
+      ...words(`--grain rye=95 --grain barley=5 --cask "American oak:nothing" --price 52.50 --size 700ml`),
     );
     const wheat = [
       "--maker",
@@ -62,7 +61,9 @@ describe("an evening on the command line", { timeout: 180_000 }, () => {
       "6",
     ];
     const second: { whiskey: Whiskey; bottle: Vessel } = await at.json(
-      ...["shelf", "add", ...wheat, "--price", "40", "--level", "500ml", "--gone"],
+      ...words(`shelf add`),
+      ...wheat,
+      ...words(`--price 40 --level 500ml --gone`),
     );
     expect(first.whiskey).toMatchObject({
       priceMinor: 5250,
@@ -95,7 +96,7 @@ describe("an evening on the command line", { timeout: 180_000 }, () => {
     );
     // 92 proof is 46.08 % vol at 20 °C; 2:1 with 62.4 % vol is what `mix` says.
     const mixed: { abv20: number } = await at.ask(
-      ...["mix", "--part", "2@62.4", "--part", "1@92proof", "--volume", "750ml"],
+      ...words(`mix --part 2@62.4 --part 1@92proof --volume 750ml`),
     );
     expect(preview.result.abv20).toBeCloseTo(mixed.abv20, 9);
     await at.json(
@@ -123,8 +124,9 @@ describe("an evening on the command line", { timeout: 180_000 }, () => {
     const plan = await at.ask("batch", "plan", "--recipe", "two to one", "--final", "300ml");
     expect(plan).toMatchObject({ issues: [], recipeNumber: 2 });
     const batch: Batch = await at.json(
-      ...["batch", "add", "--recipe", "two to one", "--final", "300ml", "--name", "First try"],
-      ...["--vessel-label", "Blending bottle 1", "--capacity", "500ml"],
+      ...words(
+        `batch add --recipe "two to one" --final 300ml --name "First try" --vessel-label "Blending bottle 1" --capacity 500ml`,
+      ),
     );
     expect(batch.made.volumeMl).toBeCloseTo(300, 6);
     expect(batch.made.abv20).toBeCloseTo(50, 6);
@@ -141,25 +143,9 @@ describe("an evening on the command line", { timeout: 180_000 }, () => {
     await at.ask("taster", "add", "Ilka");
     await at.ask("taster", "add", "Jorren");
     made = await at.json(
-      ...["flight", "add", "--name", SUNDAY, "--pour", "15ml", "--pourer", "Wynna"],
-      ...[
-        "--glass",
-        "Blending bottle 1",
-        "--glass",
-        "Ninepenny Mill Sweet Sack",
-        "--glass",
-        "ninepenny mill sweet sack",
-      ],
-      ...[
-        "--taster",
-        "ilka",
-        "--taster",
-        "jorren",
-        "--distractor",
-        "Dunnage Row Barn Door",
-        "--target",
-        "Sweet Sack",
-      ],
+      ...words(
+        `flight add --name "${SUNDAY}" --pour 15ml --pourer Wynna --glass "Blending bottle 1" --glass "Ninepenny Mill Sweet Sack" --glass "ninepenny mill sweet sack" --taster ilka --taster jorren --distractor "Dunnage Row Barn Door" --target "Sweet Sack"`,
+      ),
     );
     expect(made.flight.namesOnOffer.map(({ label, count }) => [label, count])).toEqual([
       ["Ninepenny Mill Sweet Sack", 2],
@@ -189,7 +175,7 @@ describe("an evening on the command line", { timeout: 180_000 }, () => {
     const which = [SUNDAY, "--taster", taster];
     const young = await at.run(["flight", "take", ...which, "--json"]);
     expect([young.code, issuesOf(young)[0]?.code]).toEqual([2, "legal_age_needed"]);
-    const taken: z.infer<typeof SheetTaken> = await at.json("flight", "take", ...which, "--of-legal-age");
+    const taken: AnswerOf<"takeSheet"> = await at.json("flight", "take", ...which, "--of-legal-age");
     tokens.set(taster, taken.token);
     const [a = "", b = "", c = ""] = taken.sheet.glasses.map(({ code }) => code);
     const mine = ["--token", taken.token];
@@ -205,25 +191,12 @@ describe("an evening on the command line", { timeout: 180_000 }, () => {
       `${b}=80`,
     );
     const sheet: Sheet = await at.json(
-      ...[
-        "flight",
-        "sheet",
-        "edit",
-        ...which,
-        ...mine,
-        "--finish2",
-        `${a}=long`,
-        "--rank",
-        `${a} > ${b} = ${c}`,
-      ],
-      ...[
-        "--guess",
-        `${a}=first try`,
-        "--guess",
-        `${b}=Ninepenny Mill Sweet Sack`,
-        "--guess",
-        `${c}=ninepenny mill sweet sack`,
-      ],
+      ...words(`flight sheet edit`),
+      ...which,
+      ...mine,
+      ...words(
+        `--finish2 ${a}=long --rank "${a} > ${b} = ${c}" --guess "${a}=first try" --guess "${b}=Ninepenny Mill Sweet Sack" --guess "${c}=ninepenny mill sweet sack"`,
+      ),
     );
     // What was written in the first go is still there after the second.
     expect(sheet.notes.find(({ code }) => code === a)).toEqual({
@@ -277,12 +250,13 @@ describe("an evening on the command line", { timeout: 180_000 }, () => {
   });
 
   test("alone: marks under the glasses, entered after the lock", async () => {
-    const alone: FlightShape = await at.ask(
-      ...["flight", "add", "--name", "Alone", "--alone", "--pour", "10ml", "--taster", "Ilka"],
-      ...["--glass", "Blending bottle 1", "--glass", "Ninepenny Mill Sweet Sack"],
+    const alone: AnswerOf<"addFlight"> = await at.ask(
+      ...words(
+        `flight add --name Alone --alone --pour 10ml --taster Ilka --glass "Blending bottle 1" --glass "Ninepenny Mill Sweet Sack"`,
+      ),
     );
     expect(alone.pourerToken).toBeNull();
-    const { token }: z.infer<typeof SheetTaken> = await at.ask("flight", "take", "alone", "--of-legal-age");
+    const { token }: AnswerOf<"takeSheet"> = await at.ask("flight", "take", "alone", "--of-legal-age");
     const mine = ["--token", token];
     await at.ask("flight", "poured", "alone", ...mine);
     await at.ask(

@@ -3,6 +3,7 @@ import { join } from "node:path";
 import type { Archive, Household, Vessel } from "@partsproof/house/protocol";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { type CliAt, cliAt, issuesOf } from "./fixtures/cli.ts";
+import { words } from "./fixtures/words.ts";
 
 let at: CliAt;
 beforeAll(async () => {
@@ -105,7 +106,7 @@ describe("households", { timeout: 120_000 }, () => {
   test("pour, undo, and what the vessel does not hold", async () => {
     const here = ["--household", "cellar"];
     const jug: Vessel = await at.ask(
-      ...["shelf", "add-vessel", "--kind", "jug", "--label", "Glass jug", "--capacity", "1 l"],
+      ...words(`shelf add-vessel --kind jug --label "Glass jug" --capacity "1 l"`),
       ...here,
     );
     const into = ["--from", "dunnage row barn door", "--to", "glass jug"];
@@ -141,7 +142,7 @@ describe("households", { timeout: 120_000 }, () => {
     const copy: Household = await at.ask("household", "restore", "--from", file);
     const labels = async (household: string) => {
       const { items }: { items: Vessel[] } = await at.ask("shelf", "list", "--household", household);
-      return items.map(({ label, contents }) => [label, contents.volumeMl]).toSorted();
+      return items.map(({ label, contents }) => `${label} ${contents.volumeMl}`).toSorted();
     };
     const [original] = ((await at.ask("household", "list")) as { items: Household[] }).items.filter(
       ({ name, id }) => name === "Cellar" && id !== copy.id,

@@ -60,7 +60,7 @@ export type OpenHouse = (which: {
   readonly data?: string | undefined;
 }) => Promise<OpenedDoor>;
 
-export const everyCommandsFlags: { readonly json: YesFlag; readonly help: YesFlag } = {
+const everyCommandsFlags: { readonly json: YesFlag; readonly help: YesFlag } = {
   json: yes("the result as JSON, every number in full"),
   help: yes("this text"),
 };

@@ -1,13 +1,9 @@
 import { expect, test } from "vitest";
+import { words } from "../fixtures/words.ts";
 import { parseFlags } from "../flags/index.ts";
 import { runProgram } from "../program.ts";
 import { findCommand } from "./find-command.ts";
 import { commands } from "./index.ts";
-
-/** A command line split as a shell splits it: spaces, double quotes, and a backslash before a quote. */
-function shellWords(line: string): readonly string[] {
-  return [...line.matchAll(/(?:[^\s"]|"(?:\\.|[^"\\])*")+/g)].map(([word]) => word.replaceAll('"', ""));
-}
 
 test.each(commands.map((command) => [command.name, command] as const))(
   "%s: its help has an example, and the example is a command line it reads",
@@ -17,7 +13,7 @@ test.each(commands.map((command) => [command.name, command] as const))(
     expect(stdout).toContain(`Usage: partsproof ${name}`);
     expect(stdout).toContain(`Example: partsproof ${command.example}`);
     expect(stdout).toContain("--json");
-    const found = findCommand(commands, shellWords(command.example));
+    const found = findCommand(commands, words(command.example));
     if (found.kind !== "command") throw new Error(`${command.example} names no command`);
     expect(found.command.name).toBe(name);
     const wanted = {

@@ -6,10 +6,10 @@ interface Page {
 }
 
 /** Routes that answer with pages. */
-export type ListRoute = {
+type ListRoute = {
   [N in RouteName]: AnswerOf<N> extends Page ? N : never;
 }[RouteName];
-export type ItemOf<N extends ListRoute> = AnswerOf<N>["items"][number];
+type ItemOf<N extends ListRoute> = AnswerOf<N>["items"][number];
 
 /** Every item of a list, page after page. */
 export async function everyItem<N extends ListRoute>(

@@ -10,7 +10,7 @@ export interface OpenedDoor {
   close(): Promise<void>;
 }
 
-export interface WhichHouse {
+interface WhichHouse {
   /** Address of a house that is running somewhere. */
   readonly house?: string | undefined;
   /** Data folder of the house to open in this process. */

@@ -1,6 +1,5 @@
 export { BadInput, issueAt, refuse } from "./bad-input.ts";
 export {
-  type Flag,
   type Flags,
   type GivenFlags,
   many,
@@ -24,7 +23,7 @@ export {
   readSlot,
   readVesselAmount,
 } from "./read-pair.ts";
-export { minorDigits, minorUnits } from "./read-price.ts";
+export { minorUnits } from "./read-price.ts";
 export {
   readAmount,
   readLevel,

@@ -2,7 +2,7 @@ import type { Issue } from "@partsproof/house/protocol";
 import { issueAt } from "./bad-input.ts";
 
 /** How many decimals a currency is written with: 2 for most, 0 for yen. */
-export function minorDigits(currency: string): number {
+function minorDigits(currency: string): number {
   const format = new Intl.NumberFormat("en-GB", { style: "currency", currency });
   return format.resolvedOptions().maximumFractionDigits ?? 2;
 }

@@ -29,7 +29,7 @@ export const printBatch = (batch: Batch, currency: string): string =>
     ["Made", instant(batch.madeAt)],
     [
       "State",
-      batch.restDueAt === null
+      batch.restDueAt === null || batch.restDays === 0
         ? batch.state
         : `${batch.state}, due ${day(batch.restDueAt)} after ${batch.restDays} days`,
     ],

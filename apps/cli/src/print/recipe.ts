@@ -12,7 +12,7 @@ const slotId = ({ of }: RecipeVersion["slots"][number]): string =>
 
 const partsOf = ({ slots }: RecipeVersion): string => slots.map(({ parts }) => parts).join(":");
 
-export const versionFacts = (version: RecipeVersion, labels: Labels): readonly Fact[] => [
+const versionFacts = (version: RecipeVersion, labels: Labels): readonly Fact[] => [
   ["Version", `${version.number}, of ${day(version.createdAt)}`],
   [
     "Parts",

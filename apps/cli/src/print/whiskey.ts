@@ -3,9 +3,9 @@ import { columns } from "./columns.ts";
 import { type Fact, facts } from "./facts.ts";
 import { abv, money, proof, stated } from "./figures.ts";
 
-export const age = (years: number | null): string => (years === null ? "no age" : `${years} years`);
+const age = (years: number | null): string => (years === null ? "no age" : `${years} years`);
 
-export const whiskeyLine = ({ maker, name, release }: Whiskey): string =>
+const whiskeyLine = ({ maker, name, release }: Whiskey): string =>
   [maker, name, release].filter((part) => part !== "").join(" ");
 
 export function whiskeyFacts(whiskey: Whiskey, currency: string): readonly Fact[] {

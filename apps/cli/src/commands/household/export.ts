@@ -13,6 +13,6 @@ export const householdExport = householdCommand({
     if (flags.to === "-") return { json: archive, text: () => printJson(archive) };
     const bytes = await writeWhole(flags.to, `${printJson(archive)}\n`, ["to"]);
     const json = { file: flags.to, bytes, household: household.name };
-    return { json, text: () => `${household.name}: ${bytes} bytes in ${flags.to}` };
+    return { json, text: () => `${household.name}: all of it is in ${flags.to}` };
   },
 });
