@@ -13,6 +13,9 @@ export type StrengthToLift = { readonly ok: true; readonly abv20: Abv20 };
 /** `nearest` is the strength that the whole comes to with pure ethanol, or with water. */
 export type NotLifted = OutOfReachBut<"amount_too_small", { readonly abv20: Abv20 }>;
 
+/** Ethanol missing or over by less than this share of the whole is rounding. */
+const ROUNDING = 1e-12;
+
 /**
  * How strong a second liquid must be so that `addMl` of it takes the first to a strength: "I have 200 mL of room; what would I
  * need to buy?" Above what pure ethanol does, or below what water does, is a "no" with the strength those come to.
@@ -39,7 +42,11 @@ export function strengthToLift(ask: {
     const addG = (addMl * densityFormula(p, T20)) / 1000;
     return ethanolG + addG * p - pTo * (massG + addG);
   };
-  if (surplus(0) > 0 || surplus(1) < 0) return notLifted(ask, surplus(0) > 0 ? 0 : 1);
+  const rounding = ROUNDING * (massG + addMl);
+  if (surplus(0) > rounding) return notLifted(ask, 0);
+  if (surplus(1) < -rounding) return notLifted(ask, 1);
+  if (surplus(0) >= 0) return { ok: true, abv20: 0 as Abv20 };
+  if (surplus(1) <= 0) return { ok: true, abv20: 100 as Abv20 };
   return { ok: true, abv20: abv20FromMassFraction(rootByBrent(surplus, 0, 1) as MassFraction) };
 }
 

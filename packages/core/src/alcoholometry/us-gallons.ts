@@ -1,3 +1,4 @@
+import { within } from "../quantity/index.ts";
 import type { Grams, Proof60F } from "../quantity/index.ts";
 import type { Air } from "./air-buoyancy.ts";
 import { massFromScale, scaleReading } from "./air-buoyancy.ts";
@@ -74,7 +75,7 @@ export function poundsPerWineGallon(proof: Proof60F, air: Air | null = CONVENTIO
  */
 export function liquidOfPounds(pounds: number, proof: Proof60F, air: Air | null = CONVENTIONAL_AIR): Liquid {
   const p = massFractionFromProof60F(proof);
-  const onScale = (pounds * POUND_G) as Grams;
+  const onScale = (within("weight", "lb", pounds, 0, Infinity) * POUND_G) as Grams;
   const massG = air === null ? onScale : massFromScale(onScale, densityFormula(p, T60F), air);
   const ethanolG = massG * p;
   return { ethanolG: ethanolG as Grams, waterG: (massG - ethanolG) as Grams };
