@@ -6,7 +6,7 @@ export function printAge(years: number | null): string {
   const whole = Math.floor(years);
   const half = years - whole === 0.5;
   const digits = half ? `${whole === 0 ? "" : whole}½` : String(years);
-  return `${digits} ${years === 1 ? "year" : "years"}`;
+  return `${digits} ${years <= 1 && years > 0 ? "year" : "years"}`;
 }
 
 /** "virgin American oak", "American oak, held port". */

@@ -11,4 +11,3 @@ export {
   whiskeyLabel,
 } from "./stock.ts";
 export { contentsGive, printGive, strengthGive } from "./strength-give.ts";
-export { type Cellar, useCellar } from "./use-cellar.ts";

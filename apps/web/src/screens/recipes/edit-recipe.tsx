@@ -1,7 +1,7 @@
 import type { Recipe } from "@partsproof/house/protocol";
 import { useState } from "react";
 import { api, useSay } from "../../api.ts";
-import type { Cellar } from "../../mixing/index.ts";
+import type { Cellar } from "../../cellar/index.ts";
 import { announce, Button, Form } from "../../parts/index.ts";
 import { useHousehold } from "../../session/index.ts";
 import { namedIssues } from "./named-issues.ts";

@@ -1,6 +1,6 @@
 import { useState } from "react";
 import { useSay } from "../../api.ts";
-import { useCellar } from "../../mixing/index.ts";
+import { useCellar } from "../../cellar/index.ts";
 import { announce, Broken, Button, Busy, Empty, Form, LinkButton, Page } from "../../parts/index.ts";
 import { go } from "../../router/index.ts";
 import { useHousehold } from "../../session/index.ts";

@@ -1,5 +1,6 @@
 import { printAbv, printMl } from "../../figures/index.ts";
-import { type Cellar, LABEL_TOLERANCE, printGive, reckonRecipe } from "../../mixing/index.ts";
+import type { Cellar } from "../../cellar/index.ts";
+import { LABEL_TOLERANCE, printGive, reckonRecipe } from "../../mixing/index.ts";
 import { BlendFacts, LiquidColumn, sentence } from "../../parts/index.ts";
 import { useHousehold } from "../../session/index.ts";
 import type { ReadBody } from "./recipe-typed.ts";

@@ -1,7 +1,8 @@
 import { parseStrength } from "@partsproof/core/quantity";
 import { useDeferredValue } from "react";
 import { abvDigits, printAge, printMoney } from "../../figures/index.ts";
-import { type Cellar, printGive, reckonRecipe, slotOfKey } from "../../mixing/index.ts";
+import type { Cellar } from "../../cellar/index.ts";
+import { printGive, reckonRecipe, slotOfKey } from "../../mixing/index.ts";
 import { useHousehold } from "../../session/index.ts";
 import { Outcome } from "./outcome.tsx";
 import { printRatio } from "./lowest-terms.ts";

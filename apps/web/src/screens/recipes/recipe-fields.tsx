@@ -1,6 +1,7 @@
 import { parseStrength } from "@partsproof/core/quantity";
 import { printAbv, printStated } from "../../figures/index.ts";
-import { abv20OfStated, type Cellar, whiskeyLabel } from "../../mixing/index.ts";
+import type { Cellar } from "../../cellar/index.ts";
+import { abv20OfStated, whiskeyLabel } from "../../mixing/index.ts";
 import { CrossGlyph } from "../../parts/glyphs.tsx";
 import {
   announce,

@@ -1,7 +1,8 @@
 import type { Recipe } from "@partsproof/house/protocol";
 import { useAskAll } from "../../api.ts";
 import { abvDigits, printAge, printMoney } from "../../figures/index.ts";
-import { type Cellar, reckonRecipe, useCellar, whiskeyLabel } from "../../mixing/index.ts";
+import { type Cellar, useCellar } from "../../cellar/index.ts";
+import { reckonRecipe, whiskeyLabel } from "../../mixing/index.ts";
 import { Broken, Busy, Empty, LinkButton, LiquidColumn, Page } from "../../parts/index.ts";
 import { Link } from "../../router/index.ts";
 import { useHousehold } from "../../session/index.ts";

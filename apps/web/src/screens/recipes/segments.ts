@@ -1,6 +1,7 @@
 import type { Slot } from "@partsproof/house/protocol";
 import { printAbv, printAge, printParts } from "../../figures/index.ts";
-import { type Cellar, slotKey } from "../../mixing/index.ts";
+import type { Cellar } from "../../cellar/index.ts";
+import { slotKey } from "../../mixing/index.ts";
 import type { Segment } from "../../parts/index.ts";
 
 /** The slots of a recipe as segments of its column. */

@@ -3,7 +3,7 @@ import type { Whiskey, WoodSpecies } from "@partsproof/house/protocol";
 import { printAbv } from "../../figures/index.ts";
 import { abv20OfStated } from "../../mixing/index.ts";
 import { CrossGlyph } from "../../parts/glyphs.tsx";
-import { AreaField, Button, Choice, SelectField, TextField } from "../../parts/index.ts";
+import { AreaField, Button, Choice, IssuesOfWhole, SelectField, TextField } from "../../parts/index.ts";
 import type { TypedWhiskey } from "./whiskey-typed.ts";
 import "./whiskey-fields.css";
 
@@ -125,6 +125,7 @@ export function WhiskeyFields({ typed, onChange, currency, all = false }: Whiske
           </div>
           <fieldset className="lines">
             <legend className="field-label">Casks</legend>
+            <IssuesOfWhole path={["casks"]} />
             {typed.casks.map((cask, i) => (
               // oxlint-disable-next-line react/no-array-index-key -- lines have no name of their own
               <div key={i} className="line">
@@ -180,6 +181,7 @@ export function WhiskeyFields({ typed, onChange, currency, all = false }: Whiske
           </fieldset>
           <fieldset className="lines">
             <legend className="field-label">Grain bill</legend>
+            <IssuesOfWhole path={["grains"]} />
             {typed.grains.map((line, i) => (
               // oxlint-disable-next-line react/no-array-index-key -- lines have no name of their own
               <div key={i} className="line">
@@ -210,6 +212,11 @@ export function WhiskeyFields({ typed, onChange, currency, all = false }: Whiske
                 </button>
               </div>
             ))}
+            {typed.grains.length > 0 && (
+              <p className="field-hint" role="status">
+                Adds up to {grainSum(typed.grains)} %; a grain bill is 100 %.
+              </p>
+            )}
             <datalist id="grain-names">
               {["malted barley", "barley", "rye", "malted rye", "wheat", "corn", "oats"].map((grain) => (
                 <option key={grain}>{grain}</option>
@@ -243,4 +250,10 @@ export function WhiskeyFields({ typed, onChange, currency, all = false }: Whiske
       </details>
     </>
   );
+}
+
+/** What can be read of the per cents, added up. */
+function grainSum(grains: TypedWhiskey["grains"]): string {
+  const sum = grains.reduce((all, { percent }) => all + (Number(percent.replace(",", ".")) || 0), 0);
+  return String(Number(sum.toFixed(3)));
 }

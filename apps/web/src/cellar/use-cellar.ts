@@ -3,7 +3,7 @@ import type { Batch, Whiskey } from "@partsproof/house/protocol";
 import { useMemo } from "react";
 import { type Asked, useAskAll } from "../api.ts";
 import { useHousehold } from "../session/index.ts";
-import { factsOf, type Stock, stockOfContents, stockOfWhiskey, type Stocks } from "./stock.ts";
+import { factsOf, type Stock, stockOfContents, stockOfWhiskey, type Stocks } from "../mixing/index.ts";
 
 export interface Cellar {
   readonly whiskeys: readonly Whiskey[];

@@ -1,0 +1,1 @@
+export { type Cellar, useCellar } from "./use-cellar.ts";
