@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { refusalOf } from "../fixtures/refusal.ts";
 import type { House } from "../ports.ts";
 import type { TableName } from "../rows.ts";
-import { shelfState } from "../shelf.ts";
+import { shelfState } from "../shelf/index.ts";
 
 const everyTable: { readonly [N in TableName]: true } = {
   household: true,

@@ -1,6 +1,6 @@
-import { changed } from "../flight-rows.ts";
+import { changed } from "../flights/index.ts";
 import type { Handlers } from "../handler.ts";
-import { shownHousehold } from "../households.ts";
+import { shownHousehold } from "../household/index.ts";
 import { knownHousehold } from "../known.ts";
 import type { House, Records } from "../ports.ts";
 import { refuse, staleEdit } from "../refuse.ts";

@@ -1,21 +1,13 @@
-import type { AnswerOf, BodyOf } from "../../protocol/index.ts";
-import { routes } from "../../protocol/index.ts";
-import { batchHandlers } from "../batches.ts";
-import { bottleHandlers } from "../bottles.ts";
-import { flightHandlers } from "../flights.ts";
+import { type AnswerOf, type BodyOf, routes } from "../../protocol/index.ts";
+import { batchHandlers } from "../batches/index.ts";
+import { bottleHandlers, transferHandlers, vesselHandlers, whiskeyHandlers } from "../shelf/index.ts";
+import { flightHandlers, pouringHandlers, sheetHandlers, undersidesHandlers } from "../flights/index.ts";
 import type { Asked, Handler } from "../handler.ts";
-import { householdHandlers } from "../households.ts";
+import { householdHandlers, tasterHandlers } from "../household/index.ts";
 import type { House } from "../ports.ts";
-import { pouringHandlers } from "../pouring.ts";
-import { recipeHandlers } from "../recipes.ts";
+import { recipeHandlers } from "../recipes/index.ts";
 import { HouseRefusal } from "../refuse.ts";
-import { revealHandlers } from "../reveal.ts";
-import { sheetHandlers } from "../sheets.ts";
-import { tasterHandlers } from "../tasters.ts";
-import { transferHandlers } from "../transfers.ts";
-import { undersidesHandlers } from "../undersides.ts";
-import { vesselHandlers } from "../vessels.ts";
-import { whiskeyHandlers } from "../whiskeys.ts";
+import { revealHandlers } from "../findings/index.ts";
 import type { ScriptClock } from "./script-clock.ts";
 
 const handlers = {

@@ -1,0 +1,69 @@
+import { type ArchiveRows, archiveTables } from "./archive-rows.ts";
+import { archiveWrong } from "./archive-wrong.ts";
+import { newId } from "../ids.ts";
+import type { House } from "../ports.ts";
+
+/** Old ids, with their table before them, to new ones. */
+export type NewIds = ReadonlyMap<string, string>;
+
+/** Which table a field's id is of, by the field's name. */
+const TABLE_OF: Readonly<Record<string, string>> = {
+  whiskeyId: "whiskey",
+  targetWhiskeyId: "whiskey",
+  liquidId: "whiskey",
+  vesselId: "vessel",
+  batchId: "batch",
+  recipeId: "recipe",
+  flightId: "flight",
+  tasterId: "taster",
+  sheetId: "sheet",
+};
+const NAMES: ReadonlySet<string> = new Set(["nameId", "targetNameId"]);
+
+const TIME_CHARACTERS = 10;
+
+/** A new id for each row of the file. */
+export function newIds(house: Pick<House, "clock" | "random">, rows: ArchiveRows): NewIds {
+  const ids = new Map<string, string>();
+  for (const table of archiveTables) {
+    if (table === "sealedSheets") continue;
+    const old = rows[table].map(({ id }) => id);
+    const twice = old.findIndex((id, i) => old.indexOf(id) !== i);
+    if (twice >= 0) archiveWrong([table, twice, "id"], "each id once", old[twice]);
+    for (const [id, fresh] of freshIds(house, old)) ids.set(`${table}:${id}`, fresh);
+  }
+  return ids;
+}
+
+/** Old ids to new ones. Their time stays and so does their order, in which lists are shown. */
+export function freshIds(
+  house: Pick<House, "clock" | "random">,
+  old: readonly string[],
+): ReadonlyMap<string, string> {
+  const fresh = old
+    .map((id) => id.slice(0, TIME_CHARACTERS) + newId(house).slice(TIME_CHARACTERS))
+    .toSorted();
+  return new Map(old.toSorted().map((id, i) => [id, fresh[i] ?? newId(house)]));
+}
+
+/** The same value with every id in it renewed; one that names no row of the file is refused with its path. */
+export function renewed<T>(ids: NewIds, table: string, value: T, path: readonly (string | number)[]): T {
+  const walk = (node: unknown, at: readonly (string | number)[]): unknown => {
+    if (Array.isArray(node)) return node.map((item, i) => walk(item, [...at, i]));
+    if (typeof node !== "object" || node === null) return node;
+    return Object.fromEntries(
+      Object.entries(node).map(([key, item]) => [key, field(key, item, [...at, key])]),
+    );
+  };
+  const field = (key: string, item: unknown, at: readonly (string | number)[]): unknown => {
+    const named = NAMES.has(key) && typeof item === "string";
+    const of = key === "id" ? table : TABLE_OF[key];
+    if (!named && (of === undefined || typeof item !== "string")) return walk(item, at);
+    if (key === "liquidId" && item === "water") return item;
+    const old = named ? item : `${of}:${item}`;
+    const id =
+      ids.get(old) ?? archiveWrong(at, `an id of the file's ${named ? "rows" : `table ${of}`}`, item);
+    return named ? `${old.slice(0, old.indexOf(":"))}:${id}` : id;
+  };
+  return walk(value, path) as T;
+}

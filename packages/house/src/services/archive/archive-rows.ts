@@ -1,0 +1,161 @@
+import { z } from "zod";
+import {
+  Account,
+  BatchDraft,
+  Flight,
+  GlassNotes,
+  GlassCode,
+  Guess,
+  Id,
+  Instant,
+  LongText,
+  Money,
+  NameId,
+  Ranking,
+  RecipeVersion,
+  ShortText,
+  TransferAmount,
+  Version,
+  VesselKind,
+  VolumeMl,
+  Whiskey,
+} from "../../protocol/index.ts";
+
+const head = { id: Id, version: Version, createdAt: Instant, updatedAt: Instant };
+const notBelowZero = z.number().min(0).max(1e9);
+
+const { abv20: _, proof60F: __, ...whiskeyFacts } = Whiskey.shape;
+const { number: ___, createdAt: ____, ...recipeBody } = RecipeVersion.shape;
+
+const taster = z.strictObject({ ...head, name: ShortText });
+const whiskey = z
+  .strictObject({ ...head, ...whiskeyFacts })
+  .refine(({ strength }) => strength.value > 0, { path: ["strength", "value"], message: "more than 0" });
+const vessel = z.strictObject({
+  ...head,
+  kind: VesselKind,
+  label: ShortText,
+  capacityMl: VolumeMl,
+  whiskeyId: Id.nullable(),
+  batchId: Id.nullable(),
+  priceMinor: Money.nullable(),
+  openedAt: Instant.nullable(),
+});
+const transfer = z.strictObject({
+  ...head,
+  seq: z.int(),
+  at: Instant,
+  from: Account,
+  to: Account,
+  amount: TransferAmount,
+  liquid: z
+    .strictObject({
+      liquidId: z.union([z.literal("water"), Id]),
+      ethanolG: notBelowZero,
+      waterG: notBelowZero,
+      cost: notBelowZero.nullable(),
+    })
+    .nullable(),
+  batchId: Id.nullable(),
+  flightId: Id.nullable(),
+  note: LongText,
+  undoneAt: Instant.nullable(),
+});
+const recipe = z.strictObject({
+  ...head,
+  name: ShortText,
+  targetWhiskeyId: Id.nullable(),
+  latestNumber: Version,
+});
+const recipeVersion = z.strictObject({
+  ...head,
+  recipeId: Id,
+  number: Version,
+  body: z
+    .strictObject(recipeBody)
+    .refine(({ slots }) => slots.some(({ parts }) => parts > 0), {
+      path: ["slots"],
+      message: "a part above 0",
+    })
+    .refine(({ waterTo }) => waterTo?.value !== 0, { path: ["waterTo", "value"], message: "more than 0" }),
+});
+const batch = z.strictObject({
+  ...head,
+  name: ShortText,
+  recipeId: Id,
+  recipeNumber: Version,
+  vesselId: Id,
+  madeAt: Instant,
+  restDays: BatchDraft.shape.restDays.unwrap(),
+  finishedAt: Instant.nullable(),
+  note: LongText,
+});
+const { namesOnOffer, targetNameId, pourer, marks, glassCount, pourMl, pouring, state } = Flight.shape;
+const flight = z.strictObject({
+  ...head,
+  name: ShortText,
+  pouring,
+  state,
+  glassCount,
+  pourMl,
+  namesOnOffer,
+  targetNameId,
+  pourer,
+  marks,
+  alcoholAtMostG: notBelowZero,
+  pouredAt: Instant.nullable(),
+  revealedAt: Instant.nullable(),
+});
+const flightKey = z.strictObject({
+  ...head,
+  flightId: Id,
+  opened: z.strictObject({
+    glasses: z.array(
+      z.strictObject({ vesselId: Id, nameId: NameId, label: z.string(), ethanolG: notBelowZero }),
+    ),
+    codes: z.array(z.strictObject({ sheetId: Id, code: GlassCode, glass: z.int().min(0).max(9) })),
+  }),
+});
+const sheetFields = {
+  ...head,
+  flightId: Id,
+  tasterId: Id,
+  state: Flight.shape.sheets.element.shape.state,
+  order: z.array(GlassCode),
+  notes: z.array(GlassNotes),
+  guesses: z.array(Guess),
+  ranking: Ranking,
+  undersides: z.array(z.strictObject({ place: z.int(), mark: z.string() })).nullable(),
+  lockedAt: Instant.nullable(),
+};
+
+/**
+ * The file's tables, in the order in which they are written: stored rows without the household's id, without holds
+ * and without hashes of tokens. `flightKey` and `sheet` are those of revealed flights only; the sheets of the others
+ * are in `sealedSheets`, which only the house that wrote it can open.
+ */
+export const archiveRows = {
+  taster,
+  whiskey,
+  recipe,
+  recipeVersion,
+  vessel,
+  batch,
+  flight,
+  flightKey,
+  sheet: z.strictObject(sheetFields),
+  transfer,
+  sealedSheets: z.strictObject({ flightId: Id, sealed: z.string().max(8_000_000) }),
+} as const;
+
+/** What `sealedSheets` holds under the seal. */
+export const SealedSheets = z.strictObject({
+  hostTokenHash: z.string(),
+  pourerTokenHash: z.string().nullable(),
+  sheets: z.array(z.strictObject({ ...sheetFields, tokenHash: z.string().nullable() })),
+});
+export type SealedSheets = z.infer<typeof SealedSheets>;
+
+export type ArchiveTable = keyof typeof archiveRows;
+export type ArchiveRows = { readonly [T in ArchiveTable]: readonly z.infer<(typeof archiveRows)[T]>[] };
+export const archiveTables = Object.keys(archiveRows) as readonly ArchiveTable[];

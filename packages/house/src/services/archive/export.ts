@@ -1,0 +1,66 @@
+import type { Archive } from "../../protocol/index.ts";
+import type { SealedSheets } from "./archive-rows.ts";
+import type { Handlers } from "../handler.ts";
+import { knownHousehold } from "../known.ts";
+import type { House } from "../ports.ts";
+import type { FlightRow, Row, SheetRow, TableName } from "../rows.ts";
+import { seal } from "../flights/index.ts";
+
+export const exportHandlers: Handlers<"exportHousehold"> = {
+  /** H1. What no route gives before a reveal is not in the file either, but under the seal of this house. */
+  exportHousehold: ({ house, at }) =>
+    house.store.transaction(async (records): Promise<Archive> => {
+      const { name, currency, demo } = await knownHousehold(records, at.household);
+      const all = async (table: TableName) => (await records.list(table, at.household)).map(bare);
+      const flights = await records.list("flight", at.household);
+      const sheets = await records.list("sheet", at.household);
+      const keys = await records.list("flightKey", at.household);
+      const revealed = new Set(flights.filter(({ state }) => state === "revealed").map(({ id }) => id));
+      return {
+        format: "partsproof-household",
+        formatVersion: 1,
+        exportedAt: house.clock.now().toISOString(),
+        household: { name, currency, demo },
+        tables: {
+          taster: await all("taster"),
+          whiskey: await all("whiskey"),
+          recipe: await all("recipe"),
+          recipeVersion: await all("recipeVersion"),
+          vessel: await all("vessel"),
+          batch: await all("batch"),
+          flight: flights.map(bareFlight),
+          flightKey: keys
+            .filter(({ flightId }) => revealed.has(flightId))
+            .map(({ sealed: _, ...key }) => bare(key)),
+          sheet: sheets
+            .filter(({ flightId }) => revealed.has(flightId))
+            .map(({ tokenHash: _, ...sheet }) => bare(sheet)),
+          transfer: await all("transfer"),
+          sealedSheets: await sealedSheets(
+            house,
+            flights.filter(({ id }) => !revealed.has(id)),
+            sheets,
+          ),
+        },
+      };
+    }),
+};
+
+const bare = ({ householdId: _, ...row }: Row): Record<string, unknown> => row;
+
+function bareFlight({ hostTokenHash: _, pourerTokenHash: __, holds: ___, ...row }: FlightRow) {
+  return bare(row);
+}
+
+async function sealedSheets(house: House, flights: readonly FlightRow[], sheets: readonly SheetRow[]) {
+  const rows = [];
+  for (const { id, hostTokenHash, pourerTokenHash } of flights) {
+    const own = sheets.filter(({ flightId }) => flightId === id).map(bare);
+    const plain = { hostTokenHash, pourerTokenHash, sheets: own } as unknown as SealedSheets;
+    rows.push({ flightId: id, sealed: await seal(house, JSON.stringify(plain), sealedFor(id)) });
+  }
+  return rows;
+}
+
+/** What the sealed sheets of a flight belong to; not the flight's id alone, under which its key is sealed. */
+export const sealedFor = (flightId: string): string => `sheets of ${flightId}`;

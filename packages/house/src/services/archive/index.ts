@@ -1,0 +1,2 @@
+export { exportHandlers } from "./export.ts";
+export { restoreHandlers } from "./restore.ts";

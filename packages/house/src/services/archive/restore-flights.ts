@@ -1,0 +1,88 @@
+import { freshIds, type NewIds, renewed } from "./archive-ids.ts";
+import { type ArchiveRows, SealedSheets } from "./archive-rows.ts";
+import { archiveWrong } from "./archive-wrong.ts";
+import { sealedFor } from "./export.ts";
+import type { House } from "../ports.ts";
+import type { FlightKeyRow, FlightRow, SheetRow } from "../rows.ts";
+import { unseal } from "../flights/index.ts";
+
+type Bare<R> = Omit<R, "householdId">;
+export interface RestoredFlights {
+  readonly flights: readonly Bare<FlightRow>[];
+  readonly sheets: readonly Bare<SheetRow>[];
+  readonly keys: readonly Bare<FlightKeyRow>[];
+}
+
+/** No hash of any token: nothing fits it. */
+const NO_TOKEN = "";
+const CALLED_OFF = " (called off: copied before its reveal)";
+const NAME_CHARACTERS = 120;
+
+/**
+ * F15: a flight that the file does not show as revealed is called off in the copy, and so is one that comes with
+ * sealed sheets whatever the file says: sheets that were sealed stay shut to all but their tokens. What another
+ * house sealed cannot be opened and is left out.
+ */
+export async function restoredFlights(
+  house: House,
+  rows: ArchiveRows,
+  ids: NewIds,
+): Promise<RestoredFlights> {
+  const insides = await unsealed(house, rows, ids);
+  const sealed = new Set(rows.sealedSheets.map(({ flightId }) => flightId));
+  const isRevealed = (row: { readonly id: string; readonly state: string }) =>
+    row.state === "revealed" && !sealed.has(row.id);
+  const revealed = new Set(rows.flight.filter(isRevealed).map(({ id }) => id));
+  const needRevealed = (flightId: string, path: readonly (string | number)[]) => {
+    if (!revealed.has(flightId))
+      archiveWrong([...path, "flightId"], "a flight of the file that is revealed", flightId);
+  };
+  return {
+    flights: rows.flight.map((row, i) => ({
+      ...renewed(ids, "flight", row, ["flight", i]),
+      name: revealed.has(row.id) || row.state === "called off" ? row.name : calledOff(row.name),
+      state: revealed.has(row.id) ? "revealed" : "called off",
+      holds: [],
+      hostTokenHash: insides.get(row.id)?.hostTokenHash ?? NO_TOKEN,
+      pourerTokenHash: insides.get(row.id)?.pourerTokenHash ?? null,
+    })),
+    sheets: [
+      ...rows.sheet.map((row, i) => {
+        needRevealed(row.flightId, ["sheet", i]);
+        return { ...renewed(ids, "sheet", row, ["sheet", i]), tokenHash: null };
+      }),
+      ...[...insides.values()].flatMap(({ sheets }) => sheets),
+    ],
+    keys: rows.flightKey.map((row, i) => {
+      needRevealed(row.flightId, ["flightKey", i]);
+      return { ...renewed(ids, "flightKey", row, ["flightKey", i]), sealed: null };
+    }),
+  };
+}
+
+const calledOff = (name: string): string => name.slice(0, NAME_CHARACTERS - CALLED_OFF.length) + CALLED_OFF;
+
+/** The sealed sheets this house can open, by flight, with their ids renewed. */
+async function unsealed(
+  house: House,
+  rows: ArchiveRows,
+  ids: NewIds,
+): Promise<ReadonlyMap<string, SealedSheets>> {
+  const insides = new Map<string, SealedSheets>();
+  for (const [i, { flightId, sealed }] of rows.sealedSheets.entries()) {
+    const path = ["sealedSheets", i, "flightId"];
+    if (!ids.has(`flight:${flightId}`) || insides.has(flightId))
+      archiveWrong(path, "a flight of the file, once", flightId);
+    const plain = await unseal(house, sealed, sealedFor(flightId));
+    if (plain === null) continue;
+    const inside = SealedSheets.parse(JSON.parse(plain));
+    const fresh = freshIds(
+      house,
+      inside.sheets.map(({ id }) => id),
+    );
+    const all = new Map([...ids, ...[...fresh].map(([id, to]) => [`sheet:${id}`, to] as const)]);
+    const sheets = inside.sheets.map((sheet) => renewed(all, "sheet", sheet, ["sealedSheets", i]));
+    insides.set(flightId, { ...inside, sheets });
+  }
+  return insides;
+}

@@ -1,0 +1,3 @@
+export { batchState, restDue } from "./batch-shown.ts";
+export { batchHandlers } from "./batches.ts";
+export { planHandlers } from "./plan.ts";

@@ -1,0 +1,93 @@
+import { type Identification, identification } from "@partsproof/core/sensory";
+import { midranks } from "@partsproof/core/statistics";
+import type { Finding } from "../../protocol/index.ts";
+import { luckOf } from "./luck.ts";
+import type { FlightKey, FlightRow, SheetRow } from "../rows.ts";
+import type { TasterNames } from "../flights/index.ts";
+
+export interface FoundSheet {
+  readonly shown: Finding["sheets"][number];
+  /** Null where nothing was guessed, or the sheet was never locked. */
+  readonly identified: Identification | null;
+  /** The rank of each glass of the flight by glass number, ties sharing the mean rank; null where none. */
+  readonly ranks: readonly number[] | null;
+  readonly scores: readonly { readonly glass: number; readonly score: number }[];
+}
+
+/** One sheet beside the truth. A sheet that was closed shows its notes and the truth, and counts for nothing. */
+export function foundSheet(
+  flight: FlightRow,
+  key: FlightKey,
+  sheet: SheetRow,
+  names: TasterNames,
+): FoundSheet {
+  const locked = sheet.state === "locked";
+  const glassOf = glassesBehind(key, sheet);
+  const truth = glassOf.map((glass) => key.glasses[glass]);
+  const guesses = sheet.order.map((code) =>
+    locked ? (sheet.guesses.find((guess) => guess.code === code)?.nameId ?? null) : null,
+  );
+  const guessed = guesses.filter((guess) => guess !== null).length;
+  const offer = Object.fromEntries(flight.namesOnOffer.map(({ nameId, count }) => [nameId, count]));
+  const identified =
+    guessed === 0
+      ? null
+      : identification({ truth: truth.map((glass) => glass?.nameId ?? ""), guesses, offer });
+  const offered = flight.namesOnOffer.reduce((sum, { count }) => sum + count, 0);
+  const method = `exact, ${guessed} ${guessed === 1 ? "glass" : "glasses"} named from ${offered} names on offer`;
+  const ranking = locked ? sheet.ranking : null;
+  const rankAt = ranking === null ? null : ranksInOrder(sheet.order, ranking);
+  const notesOf = (code: string) => sheet.notes.find((notes) => notes.code === code) ?? null;
+  return {
+    identified,
+    ranks: rankAt === null ? null : key.glasses.map((_, glass) => rankAt[glassOf.indexOf(glass)] ?? 0),
+    scores: sheet.order.flatMap((code, i) => {
+      const score = locked ? (notesOf(code)?.score ?? null) : null;
+      return score === null ? [] : [{ glass: glassOf[i] ?? 0, score }];
+    }),
+    shown: {
+      sheetId: sheet.id,
+      tasterId: sheet.tasterId,
+      taster: names.get(sheet.tasterId) ?? "",
+      state: sheet.state as FoundSheet["shown"]["state"],
+      lockedAt: sheet.lockedAt,
+      glasses: sheet.order.map((code, i) => {
+        const nameId = truth[i]?.nameId ?? "";
+        const guess = guesses[i] ?? null;
+        return {
+          position: i + 1,
+          code,
+          glass: glassOf[i] ?? 0,
+          nameId,
+          label: truth[i]?.label ?? "",
+          guessNameId: guess,
+          guessLabel: flight.namesOnOffer.find((name) => name.nameId === guess)?.label ?? null,
+          right: guess === null ? null : guess === nameId,
+          rank: rankAt?.[i] ?? null,
+          notes: notesOf(code),
+        };
+      }),
+      guessed,
+      right: identified?.right ?? 0,
+      luck: identified === null ? null : luckOf(identified.law, identified.right, method),
+      ranking: ranking === null ? null : ranking.map((tie) => [...tie]),
+    },
+  };
+}
+
+/** The glass numbers behind the codes of a sheet, in tasting order. */
+function glassesBehind(key: FlightKey, sheet: SheetRow): number[] {
+  const byCode = new Map(
+    key.codes.filter(({ sheetId }) => sheetId === sheet.id).map(({ code, glass }) => [code, glass]),
+  );
+  return sheet.order.map((code) => {
+    const glass = byCode.get(code);
+    if (glass === undefined)
+      throw new Error(`the key requires every code of sheet ${sheet.id}, lacks ${code}`);
+    return glass;
+  });
+}
+
+function ranksInOrder(order: readonly string[], ranking: readonly (readonly string[])[]): number[] {
+  return midranks(order.map((code) => ranking.findIndex((tie) => tie.includes(code))));
+}

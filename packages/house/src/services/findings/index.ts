@@ -1,0 +1,3 @@
+export { findingHandlers } from "./finding.ts";
+export { found } from "./found.ts";
+export { revealHandlers } from "./reveal.ts";

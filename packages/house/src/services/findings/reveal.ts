@@ -1,0 +1,124 @@
+import { born } from "../birth.ts";
+import {
+  aDayAfter,
+  changed,
+  keepFlight,
+  keyOfUndersides,
+  keyRowOf,
+  knownFlight,
+  needState,
+  needToken,
+  openedKey,
+  type SealedKey,
+  sheetsOf,
+  tasterNames,
+  unsealedKey,
+} from "../flights/index.ts";
+import { found } from "./found.ts";
+import type { Asked, Handlers } from "../handler.ts";
+import type { House, Records } from "../ports.ts";
+import { refuse, staleEdit } from "../refuse.ts";
+import type { FlightKey, FlightKeyRow, FlightRow, SheetRow } from "../rows.ts";
+import { post, shelfState } from "../shelf/index.ts";
+
+/** F11: all locked; or all else may be closed, by the host or a day after the pouring. */
+async function mayReveal(
+  { house, body, token }: Asked<"revealFlight">,
+  flight: FlightRow,
+  sheets: readonly SheetRow[],
+): Promise<void> {
+  needState(flight, "the reveal", "tasting");
+  const open = sheets.filter(({ state }) => state !== "locked").length;
+  if (open === 0) return;
+  if (!body.closeOpenSheets || flight.pouring === "alone") {
+    const limit = flight.pouring === "alone" ? "the sheet locked" : "every sheet locked, or closeOpenSheets";
+    refuse(409, {
+      code: "sheets_not_locked",
+      path: ["closeOpenSheets"],
+      limit,
+      received: open,
+      message: `the reveal requires ${limit}, got ${open} not locked`,
+    });
+  }
+  if (!aDayAfter(flight.pouredAt, house.clock.now())) await needToken(token, flight.hostTokenHash);
+}
+
+async function keyBehind(
+  house: House,
+  flight: FlightRow,
+  row: FlightKeyRow | null,
+  sheets: readonly SheetRow[],
+): Promise<SealedKey> {
+  if (flight.pouring !== "alone") return unsealedKey(house, flight, row);
+  const key = sheets[0] ? keyOfUndersides(flight, sheets[0]) : null;
+  if (key) return key;
+  refuse(409, {
+    code: "undersides_missing",
+    path: ["flight"],
+    limit: "the undersides entered",
+    received: null,
+    message: "the reveal requires the undersides entered, got none",
+  });
+}
+
+/** F5: what was poured leaves the shelf now, one transfer a vessel, whoever's sheet was closed. */
+async function pourOut(records: Records, house: House, flight: FlightRow, key: SealedKey, tasters: number) {
+  const shelf = await shelfState(records, flight.householdId);
+  const vesselIds = [...new Set(key.glasses.map(({ vesselId }) => vesselId))].toSorted();
+  const entries = vesselIds.map((vesselId) => ({
+    from: { kind: "vessel" as const, vesselId },
+    to: { kind: "outside" as const, name: "glass" as const },
+    amount: {
+      kind: "volume" as const,
+      ml: flight.pourMl * tasters * key.glasses.filter((glass) => glass.vesselId === vesselId).length,
+    },
+    liquid: null,
+    flightId: flight.id,
+  }));
+  await post(records, house, flight.householdId, entries, { ignoreHoldsOf: flight.id, shelf });
+  return shelf;
+}
+
+async function keepKey(
+  records: Records,
+  house: House,
+  flight: FlightRow,
+  row: FlightKeyRow | null,
+  opened: FlightKey,
+): Promise<void> {
+  if (row === null) {
+    const head = born(house, flight.householdId);
+    await records.insert("flightKey", { ...head, flightId: flight.id, sealed: null, opened });
+  } else if (
+    !(await records.replace("flightKey", changed(row, house.clock.now(), { sealed: null, opened })))
+  ) {
+    staleEdit("flight", flight.version, flight.version + 1);
+  }
+}
+
+export const revealHandlers: Handlers<"revealFlight"> = {
+  revealFlight: (asked) =>
+    asked.house.store.transaction(async (records) => {
+      const { house, at } = asked;
+      const flight = await knownFlight(records, at);
+      const sheets = await sheetsOf(records, flight);
+      await mayReveal(asked, flight, sheets);
+      const row = await keyRowOf(records, flight);
+      const key = await keyBehind(house, flight, row, sheets);
+      const shelf = await pourOut(records, house, flight, key, sheets.length);
+      const opened = openedKey(flight, shelf, key);
+      await keepKey(records, house, flight, row, opened);
+      const now = house.clock.now();
+      const ended: SheetRow[] = [];
+      for (const sheet of sheets) {
+        const closed = sheet.state === "locked" ? sheet : changed(sheet, now, { state: "closed" });
+        if (closed !== sheet && !(await records.replace("sheet", closed))) {
+          staleEdit("sheet", sheet.version, closed.version);
+        }
+        ended.push(closed);
+      }
+      const revealed = changed(flight, now, { state: "revealed", revealedAt: now.toISOString(), holds: [] });
+      await keepFlight(records, revealed);
+      return found(revealed, opened, ended, await tasterNames(records, flight.householdId));
+    }),
+};

@@ -1,0 +1,134 @@
+import { shuffled } from "@partsproof/core/statistics";
+import { born } from "../birth.ts";
+import { chanceOf } from "./chance.ts";
+import { checkDraft } from "./flight-draft.ts";
+import { drawKey, sealKey } from "./flight-key.ts";
+import { knownFlight, sheetsOf } from "./flight-rows.ts";
+import type { Asked, Handlers } from "../handler.ts";
+import { hashToken, newToken } from "../ids.ts";
+import { knownHousehold } from "../known.ts";
+import { offerOf } from "./offer.ts";
+import { pageOf } from "../pages.ts";
+import type { House } from "../ports.ts";
+import type { FlightKeyRow, FlightRow, SheetRow } from "../rows.ts";
+import { nameOf, type Shelf, shelfState } from "../shelf/index.ts";
+import { showFlight, shownFlight, tasterNames } from "./shown-flight.ts";
+
+const MARKS = "ABCDEFGHIJ";
+
+interface Set {
+  readonly flight: FlightRow;
+  readonly sheets: readonly SheetRow[];
+  readonly key: FlightKeyRow | null;
+}
+
+/** Draws everything that is drawn for a flight whose draft has been checked. */
+async function drawn(
+  { house, at, body }: Asked<"addFlight">,
+  shelf: Shelf,
+  hashes: { readonly host: string; readonly pourer: string | null },
+): Promise<Set> {
+  const alone = body.pouring === "alone";
+  // In a drawn order, so that neither a glass number nor a mark tells how the host listed them.
+  const glasses = shuffled(body.glasses, chanceOf(house)).map(({ vesselId }) => ({
+    vesselId,
+    nameId: nameOf(shelf, vesselId).nameId,
+  }));
+  const flight: FlightRow = {
+    ...born(house, at.household),
+    name: body.name,
+    pouring: body.pouring,
+    state: "pouring",
+    glassCount: glasses.length,
+    pourMl: body.pourMl,
+    ...offerOf(shelf, { ...body, tasters: body.tasterIds.length }),
+    targetNameId: body.targetNameId,
+    pourer: body.pourer,
+    marks: alone
+      ? glasses.map((glass, i) => ({
+          mark: MARKS.charAt(i),
+          nameId: glass.nameId,
+          label: shelf.vessels.get(glass.vesselId)?.label ?? "",
+          vesselId: glass.vesselId,
+        }))
+      : [],
+    hostTokenHash: hashes.host,
+    pourerTokenHash: hashes.pourer,
+    pouredAt: null,
+    revealedAt: null,
+  };
+  // Ids drawn in one millisecond sort by their random tail: sorted here, the sheets stand as the host named them.
+  const heads = body.tasterIds
+    .map(() => born(house, at.household))
+    .toSorted((a, b) => (a.id < b.id ? -1 : 1));
+  const sheetIds = heads.map(({ id }) => id);
+  const places = glasses.map((_, i) => String(i + 1));
+  const { key, orders } = alone ? { key: null, orders: [places] } : drawKey(house, glasses, sheetIds);
+  return {
+    flight,
+    sheets: heads.map((head, i) => ({
+      ...head,
+      flightId: flight.id,
+      tasterId: body.tasterIds[i] ?? "",
+      state: "free",
+      tokenHash: null,
+      order: orders[i] ?? [],
+      notes: [],
+      guesses: [],
+      ranking: null,
+      undersides: null,
+      lockedAt: null,
+    })),
+    key: key && {
+      ...born(house, at.household),
+      flightId: flight.id,
+      sealed: await sealKey(house, flight.id, key),
+      opened: null,
+    },
+  };
+}
+
+async function newTokens(house: House, alone: boolean) {
+  const hostToken = newToken(house);
+  const pourerToken = alone ? null : newToken(house);
+  const hashes = {
+    host: await hashToken(hostToken),
+    pourer: pourerToken === null ? null : await hashToken(pourerToken),
+  };
+  return { hostToken, pourerToken, hashes };
+}
+
+export const flightHandlers: Handlers<"listFlights" | "addFlight" | "getFlight"> = {
+  listFlights: ({ house, at, query }) =>
+    house.store.transaction(async (records) => {
+      await knownHousehold(records, at.household);
+      const names = await tasterNames(records, at.household);
+      const page = await pageOf(
+        query,
+        (q) => records.list("flight", at.household, { ...q, newestFirst: true }),
+        (row: FlightRow) => row,
+      );
+      const items = [];
+      for (const row of page.items) items.push(shownFlight(row, await sheetsOf(records, row), names));
+      return { items, next: page.next };
+    }),
+
+  addFlight: async (asked) => {
+    const { house, at, body } = asked;
+    const { hostToken, pourerToken, hashes } = await newTokens(house, body.pouring === "alone");
+    return house.store.transaction(async (records) => {
+      await knownHousehold(records, at.household);
+      const shelf = await shelfState(records, at.household);
+      const names = await tasterNames(records, at.household);
+      checkDraft(body, shelf, names);
+      const { flight, sheets, key } = await drawn(asked, shelf, hashes);
+      await records.insert("flight", flight);
+      for (const sheet of sheets) await records.insert("sheet", sheet);
+      if (key) await records.insert("flightKey", key);
+      return { flight: shownFlight(flight, sheets, names), hostToken, pourerToken };
+    });
+  },
+
+  getFlight: ({ house, at }) =>
+    house.store.transaction(async (records) => showFlight(records, await knownFlight(records, at))),
+};

@@ -1,0 +1,75 @@
+import type { PourList } from "../../protocol/index.ts";
+import type { z } from "zod";
+import { unsealedKey } from "./flight-key.ts";
+import { aDayAfter, changed, keyRowOf, knownFlight, needState, sheetsOf } from "./flight-rows.ts";
+import type { Handlers } from "../handler.ts";
+import type { Records } from "../ports.ts";
+import { staleEdit } from "../refuse.ts";
+import type { FlightRow, SheetRow } from "../rows.ts";
+import { showFlight, tasterNames } from "./shown-flight.ts";
+import { needToken } from "./tokens.ts";
+
+/** Writes a flight's next version; two at once cannot both have read the last one. */
+export async function keepFlight(records: Records, flight: FlightRow): Promise<void> {
+  if (!(await records.replace("flight", flight))) staleEdit("flight", flight.version - 1, flight.version);
+}
+
+/** The taster of a flight poured alone is the one who knows that it is poured. */
+const whoPoured = (flight: FlightRow, sheets: readonly SheetRow[]): string | null =>
+  flight.pouring === "alone" ? (sheets[0]?.tokenHash ?? null) : flight.pourerTokenHash;
+
+export const pouringHandlers: Handlers<"getPourList" | "markPoured" | "callOffFlight"> = {
+  getPourList: ({ house, at, token }) =>
+    house.store.transaction(async (records): Promise<z.infer<typeof PourList>> => {
+      const flight = await knownFlight(records, at);
+      await needToken(token, flight.pourerTokenHash);
+      if (flight.state !== "pouring") needState(flight, "the pour list", "tasting");
+      const key = await unsealedKey(house, flight, await keyRowOf(records, flight));
+      const sheets = await sheetsOf(records, flight);
+      const names = await tasterNames(records, flight.householdId);
+      const vessels = await records.list("vessel", flight.householdId);
+      const labels = new Map(vessels.map(({ id, label }) => [id, label]));
+      const behind = new Map(key.codes.map(({ code, glass }) => [code, key.glasses[glass]?.vesselId ?? ""]));
+      const poured = Map.groupBy(key.glasses, ({ vesselId }) => vesselId);
+      return {
+        flightId: flight.id,
+        pourMl: flight.pourMl,
+        totals: [...poured].map(([vesselId, glasses]) => ({
+          vesselId,
+          label: labels.get(vesselId) ?? "",
+          ml: flight.pourMl * glasses.length * sheets.length,
+        })),
+        tasters: sheets.map((sheet) => ({
+          taster: names.get(sheet.tasterId) ?? "",
+          glasses: sheet.order.map((code, i) => {
+            const vesselId = behind.get(code) ?? "";
+            return { position: i + 1, code, vesselId, label: labels.get(vesselId) ?? "" };
+          }),
+        })),
+      };
+    }),
+
+  markPoured: ({ house, at, token }) =>
+    house.store.transaction(async (records) => {
+      const flight = await knownFlight(records, at);
+      await needToken(token, whoPoured(flight, await sheetsOf(records, flight)));
+      needState(flight, "saying that the glasses are poured", "pouring");
+      const now = house.clock.now();
+      const poured = changed(flight, now, { state: "tasting", pouredAt: now.toISOString() });
+      await keepFlight(records, poured);
+      return showFlight(records, poured);
+    }),
+
+  callOffFlight: ({ house, at, token }) =>
+    house.store.transaction(async (records) => {
+      const flight = await knownFlight(records, at);
+      const now = house.clock.now();
+      if (!aDayAfter(flight.createdAt, now)) await needToken(token, flight.hostTokenHash);
+      needState(flight, "calling a flight off", "pouring");
+      const key = await keyRowOf(records, flight);
+      if (key) await records.remove("flightKey", flight.householdId, key.id);
+      const calledOff = changed(flight, now, { state: "called off", holds: [] });
+      await keepFlight(records, calledOff);
+      return showFlight(records, calledOff);
+    }),
+};

@@ -1,0 +1,122 @@
+import type { Issue, SheetEdit } from "../../protocol/index.ts";
+import type { FlightRow, SheetRow } from "../rows.ts";
+
+type Written = Pick<SheetRow, "notes" | "guesses" | "ranking">;
+type Path = Issue["path"];
+
+/**
+ * What a sheet would say after an edit, or all that is wrong with the edit. Only the glasses named are replaced;
+ * a guess of null takes the guess back; a ranking replaces the whole ranking.
+ */
+export function writtenAfter(
+  flight: FlightRow,
+  sheet: SheetRow,
+  edit: SheetEdit,
+): { readonly written: Written; readonly issues: readonly Issue[] } {
+  const notes = edit.notes ?? [];
+  const guesses = edit.guesses ?? [];
+  const written = {
+    notes: merged(sheet.order, sheet.notes, notes),
+    guesses: merged(sheet.order, sheet.guesses, guesses),
+    ranking: edit.ranking === undefined ? sheet.ranking : edit.ranking,
+  };
+  const issues = [
+    ...codeIssues("notes", notes, sheet),
+    ...codeIssues("guesses", guesses, sheet),
+    ...guessIssues(flight, sheet, guesses),
+    ...(edit.ranking ? rankingIssues(edit.ranking, sheet) : []),
+  ];
+  return { written, issues };
+}
+
+/** In tasting order, whatever order the edit had: the order of writing is nobody's business. */
+function merged<T extends { readonly code: string }>(
+  order: readonly string[],
+  old: readonly T[],
+  edit: readonly T[],
+): T[] {
+  const byCode = new Map([...old, ...edit].map((entry) => [entry.code, entry]));
+  return order.flatMap((code) => byCode.get(code) ?? []);
+}
+
+const issue = (code: string, path: Path, limit: string, received: unknown, what: string): Issue => ({
+  code,
+  path,
+  limit,
+  received,
+  message: `${what} requires ${limit}, got ${String(received)}`,
+});
+
+const unknownCode = (path: Path, code: string, sheet: SheetRow): Issue =>
+  issue("unknown_code", path, `a code of this sheet: ${sheet.order.join(", ")}`, code, "a glass");
+
+function codeIssues(list: string, entries: readonly { readonly code: string }[], sheet: SheetRow): Issue[] {
+  return entries.flatMap(({ code }, i) => {
+    const path = [list, i, "code"];
+    if (!sheet.order.includes(code)) return [unknownCode(path, code, sheet)];
+    if (entries.findIndex((other) => other.code === code) < i) {
+      return [issue("glass_named_twice", path, `each glass once in the ${list}`, code, "an edit")];
+    }
+    return [];
+  });
+}
+
+/** Guesses that stand outside the edit come first; the glasses of the edit that find no name left are told. */
+function guessIssues(
+  flight: FlightRow,
+  sheet: SheetRow,
+  guesses: readonly { readonly code: string; readonly nameId: string | null }[],
+): Issue[] {
+  const edited = new Set(guesses.map(({ code }) => code));
+  const used = new Map<string, number>();
+  const use = (nameId: string): number => {
+    used.set(nameId, (used.get(nameId) ?? 0) + 1);
+    return used.get(nameId) ?? 0;
+  };
+  for (const { code, nameId } of sheet.guesses) if (nameId !== null && !edited.has(code)) use(nameId);
+  return guesses.flatMap(({ nameId }, i) => {
+    if (nameId === null) return [];
+    const path = ["guesses", i, "nameId"];
+    const offered = flight.namesOnOffer.find((name) => name.nameId === nameId);
+    if (!offered) {
+      return [issue("name_not_offered", path, "one of the names on offer", nameId, "a guess")];
+    }
+    const times = use(nameId);
+    if (times <= offered.count) return [];
+    return [
+      {
+        code: "name_used_too_often",
+        path,
+        limit: `${offered.count} ${offered.count === 1 ? "glass" : "glasses"} for this name`,
+        received: times,
+        message: `${offered.label} requires at most ${offered.count} of the guesses, got ${times}`,
+      },
+    ];
+  });
+}
+
+function rankingIssues(ranking: readonly (readonly string[])[], sheet: SheetRow): Issue[] {
+  const seen = new Set<string>();
+  const issues = ranking.flatMap((tie, i) =>
+    tie.flatMap((code, j) => {
+      const path = ["ranking", i, j];
+      if (!sheet.order.includes(code)) return [unknownCode(path, code, sheet)];
+      if (seen.has(code)) return [issue("glass_ranked_twice", path, "each glass once", code, "a ranking")];
+      seen.add(code);
+      return [];
+    }),
+  );
+  const left = sheet.order.filter((code) => !seen.has(code));
+  if (left.length === 0) return issues;
+  const limit = `all ${sheet.order.length} glasses`;
+  return [
+    ...issues,
+    {
+      code: "ranking_incomplete",
+      path: ["ranking"],
+      limit,
+      received: seen.size,
+      message: `a ranking requires ${limit}, got ${seen.size}: ${left.join(", ")} left out`,
+    },
+  ];
+}

@@ -1,0 +1,1 @@
+export { reckonHandlers } from "./reckon.ts";

@@ -1,0 +1,12 @@
+export { type BatchPast, NO_PAST, batchNow, batchPasts } from "./batch-past.ts";
+export { bottleHandlers } from "./bottles.ts";
+export { type Watering, scaled, together, waterOf, wateringTo } from "./mixture.ts";
+export { shownContents, volumeIn } from "./shelf-contents.ts";
+export { freeMl } from "./shelf-kept.ts";
+export { liquidLabel, nameOf, onlyWhiskeyIn } from "./shelf-names.ts";
+export { type Entry, post } from "./shelf-post.ts";
+export { refuseOverflow } from "./shelf-refusal.ts";
+export { type Shelf, coreTransfer, liquidIn, shelfState, strengthOf } from "./shelf.ts";
+export { transferHandlers } from "./transfers.ts";
+export { vesselHandlers } from "./vessels.ts";
+export { whiskeyHandlers } from "./whiskeys.ts";
