@@ -53,19 +53,23 @@ export function DragList({ tiers, moved, about, ...on }: DragListProps) {
       const y = event.clientY + scrollY;
       setDrag({ code, fromY: y, y, clientY: event.clientY, drop: null });
     };
+  const dropOf = (held: Drag, clientY: number): Drop | null => {
+    const far = held.drop !== null || Math.abs(clientY + scrollY - held.fromY) > SLACK_PX;
+    return far ? dropAt(boxes(), clientY) : null;
+  };
   const over = (clientY: number): void => {
     if (drag === null) return;
-    const y = clientY + scrollY;
-    const far = drag.drop !== null || Math.abs(y - drag.fromY) > SLACK_PX;
-    setDrag({ ...drag, y, clientY, drop: far ? dropAt(boxes(), clientY) : null });
+    setDrag({ ...drag, y: clientY + scrollY, clientY, drop: dropOf(drag, clientY) });
   };
   useEdgeScroll(drag?.drop ? drag.clientY : null, () => {
     if (drag !== null) over(drag.clientY);
   });
-  const end = (): void => {
-    if (drag?.drop) {
-      if (drag.drop.kind === "level") on.onLevel(drag.code, drag.drop.at);
-      else on.onBetween(drag.code, drag.drop.before);
+  const end = (clientY: number): void => {
+    // Where it is let go counts: after a quick move the last place may not be drawn yet.
+    const drop = drag === null ? null : dropOf(drag, clientY);
+    if (drag !== null && drop !== null) {
+      if (drop.kind === "level") on.onLevel(drag.code, drop.at);
+      else on.onBetween(drag.code, drop.before);
     }
     setDrag(null);
   };
@@ -113,7 +117,7 @@ export function DragList({ tiers, moved, about, ...on }: DragListProps) {
                       aria-describedby={`${id}-how`}
                       onPointerDown={begin(code)}
                       onPointerMove={(event) => over(event.clientY)}
-                      onPointerUp={end}
+                      onPointerUp={(event) => end(event.clientY)}
                       onPointerCancel={() => setDrag(null)}
                       onKeyDown={byKey(code)}
                     >
