@@ -26,9 +26,12 @@ export function GlassMat({ glasses, title, onPick, picked = null }: GlassMatProp
       {glasses.map((glass, i) => {
         const inside = (
           <>
-            <span className="mat-place" aria-hidden="true">
-              {i + 1}
-            </span>
+            {/* Alone, the place is the glass's name already. */}
+            {glass.code !== String(i + 1) && (
+              <span className="mat-place" aria-hidden="true">
+                {i + 1}
+              </span>
+            )}
             <span className="mat-glass">
               <span className="mat-code">{glass.code}</span>
             </span>

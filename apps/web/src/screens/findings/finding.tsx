@@ -55,6 +55,8 @@ function Shown({ finding, household, back }: ShownProps) {
   return (
     <Page
       title={finding.headline}
+      heading={<Headline text={finding.headline} />}
+      wide
       back={back}
       lead={
         <>
@@ -91,5 +93,21 @@ function Shown({ finding, household, back }: ShownProps) {
         <LinkButton to={flightsPath(household)}>Set the next flight</LinkButton>
       </div>
     </Page>
+  );
+}
+
+/** The first clause large, what qualifies it smaller beneath: together they are the heading. */
+function Headline({ text }: { readonly text: string }) {
+  const [first, ...rest] = text.split("; ");
+  return (
+    <>
+      {first}
+      {rest.length > 0 && (
+        <span className="finding-rest">
+          <span className="unseen">; </span>
+          {rest.join("; ")}
+        </span>
+      )}
+    </>
   );
 }

@@ -1,5 +1,6 @@
 import type { Chance } from "@partsproof/house/protocol";
 import type { z } from "zod";
+import { sentence } from "../../parts/index.ts";
 import { luckVerdict, printP } from "./luck-words.ts";
 
 export interface LuckProps {
@@ -13,7 +14,14 @@ export function Luck({ chance, tail }: LuckProps) {
   return (
     <div className="luck">
       <p>
-        <strong>{luckVerdict(chance.p)}</strong>: {chance.words}.
+        {chance.p === 1 ? (
+          // Nothing right is nothing to put down to luck.
+          sentence(chance.words)
+        ) : (
+          <>
+            <strong>{luckVerdict(chance.p)}</strong>: {chance.words}.
+          </>
+        )}
       </p>
       <details>
         <summary>The number and how it was reckoned</summary>

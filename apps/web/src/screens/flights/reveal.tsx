@@ -1,5 +1,5 @@
 import type { Finding } from "@partsproof/house/protocol";
-import { useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import { useAsk } from "../../api.ts";
 import { announce, Broken, Busy, Button, LinkButton, Page, SelectField } from "../../parts/index.ts";
 import { tokenOf, useHousehold } from "../../session/index.ts";
@@ -106,8 +106,13 @@ interface GlassProps {
 }
 
 function Glass({ glass, open, next }: GlassProps) {
+  const box = useRef<HTMLLIElement>(null);
+  useEffect(() => {
+    // The glass that opens next is always in sight above the button.
+    if (next) box.current?.scrollIntoView({ block: "nearest" });
+  }, [next]);
   return (
-    <li className={`opened-one ${open ? "opened-open" : ""} ${next ? "opened-next" : ""}`}>
+    <li ref={box} className={`opened-one ${open ? "opened-open" : ""} ${next ? "opened-next" : ""}`}>
       <span className="opened-glass" aria-hidden="true">
         {glass.code}
       </span>

@@ -7,7 +7,8 @@ import type { Plan } from "./plan.ts";
 
 export interface TastersFieldProps {
   readonly plan: Plan;
-  readonly onChange: (plan: Plan) => void;
+  /** Takes what to do with the plan, since it may have gone on while a new taster is added. */
+  readonly onChange: (change: (plan: Plan) => Plan) => void;
   readonly tasters: readonly Taster[];
 }
 
@@ -15,10 +16,11 @@ export interface TastersFieldProps {
 export function TastersField({ plan, onChange, tasters }: TastersFieldProps) {
   const alone = plan.pouring === "alone";
   const issues = useIssuesAt(["tasterIds"]);
-  const toggle = (id: string, on: boolean): void => {
-    const rest = plan.tasterIds.filter((other) => other !== id);
-    onChange({ ...plan, tasterIds: alone ? [id] : on ? [...rest, id] : rest });
-  };
+  const toggle = (id: string, on: boolean): void =>
+    onChange((latest) => {
+      const rest = latest.tasterIds.filter((other) => other !== id);
+      return { ...latest, tasterIds: alone ? [id] : on ? [...rest, id] : rest };
+    });
   return (
     <fieldset className="field">
       <legend className="field-label">Who tastes</legend>
@@ -43,6 +45,7 @@ export function TastersField({ plan, onChange, tasters }: TastersFieldProps) {
         </p>
       ))}
       <AddTaster
+        names={tasters.map(({ name }) => name)}
         onAdded={(taster) => {
           toggle(taster.id, true);
           announce(`${taster.name} added to the tasters`);
@@ -52,11 +55,23 @@ export function TastersField({ plan, onChange, tasters }: TastersFieldProps) {
   );
 }
 
-function AddTaster({ onAdded }: { readonly onAdded: (taster: Taster) => void }) {
+interface AddTasterProps {
+  readonly names: readonly string[];
+  readonly onAdded: (taster: Taster) => void;
+}
+
+function AddTaster({ names, onAdded }: AddTasterProps) {
   const household = useHousehold().id;
   const [name, setName] = useState("");
   const say = useSay("addTaster");
   const add = async (): Promise<void> => {
+    const known = names.find((other) => other.toLowerCase() === name.trim().toLowerCase());
+    if (known !== undefined) {
+      const limit = "a name that nobody here has";
+      const message = `another taster requires ${limit}, got ${known}`;
+      say.refuse([{ code: "taster_known", path: ["name"], limit, received: known, message }]);
+      return;
+    }
     const taster = await say.send({ at: { household }, body: { name } });
     if (taster === null) return;
     setName("");

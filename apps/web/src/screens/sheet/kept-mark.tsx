@@ -21,7 +21,7 @@ export function KeptMark({ keeping, onTry }: { readonly keeping: Keeping; readon
           <span aria-hidden="true">…</span> Saving
         </p>
       )}
-      <div role="alert">
+      <div role="alert" className="kept-why">
         {state === "stuck" && (
           <>
             <p>
