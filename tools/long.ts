@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { leave, onLeaving } from "./leaving.ts";
 import { readLongLine, type LongRow, table } from "./long-table.ts";
+import { LEAST_KILLED, runMutation } from "./mutation.ts";
 import { root } from "./place.ts";
 import { startPostgres } from "./postgres.ts";
 import { Tally } from "./tally.ts";
@@ -23,13 +24,23 @@ interface Suite {
 
 const suites: readonly Suite[] = [
   { name: "kill", project: "server", files: ["apps/server/src/kill.test.ts"], size: "kill -9, 300 times" },
+  {
+    name: "uncertainty",
+    project: "core",
+    files: ["packages/core/src/uncertainty/agreement.test.ts"],
+    size: "200 problems against Monte Carlo",
+  },
   { name: "laws of core", project: "core", files: [".prop.test.ts"], size: "2 000 cases a law" },
 ];
+
+/** Not a suite of vitest's own: Stryker runs the tests of alcoholometry once for every mutant of it. */
+const mutation = { name: "mutation", size: "every mutant of alcoholometry" };
+const names = [...suites.map(({ name }) => name), mutation.name];
 
 const { values } = parseArgs({ options: { only: { type: "string" } } });
 const wanted = values.only?.split(",");
 const chosen = suites.filter(({ name }) => wanted === undefined || wanted.includes(name));
-const unknown = wanted?.filter((name) => !suites.some((suite) => suite.name === name)) ?? [];
+const unknown = wanted?.filter((name) => !names.includes(name)) ?? [];
 
 const tally = new Tally();
 const rows: LongRow[] = [];
@@ -37,9 +48,7 @@ const temporary = mkdtempSync(join(tmpdir(), "partsproof-long-"));
 onLeaving(() => rmSync(temporary, { recursive: true, force: true }));
 tally.add(
   0,
-  unknown.map(
-    (name) => `--only requires one of ${suites.map((suite) => suite.name).join(", ")}, got ${name}`,
-  ),
+  unknown.map((name) => `--only requires one of ${names.join(", ")}, got ${name}`),
 );
 
 const env: Record<string, string> = { PARTSPROOF_LONG: "1" };
@@ -85,6 +94,25 @@ for (const [index, suite] of chosen.entries()) {
   const result =
     failures.length > 0 ? `${failures.length} FAILED, ${passed} passed` : `${passed} tests passed`;
   rows.push({ suite: suite.name, size: suite.size, result, seconds: ran.seconds }, ...own);
+}
+
+if (wanted === undefined || wanted.includes(mutation.name)) {
+  console.log(`\n== ${mutation.name}: ${mutation.size} ==`);
+  const started = performance.now();
+  const counted = await runMutation();
+  const enough = counted !== undefined && counted.killed >= LEAST_KILLED;
+  const result =
+    counted === undefined ? "no report" : `${counted.killed.toFixed(1)} % of ${counted.mutants} killed`;
+  tally.add(
+    enough ? 1 : 0,
+    enough ? [] : [`mutation requires at least ${LEAST_KILLED} % killed, got ${result}`],
+  );
+  rows.push({
+    suite: mutation.name,
+    size: mutation.size,
+    result,
+    seconds: (performance.now() - started) / 1000,
+  });
 }
 
 await leave();

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { compensatedSum } from "./compensated-sum.ts";
 import { exactSum } from "./exact-sum.ts";
+import { runningSum } from "./running-sum.ts";
 
 /** An oracle in whole numbers: every double is a whole multiple of 2^-1074, so BigInt adds them exactly. */
 function exactByWholeNumbers(values: readonly number[]): { readonly scaled: bigint } {
@@ -86,4 +87,34 @@ test("compensatedSum of a thousand terms of one sign is within two units in the 
 
 test("compensatedSum keeps a small term between two that cancel", () => {
   expect(compensatedSum([1, 1e100, 1, -1e100])).toBe(2);
+});
+
+test("runningSum is exactSum term by term, and starts again when cleared", () => {
+  const sum = runningSum();
+  fc.assert(
+    fc.property(values, (terms) => {
+      sum.clear();
+      for (const [n, term] of terms.entries()) {
+        sum.add(term);
+        expect(sum.total()).toBe(exactSum(terms.slice(0, n + 1)));
+      }
+      if (terms.length === 0) expect(sum.total()).toBe(0);
+    }),
+  );
+});
+
+test("exactSum survives terms that are themselves sums, and a throw half way", () => {
+  function* sums(): Generator<number> {
+    yield exactSum([1, 2]);
+    yield exactSum([3, 4]);
+  }
+  expect(exactSum(sums())).toBe(10);
+  expect(() => exactSum([1, Number.NaN])).toThrow(RangeError);
+  expect(exactSum([1, 2])).toBe(3);
+});
+
+test("a sum that needs dozens of partials keeps them all", () => {
+  const spread = Array.from({ length: 35 }, (_, k) => 2 ** (900 - 55 * k));
+  const there = [...spread, ...spread.map((x) => -x).toReversed()];
+  expect(exactSum(there)).toBe(0);
 });

@@ -1,10 +1,13 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { abv15 } from "./abv15.ts";
 import { abv20 } from "./abv20.ts";
 import { celsius } from "./celsius.ts";
+import { celsiusFromFahrenheit, fahrenheit, fahrenheitFromCelsius } from "./fahrenheit.ts";
 import { grams } from "./grams.ts";
 import { kgPerM3 } from "./kg-per-m3.ts";
 import { massFraction } from "./mass-fraction.ts";
+import { millilitresRead } from "./millilitres-read.ts";
 import { millilitres20 } from "./millilitres-20.ts";
 import { parseStrength } from "./parse-strength.ts";
 import { parseVolume } from "./parse-volume.ts";
@@ -16,6 +19,9 @@ test.each([
   [proof60F, [0, 124.8, 200], [-0.1, 200.1]],
   [millilitres20, [0, 750], [-1]],
   [grams, [0, 750], [-1]],
+  [abv15, [0, 40, 100], [-0.1, 100.1]],
+  [millilitresRead, [0, 750], [-1]],
+  [fahrenheit, [-459.67, 60, 212], [-459.68]],
   [celsius, [-273.15, -20, 40], [-273.16]],
   [kgPerM3, [0, 998.2], [-1]],
   [massFraction, [0, 0.4, 1], [-0.1, 1.1]],
@@ -63,4 +69,18 @@ test("what is printed reads back to within half of its last digit", () => {
       },
     ),
   );
+});
+
+test("°F and °C: water freezes at 32 and boils at 212, the scales meet at -40, and there and back is exact to rounding", () => {
+  expect([32, 212, -40].map((f) => celsiusFromFahrenheit(fahrenheit(f)))).toEqual([0, 100, -40]);
+  expect([0, 100, -40].map((t) => fahrenheitFromCelsius(celsius(t)))).toEqual([32, 212, -40]);
+  fc.assert(
+    fc.property(fc.double({ min: -459, max: 1000, noNaN: true }), (f) => {
+      expect(fahrenheitFromCelsius(celsiusFromFahrenheit(fahrenheit(f)))).toBeCloseTo(f, 10);
+    }),
+  );
+  expect(() => celsiusFromFahrenheit(-500 as never)).toThrow(
+    "fahrenheit requires a finite number of -459.67 or more, got -500 °F",
+  );
+  expect(() => fahrenheitFromCelsius(-300 as never)).toThrow("got -300 °C");
 });

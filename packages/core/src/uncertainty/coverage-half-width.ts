@@ -6,6 +6,9 @@ const CELLS = 500;
 /** The normal part beyond this many standard deviations is below 1e-15. */
 const REACH = 8;
 
+/** A rectangle this small beside the whole changes the result by less than its square, and is below the grid's rounding. */
+const NEGLIGIBLE = 1e-6;
+
 /**
  * The half width h with P(|S| <= h) = 0.95 for S the sum of independent rectangular errors with these half widths and one
  * normal error. S is symmetric about 0, so this is both the shortest and the probabilistically symmetric 95 % interval.
@@ -34,7 +37,7 @@ export function coverageHalfWidth(halfWidths: readonly number[], standardDeviati
   let law = Float64Array.from({ length: 2 * CELLS + 1 }, (_, k) =>
     normalAndRectangle((k - CELLS) * step, largest, sigma),
   );
-  for (const a of widths.slice(1)) if (a > 0) law = runningMean(law, step, a);
+  for (const a of widths.slice(1)) if (a > NEGLIGIBLE * reach) law = runningMean(law, step, a);
   return quantile(law, 0.975) * step;
 }
 

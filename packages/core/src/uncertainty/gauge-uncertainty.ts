@@ -1,14 +1,15 @@
 import { gauge } from "../alcoholometry/index.ts";
-import type { HydrometerReading } from "../alcoholometry/index.ts";
+import type { Gauged, HydrometerReading, NotGauged } from "../alcoholometry/index.ts";
 import type { Celsius } from "../quantity/index.ts";
 import type { Input } from "./input.ts";
 import { propagate } from "./propagate.ts";
 import type { Uncertain } from "./propagate.ts";
 
 /**
- * True strength (% vol at 20 °C, or proof at 60 °F) from a hydrometer reading and a temperature, with its uncertainty.
+ * True strength (% vol at 20 °C, or proof at 60 °F) from a hydrometer reading and a temperature, with its uncertainty. Errors that
+ * would take the liquid beyond water or ethanol stop there.
  *
- * @throws RangeError when the reading, or one standard uncertainty from it, is no mixture's at that temperature.
+ * @throws RangeError when the reading itself is no mixture's at that temperature.
  * @example
  * const reading = hydrometer({ id: "h", reading: 50, division: 0.5, low: 0, high: 100 });
  * const warm = thermometer({ id: "t", celsius: celsius(25), class: "kitchen" });
@@ -20,12 +21,14 @@ export function gaugeUncertainty(
   temperature: Input,
   figure: "abv20" | "proof60F",
 ): Uncertain {
+  const at = (value: number, celsius: number): Gauged | NotGauged =>
+    gauge({ scale, value } as HydrometerReading, celsius as Celsius);
+  const asRead = at(reading.value, temperature.value);
+  if (!asRead.ok) throw new RangeError(asRead.issue.message);
   return propagate(
     (valueOf) => {
-      const value = valueOf(reading.id) as HydrometerReading["value"];
-      const answer = gauge({ scale, value } as HydrometerReading, valueOf(temperature.id) as Celsius);
-      if (!answer.ok) throw new RangeError(answer.issue.message);
-      return answer[figure];
+      const answer = at(valueOf(reading.id), valueOf(temperature.id));
+      return (answer.ok ? answer : answer.nearest)[figure];
     },
     [reading, temperature],
   );

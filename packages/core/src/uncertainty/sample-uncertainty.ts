@@ -1,5 +1,5 @@
 import { strengthFromMassAndVolume } from "../alcoholometry/index.ts";
-import type { Air } from "../alcoholometry/index.ts";
+import type { Air, Gauged, NotGauged } from "../alcoholometry/index.ts";
 import type { Celsius, Grams, MillilitresRead } from "../quantity/index.ts";
 import type { Input } from "./input.ts";
 import { propagate } from "./propagate.ts";
@@ -7,9 +7,10 @@ import type { Uncertain } from "./propagate.ts";
 
 /**
  * Strength (% vol at 20 °C) of an unlabelled sample from what it weighs and measures, with its uncertainty. With a cylinder the
- * answer is hardly better than a guess: 0.5 mL in 100 is 3 % vol.
+ * answer is hardly better than a guess: 0.5 mL in 100 is 3 % vol. Errors that would take the liquid beyond water or ethanol stop
+ * there.
  *
- * @throws RangeError when the density, or one standard uncertainty from it, is no mixture's.
+ * @throws RangeError when the density itself is no mixture's.
  * @example
  * const onScale = scaleMass({ id: "g", g: 94.8, class: "pocket" });
  * const ml = cylinderVolume({ id: "ml", ml: 100, class: "A" });
@@ -23,16 +24,19 @@ export function sampleUncertainty(sample: {
   readonly air?: Air;
 }): Uncertain {
   const { onScale, ml, celsius, air } = sample;
+  const at = (g: number, volume: number, t: number): Gauged | NotGauged =>
+    strengthFromMassAndVolume({
+      onScale: g as Grams,
+      ml: volume as MillilitresRead,
+      celsius: t as Celsius,
+      ...(air === undefined ? {} : { air }),
+    });
+  const asRead = at(onScale.value, ml.value, celsius.value);
+  if (!asRead.ok) throw new RangeError(asRead.issue.message);
   return propagate(
     (valueOf) => {
-      const answer = strengthFromMassAndVolume({
-        onScale: valueOf(onScale.id) as Grams,
-        ml: valueOf(ml.id) as MillilitresRead,
-        celsius: valueOf(celsius.id) as Celsius,
-        ...(air === undefined ? {} : { air }),
-      });
-      if (!answer.ok) throw new RangeError(answer.issue.message);
-      return answer.abv20;
+      const answer = at(valueOf(onScale.id), valueOf(ml.id), valueOf(celsius.id));
+      return answer.ok ? answer.abv20 : answer.nearest.abv20;
     },
     [onScale, ml, celsius],
   );

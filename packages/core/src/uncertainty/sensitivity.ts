@@ -14,3 +14,22 @@ export function effectOf(model: Model, all: ReadonlyMap<string, Input>, input: I
   const down = Math.max(input.low, input.value - u);
   return ((at(up) - at(down)) / (up - down)) * u;
 }
+
+/**
+ * The result where the effects together move it by `by`, to first order: every input moved by its likeliest part in such a sum,
+ * which is its share of the variance. For one input that is all of the uncertainty, and so exact.
+ */
+export function resultMovedBy(
+  by: number,
+  model: Model,
+  effects: readonly { readonly input: Input; readonly effect: number }[],
+): number {
+  const variance = effects.reduce((sum, { effect }) => sum + effect * effect, 0);
+  const moved = new Map(
+    effects.map(({ input, effect }) => {
+      const x = input.value + (by * effect * standardUncertainty(input)) / variance;
+      return [input.id, Math.min(input.high, Math.max(input.low, effect === 0 ? input.value : x))];
+    }),
+  );
+  return model((id) => moved.get(id) as number);
+}
