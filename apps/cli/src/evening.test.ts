@@ -148,9 +148,9 @@ describe("an evening on the command line", { timeout: 180_000 }, () => {
       ),
     );
     expect(made.flight.namesOnOffer.map(({ label, count }) => [label, count])).toEqual([
-      ["Ninepenny Mill Sweet Sack", 2],
-      ["First try", 1],
       ["Dunnage Row Barn Door", 1],
+      ["First try", 1],
+      ["Ninepenny Mill Sweet Sack", 2],
     ]);
     const shown = await at.run(["flight", "show", SUNDAY, "--json"]);
     expect(JSON.parse(shown.stdout)).toEqual(

@@ -79,7 +79,7 @@ test.each([
   ["number", readNumber("x", 0, 1), "", "number_unreadable"],
   ["house", readAddress, "127.0.0.1:4480", "address_unreadable"],
   ["house", readAddress, "http://127.0.0.1:4480/api", "address_unreadable"],
-  ["house", readAddress, "file:///house.db", "address_unreadable"],
+  ["house", readAddress, "ftp://127.0.0.1/", "address_unreadable"],
 ])("%s refuses what it cannot take: %o %j", (_what, read, text, code) => {
   const message = expect.stringMatching(/ requires .+, got /);
   expect(read(text)).toMatchObject({ ok: false, issue: { code, message } });
