@@ -31,6 +31,8 @@ const NEGLIGIBLE = 1e-9;
  *
  * Accuracy: that of `density`; the mixture's strength is the target within 1e-9 % vol. Cost: three inversions, a microsecond.
  *
+ * Source: conservation of mass and of ethanol.
+ *
  * @throws RangeError when a mass or strength is outside its domain.
  * @example
  * const bottle = liquidOfVolume(millilitres20(350), abv20(46));

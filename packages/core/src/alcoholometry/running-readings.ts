@@ -13,6 +13,9 @@ export type ReadingFalls = OutOfReach<"reading_falls"> & { readonly index: numbe
  *
  * A reading below the one before it is a "no" that names it: something was taken out, or the scale was zeroed after all.
  *
+ * Domain: one finite reading or more. Accuracy: exact but for one rounding a part. Source: common practice, no source.
+ * Cost: nothing.
+ *
  * @throws RangeError when there is no reading, or one is not a finite number.
  * @example
  * pouredBetweenReadings([412.3, 512.4, 562.1]).grams; // { 0: 100.09…, 1: 49.70… }

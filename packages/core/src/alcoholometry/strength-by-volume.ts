@@ -7,6 +7,8 @@ import { massFractionOfShare, volumeShare } from "./volume-share.ts";
  * Strength by volume at 20 °C (% vol) from the mass fraction: 100 p rho(p, 20) / rho(1, 20), the definition of
  * OIML R 22. Domain 0 to 1; there and back within 1e-10 % vol.
  *
+ * Accuracy: that of `density`. Source: OIML R 22, definition of q. Cost: 0.03 µs.
+ *
  * @throws RangeError outside the domain.
  * @example
  * abv20FromMassFraction(massFraction(0.333)); // 40.0004…
@@ -18,6 +20,9 @@ export function abv20FromMassFraction(p: MassFraction): Abv20 {
 
 /**
  * Mass fraction of ethanol from the strength by volume at 20 °C. Domain 0 to 100 % vol.
+ *
+ * Accuracy: there and back within 1e-10 % vol. Source: OIML R 22, definition of q, solved by Halley steps in a bracket.
+ * Cost: 0.12 µs.
  *
  * @throws RangeError outside the domain.
  * @example

@@ -14,6 +14,8 @@ import { T20 } from "./reference-temperatures.ts";
  * weakness. Accuracy: 0.1 % of the mass or of the volume is 0.6 % vol near 46 % vol, so measure with a pycnometer or a
  * volumetric flask, not a jug.
  *
+ * Source: the definition of density; OIML D 28 for air. Cost: below a microsecond.
+ *
  * @throws RangeError outside the domain.
  * @example
  * strengthFromMassAndVolume({ onScale: grams(94.8), ml: millilitresRead(100) }).abv20; // 40.0…

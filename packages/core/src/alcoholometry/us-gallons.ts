@@ -15,6 +15,8 @@ import { POUND_G, WINE_GALLON_ML } from "./us-units.data.ts";
  *
  * Domain: masses 0 or more. Accuracy: that of `density`. Source: 27 CFR 30.11.
  *
+ * Cost: 0.2 µs.
+ *
  * @throws RangeError when a mass is negative or not finite.
  * @example
  * wineGallons(liquidOfVolume(millilitres20(3785.411784), abv20(46))); // 0.996…
@@ -30,6 +32,8 @@ export function wineGallons(liquid: Liquid): number {
  *
  * Domain and accuracy: those of `wineGallons`. 100 gallons of 80 proof are 80 proof gallons. Source: 27 CFR 30.11.
  *
+ * Cost: 0.4 µs.
+ *
  * @throws RangeError when a mass is negative or not finite.
  * @example
  * proofGallons(liquidOfVolume(millilitres20(3785.411784), abv20(46))); // 0.915…
@@ -40,6 +44,8 @@ export function proofGallons(liquid: Liquid): number {
 
 /**
  * Litres of pure alcohol (at 20 °C): the mass of ethanol over the density of ethanol; what most countries tax.
+ *
+ * Domain: masses 0 or more. Accuracy: that of `density`. Source: OIML R 22 (density formula). Cost: 0.2 µs.
  *
  * @throws RangeError when a mass is negative or not finite.
  * @example
@@ -55,6 +61,8 @@ export function litresOfAlcohol(liquid: Liquid): number {
  * Domain: 0 to 200 proof. Accuracy: within 0.0008 lb of US Gauging Manual Table 5 (27 CFR 30.65). A proof gallon weighs this
  * times 100 over the proof.
  *
+ * Source: OIML R 22 for the density, OIML D 28 for the air. Cost: 0.2 µs.
+ *
  * @throws RangeError outside 0 to 200 proof.
  * @example
  * poundsPerWineGallon(proof60F(100)); // 7.780…
@@ -68,6 +76,9 @@ export function poundsPerWineGallon(proof: Proof60F, air: Air | null = CONVENTIO
 /**
  * The liquid in so many pounds of spirit of a proof, weighed at 60 °F in air unless `air` is `null`; `wineGallons` and
  * `proofGallons` of it are those of 27 CFR 30.63 and 30.64 (Tables 3 and 4).
+ *
+ * Domain: 0 lb or more, 0 to 200 proof. Accuracy: that of `poundsPerWineGallon`. Source: as `poundsPerWineGallon`. Cost:
+ * 0.2 µs.
  *
  * @throws RangeError when the weight is negative or not finite, or the proof outside 0 to 200.
  * @example

@@ -21,6 +21,9 @@ export type WaterToStrength = {
  *
  * Accuracy: that of `density`. A "no" names the bound: `target_above_start` or `target_without_alcohol`.
  *
+ * Domain: 0 mL or more, 0 to 100 % vol. Source: conservation of mass and of ethanol, with OIML R 22 densities. Cost: below
+ * a microsecond.
+ *
  * @throws RangeError when a volume or strength is outside its domain.
  * @example
  * waterToStrength({ volumeMl: millilitres20(700), from: abv20(60), to: abv20(43) });

@@ -21,6 +21,8 @@ const NEGLIGIBLE = 1e-6;
  *
  * Source: JCGM 101:2008, 5.2 and annex B (from memory): the law of a sum is the convolution of the laws.
  *
+ * Domain: widths and deviation 0 or more.
+ *
  * @param halfWidths of the rectangles, each 0 or more
  * @param standardDeviation of the normal part, 0 or more
  * @throws RangeError when one of them is negative or not finite.

@@ -14,6 +14,8 @@ export type CylinderClass = "A" | "B" | "jug";
  * `capacityMl`, when not given, is the smallest standard size that holds the volume; more than 2000 mL takes the error of that
  * size in proportion. Source: ISO 4788:2005, see cylinder.data.ts.
  *
+ * Domain: 0 mL or more. Accuracy: the tolerance is the standard's; a good cylinder is better. Cost: nothing.
+ *
  * @throws RangeError when the volume is negative or does not fit the capacity given.
  * @example
  * standardUncertainty(cylinderVolume({ id: "pour", ml: 80, class: "A" })); // 0.322…

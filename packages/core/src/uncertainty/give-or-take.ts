@@ -9,6 +9,8 @@ const MOST_DECIMALS = 6;
  *
  * Source: JCGM 100:2008, 7.2.6, which allows at most two digits of an uncertainty (from memory).
  *
+ * Domain: finite results. Cost: nothing.
+ *
  * @example
  * giveOrTake({ value: 54.3641, standardUncertainty: 0.13, interval95: [54.1162, 54.612], budget: [] }); // { value: "54.4", by: "0.3", decimals: 1 }
  */

@@ -6,6 +6,8 @@ import { rectangular } from "./spreads.ts";
  * What was read off a hydrometer, in its own unit: rectangular within its error (one division unless given) and within half a
  * division for the reading. Common practice, no source: a calibrated instrument comes with its own figure.
  *
+ * Domain: division and error 0 or more. Accuracy: a guess without the instrument's certificate. Cost: nothing.
+ *
  * @throws RangeError when the division or the error is negative.
  * @example
  * standardUncertainty(hydrometer({ id: "h", reading: 46, division: 1, low: 0, high: 100 })); // 0.645…

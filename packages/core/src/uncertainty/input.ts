@@ -41,6 +41,9 @@ export function standardDeviation(spread: Spread): number {
 /**
  * Standard uncertainty of an input: the root of the sum of its spreads' variances.
  *
+ * Domain: widths and deviations 0 or more. Accuracy: exact. Source: JCGM 100:2008, 4.3.7 and 4.3.9 (from memory). Cost:
+ * nothing.
+ *
  * @throws RangeError when a width or deviation is negative or not finite.
  * @example
  * standardUncertainty(labelStrength({ id: "a", abv20: abv20(46) })); // 0.173…

@@ -12,6 +12,8 @@ export type ScaleClass = keyof typeof SCALES;
  *
  * Give `stepG`, `repeatG` or `ofLoad` to say what your scale does instead of its class. Source: kitchen-scale.data.ts.
  *
+ * Domain: 0 g or more. Accuracy: a guess without your own scale's figures. Cost: nothing.
+ *
  * @throws RangeError when the mass, or a figure of the scale, is negative.
  * @example
  * standardUncertainty(scaleMass({ id: "pour", g: 100, class: "fine" })); // 0.111…

@@ -30,6 +30,8 @@ export type Uncertain = {
  *
  * Source: JCGM 100:2008, 5.1.2, 5.1.3 note 2 (from memory). Cost: two runs of the model per input and three more, and about 1 ms.
  *
+ * Domain: that of the model, a little around the inputs' values.
+ *
  * @throws RangeError when two inputs share an `id` and differ, or the model throws.
  * @example
  * const label = labelStrength({ id: "rye", abv20: abv20(46) });
