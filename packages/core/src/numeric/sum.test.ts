@@ -98,9 +98,16 @@ test("runningSum is exactSum term by term, and starts again when cleared", () =>
         sum.add(term);
         expect(sum.total()).toBe(exactSum(terms.slice(0, n + 1)));
       }
-      if (terms.length === 0) expect(sum.total()).toBe(0);
     }),
   );
+});
+
+test("a running sum of nothing is 0, also after it was cleared", () => {
+  const sum = runningSum();
+  expect(sum.total()).toBe(0);
+  sum.add(3);
+  sum.clear();
+  expect(sum.total()).toBe(0);
 });
 
 test("exactSum survives terms that are themselves sums, and a throw half way", () => {

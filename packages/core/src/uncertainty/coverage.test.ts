@@ -3,20 +3,21 @@ import { expect, test } from "vitest";
 import { coverageHalfWidth } from "./coverage-half-width.ts";
 import { normalCdf, normalCdfIntegral } from "./normal-cdf.ts";
 
-const near = (found: number, known: number): void => expect(Math.abs(found / known - 1)).toBeLessThan(1e-4);
+/** How far off a known figure, as a share of it. */
+const off = (found: number, known: number): number => Math.abs(found / known - 1);
 
 test("U4: one rectangle: 0.95 of its half width, 19 % less than 1.96 u", () => {
-  near(coverageHalfWidth([0.3], 0), 0.285);
+  expect(off(coverageHalfWidth([0.3], 0), 0.285)).toBeLessThan(1e-4);
   expect((1.96 * 0.3) / Math.sqrt(3) / 0.285).toBeCloseTo(1.19, 2);
 });
 
 test("U4: one normal: 1.959964 standard deviations", () => {
   // z of 0.975: every table of the normal law.
-  near(coverageHalfWidth([], 2), 2 * 1.959963984540054);
+  expect(off(coverageHalfWidth([], 2), 2 * 1.959963984540054)).toBeLessThan(1e-4);
 });
 
 test("U4: two equal rectangles are a triangle: 2a - sqrt(0.05) 2a", () => {
-  near(coverageHalfWidth([1, 1], 0), 2 * (1 - Math.sqrt(0.05)));
+  expect(off(coverageHalfWidth([1, 1], 0), 2 * (1 - Math.sqrt(0.05)))).toBeLessThan(1e-4);
 });
 
 test("U4: two unequal rectangles are a trapezium: closed form of its tail", () => {
@@ -26,14 +27,14 @@ test("U4: two unequal rectangles are a trapezium: closed form of its tail", () =
     [3, 0.2],
     [1, 0.05],
   ] as const) {
-    near(coverageHalfWidth([a, b], 0), a + b - Math.sqrt(0.025 * 8 * a * b));
-    near(coverageHalfWidth([b, a], 0), a + b - Math.sqrt(0.025 * 8 * a * b));
+    expect(off(coverageHalfWidth([a, b], 0), a + b - Math.sqrt(0.025 * 8 * a * b))).toBeLessThan(1e-4);
+    expect(off(coverageHalfWidth([b, a], 0), a + b - Math.sqrt(0.025 * 8 * a * b))).toBeLessThan(1e-4);
   }
 });
 
 test("U4: three equal rectangles: the closed form of their sum's tail", () => {
   // Beyond h in [1, 3] the density of three half-width-1 rectangles is (3 - h)² / 16, so the tail is (3 - h)³ / 48.
-  near(coverageHalfWidth([1, 1, 1], 0), 3 - Math.cbrt(48 * 0.025));
+  expect(off(coverageHalfWidth([1, 1, 1], 0), 3 - Math.cbrt(48 * 0.025))).toBeLessThan(1e-4);
 });
 
 test("U4: many small rectangles come to a normal", () => {
@@ -61,11 +62,13 @@ test("U4: a rectangle and a normal: the law's own tail is 0.025 there", () => {
 test("U4: nothing uncertain, scaling, order, and what adds little", () => {
   expect(coverageHalfWidth([], 0)).toBe(0);
   expect(coverageHalfWidth([0, 0], 0)).toBe(0);
-  near(coverageHalfWidth([3, 1.5], 6), 3 * coverageHalfWidth([1, 0.5], 2));
-  near(coverageHalfWidth([0.5, 1, 0.2], 0.3), coverageHalfWidth([0.2, 0.5, 1], 0.3));
-  near(coverageHalfWidth([1, 1e-7], 1e-8), 0.95);
-  near(coverageHalfWidth([1e-9], 1), 1.959964);
-  near(coverageHalfWidth([1, 0.5, 0], 0), coverageHalfWidth([1, 0.5], 0));
+  expect(off(coverageHalfWidth([3, 1.5], 6), 3 * coverageHalfWidth([1, 0.5], 2))).toBeLessThan(1e-4);
+  expect(off(coverageHalfWidth([0.5, 1, 0.2], 0.3), coverageHalfWidth([0.2, 0.5, 1], 0.3))).toBeLessThan(
+    1e-4,
+  );
+  expect(off(coverageHalfWidth([1, 1e-7], 1e-8), 0.95)).toBeLessThan(1e-4);
+  expect(off(coverageHalfWidth([1e-9], 1), 1.959964)).toBeLessThan(1e-4);
+  expect(off(coverageHalfWidth([1, 0.5, 0], 0), coverageHalfWidth([1, 0.5], 0))).toBeLessThan(1e-4);
 });
 
 test("U4: between 1.645 u and 1.97 u, whatever the mixture", () => {

@@ -31,7 +31,7 @@ export type Input = {
 };
 
 /** Standard deviation of one spread: a / sqrt 3, a / sqrt 6, or as given (JCGM 100:2008, 4.3.7 and 4.3.9). */
-export function standardDeviation(spread: Spread): number {
+function standardDeviation(spread: Spread): number {
   if (spread.shape === "normal")
     return within("standard deviation", "", spread.standardDeviation, 0, Infinity);
   const a = within("half width", "", spread.halfWidth, 0, Infinity);

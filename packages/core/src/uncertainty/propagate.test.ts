@@ -102,7 +102,10 @@ test("U3: an exact result has no interval and an empty headline", () => {
 });
 
 test("U3: an input without effect takes no share and no interval", () => {
-  const result = propagate((v) => v("a") + 0 * v("b"), [rectangle("a", 1, 0.3), rectangle("b", 1, 5)]);
+  const result = propagate(
+    (v) => v("a") + Math.min(0, v("b")),
+    [rectangle("a", 1, 0.3), rectangle("b", 10, 5)],
+  );
   expect(result.standardUncertainty).toBeCloseTo(0.3 / Math.sqrt(3), 12);
   expect(result.interval95[1]).toBeCloseTo(1.285, 4);
   expect(result.budget[1]).toMatchObject({ input: "b", share: 0 });
