@@ -2,6 +2,7 @@ import type { Flight, PourList } from "@partsproof/house/protocol";
 import { useState } from "react";
 import { useAsk, useSay } from "../../api.ts";
 import { Broken, Busy, Button, Dialog, IssueSummary, Page, SafetyNote, Section } from "../../parts/index.ts";
+import { keepToken, tokenOf } from "../../session/index.ts";
 import { ByBottle } from "./by-bottle.tsx";
 import { ByTaster } from "./by-taster.tsx";
 import { type Paper, Papers, usePaper } from "./papers.tsx";
@@ -96,8 +97,13 @@ function Ready({ flight, at, token, unpoured }: ReadyProps) {
     );
   }
   const poured = async (): Promise<void> => {
-    await say.send({ at, token });
+    const done = await say.send({ at, token });
     setAsking(false);
+    // Where tasters use this device too, the key must not stay within their reach.
+    const shared =
+      tokenOf("host", flight.id) !== undefined ||
+      flight.sheets.some((sheet) => tokenOf("sheet", sheet.sheetId) !== undefined);
+    if (done !== null && shared) keepToken("pourer", flight.id, null);
   };
   return (
     <div className="no-paper ready-do">

@@ -64,6 +64,15 @@ function Covered({ flight, at }: CoveredProps) {
       />
     );
   }
+  if (token === undefined && flight.state === "tasting") {
+    return (
+      <Shut
+        title="The glasses stand ready"
+        at={at}
+        says="The list is not on this device (any more): tasters use it too. The link opens it again until the reveal."
+      />
+    );
+  }
   if (token === undefined) {
     return (
       <Shut

@@ -1,12 +1,12 @@
-import { type KeyboardEvent, type PointerEvent, useEffect, useId, useRef, useState } from "react";
+import { type KeyboardEvent, type PointerEvent, useId, useRef, useState } from "react";
 import { type Drop, dropAt } from "./drop-at.ts";
 import { placeText, type Tiers } from "./ranking-moves.ts";
 import { useEdgeScroll } from "./use-edge-scroll.ts";
 
 export interface DragListProps {
   readonly tiers: Tiers;
-  /** The glass that moved last, whose handle keeps the focus. */
-  readonly moved: string | null;
+  /** Told which control, by its `data-focus`, keeps the focus through a move. */
+  readonly onFocusWanted: (key: string) => void;
   readonly about: (code: string) => string;
   readonly onBetween: (code: string, before: number) => void;
   readonly onLevel: (code: string, at: number) => void;
@@ -30,17 +30,10 @@ interface Drag {
 const SLACK_PX = 6;
 
 /** Places with their glasses. Each glass moves by its handle (finger, mouse, arrow keys) or by its buttons. */
-export function DragList({ tiers, moved, about, ...on }: DragListProps) {
+export function DragList({ tiers, about, onFocusWanted, ...on }: DragListProps) {
   const id = useId();
   const list = useRef<HTMLOListElement>(null);
   const [drag, setDrag] = useState<Drag | null>(null);
-  const keepFocus = useRef(false);
-  useEffect(() => {
-    if (!keepFocus.current || moved === null) return;
-    keepFocus.current = false;
-    list.current?.querySelector<HTMLElement>(`[data-handle="${moved}"]`)?.focus();
-  }, [tiers, moved]);
-
   const boxes = (): readonly DOMRect[] =>
     [...(list.current?.querySelectorAll<HTMLElement>("[data-tier]") ?? [])].map((row) =>
       row.getBoundingClientRect(),
@@ -80,7 +73,7 @@ export function DragList({ tiers, moved, about, ...on }: DragListProps) {
       if (event.key === "Escape" && drag !== null) setDrag(null);
       if (act === undefined) return;
       event.preventDefault();
-      keepFocus.current = true;
+      onFocusWanted(`${code} move`);
       act(code);
     };
   return (
@@ -113,6 +106,7 @@ export function DragList({ tiers, moved, about, ...on }: DragListProps) {
                       type="button"
                       className="tier-handle"
                       data-handle={code}
+                      data-focus={`${code} move`}
                       aria-label={`Move glass ${code}`}
                       aria-describedby={`${id}-how`}
                       onPointerDown={begin(code)}
@@ -127,25 +121,33 @@ export function DragList({ tiers, moved, about, ...on }: DragListProps) {
                     <span className="tier-about">{about(code)}</span>
                     <span className="tier-do">
                       <TierButton
+                        focusKey={`${code} better`}
                         label={`Glass ${code} better`}
+                        onFocusWanted={onFocusWanted}
                         off={place === 0 && tier.length === 1}
                         onDo={() => on.onRaise(code)}
                         d="M6 15l6-6 6 6"
                       />
                       <TierButton
+                        focusKey={`${code} worse`}
                         label={`Glass ${code} worse`}
+                        onFocusWanted={onFocusWanted}
                         off={place === tiers.length - 1 && tier.length === 1}
                         onDo={() => on.onLower(code)}
                         d="M6 9l6 6 6-6"
                       />
                       <TierButton
+                        focusKey={`${code} level`}
                         label={`Glass ${code} level with the place above`}
+                        onFocusWanted={onFocusWanted}
                         off={place === 0}
                         onDo={() => on.onTie(code)}
                         d="M5 10h14M5 15h14"
                       />
                       <TierButton
+                        focusKey={`pick ${code}`}
                         label={`Take glass ${code} out of the ranking`}
+                        onFocusWanted={onFocusWanted}
                         off={false}
                         onDo={() => on.onTakeOut(code)}
                         d="M7 7l10 10M17 7L7 17"
@@ -170,19 +172,27 @@ function dropMark(drop: Drop | null, place: number, places: number): string {
 }
 
 interface TierButtonProps {
+  /** Which control has the focus after it: mostly itself. */
+  readonly focusKey: string;
   readonly label: string;
   readonly off: boolean;
   readonly onDo: () => void;
+  readonly onFocusWanted: (key: string) => void;
   readonly d: string;
 }
 
-function TierButton({ label, off, onDo, d }: TierButtonProps) {
+function TierButton({ focusKey, label, off, onDo, onFocusWanted, d }: TierButtonProps) {
   return (
     <button
       type="button"
       aria-label={label}
       aria-disabled={off || undefined}
-      onClick={off ? undefined : onDo}
+      data-focus={focusKey}
+      onClick={() => {
+        if (off) return;
+        onFocusWanted(focusKey);
+        onDo();
+      }}
     >
       <svg viewBox="0 0 24 24" width="24" height="24" aria-hidden="true">
         <path d={d} />

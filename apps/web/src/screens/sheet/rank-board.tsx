@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { useEffect, useRef } from "react";
 import { announce, Button } from "../../parts/index.ts";
 import { DragList } from "./drag-list.tsx";
 import {
@@ -24,11 +24,21 @@ export function RankBoard({ sheet, fields, set, heading, onDone }: RankBoardProp
   const codes = sheet.glasses.map(({ code }) => code);
   const whole = rankingIn(fields);
   const [half, setHalf] = useHalfRanked(sheet.id, codes);
-  const [moved, setMoved] = useState<string | null>(null);
+  const box = useRef<HTMLElement>(null);
+  const wanted = useRef<string | null>(null);
+  const want = (key: string): void => {
+    wanted.current = key;
+  };
   const tiers: Tiers = whole ?? half;
   const ranked = new Set(tiers.flat());
   const left = codes.filter((code) => !ranked.has(code));
-  const keep = (next: Tiers, code: string, say: string): void => {
+  useEffect(() => {
+    // What was pressed may be drawn anew, or be gone: the focus goes where the hand goes on.
+    if (wanted.current === null) return;
+    box.current?.querySelector<HTMLElement>(`[data-focus="${wanted.current}"]`)?.focus();
+    wanted.current = null;
+  }, [tiers]);
+  const keep = (next: Tiers, say: string): void => {
     const all = next.flat().length === codes.length;
     setHalf(all ? [] : next);
     if (all)
@@ -37,16 +47,15 @@ export function RankBoard({ sheet, fields, set, heading, onDone }: RankBoardProp
         next.map((tier) => [...tier]),
       );
     else if (whole !== null) set(RANKING, null);
-    setMoved(code);
     announce(say);
   };
   const place = (next: Tiers, code: string): void => {
     const at = next.findIndex((tier) => tier.includes(code));
     const level = (next[at]?.length ?? 1) > 1;
-    keep(next, code, `Glass ${code}: place ${placeText(next, at)}${level ? ", level" : ""}`);
+    keep(next, `Glass ${code}: place ${placeText(next, at)}${level ? ", level" : ""}`);
   };
   return (
-    <section className="rank">
+    <section className="rank" ref={box}>
       <h2 ref={heading} tabIndex={-1}>
         Ranking, best first
       </h2>
@@ -61,7 +70,16 @@ export function RankBoard({ sheet, fields, set, heading, onDone }: RankBoardProp
         <ul className="rank-left" aria-label="Without a place yet">
           {left.map((code) => (
             <li key={code}>
-              <button type="button" className="rank-pick" onClick={() => place([...tiers, [code]], code)}>
+              <button
+                type="button"
+                className="rank-pick"
+                data-focus={`pick ${code}`}
+                onClick={() => {
+                  const other = left[left.indexOf(code) + 1] ?? left.find((one) => one !== code);
+                  want(other === undefined ? `${code} move` : `pick ${other}`);
+                  place([...tiers, [code]], code);
+                }}
+              >
                 <span className="unseen">Put next: glass </span>
                 {code}
               </button>
@@ -72,14 +90,14 @@ export function RankBoard({ sheet, fields, set, heading, onDone }: RankBoardProp
       {tiers.length > 0 && (
         <DragList
           tiers={tiers}
-          moved={moved}
+          onFocusWanted={want}
           about={(code) => aboutGlass(sheet, fields, code)}
           onBetween={(code, before) => place(putBetween(tiers, code, before), code)}
           onLevel={(code, at) => place(putLevel(tiers, code, at), code)}
           onRaise={(code) => place(raise(tiers, code), code)}
           onLower={(code) => place(lower(tiers, code), code)}
           onTie={(code) => place(tieAbove(tiers, code), code)}
-          onTakeOut={(code) => keep(takeOut(tiers, code), code, `Glass ${code}: no place`)}
+          onTakeOut={(code) => keep(takeOut(tiers, code), `Glass ${code}: no place`)}
         />
       )}
       <div className="form-actions">
