@@ -9,6 +9,7 @@ import { flightPath, flightsPath, revealPath } from "../flights/paths.ts";
 import { drinksDigits, gramsDigits } from "../flights/print-alcohol.ts";
 import type { ScreenProps } from "../screen.ts";
 import { Guesses } from "./guesses.tsx";
+import { Headline } from "./headline.tsx";
 import { NotesByGlass } from "./notes-by-glass.tsx";
 import { Ranks } from "./ranks.tsx";
 import { Repeats } from "./repeats.tsx";
@@ -93,21 +94,5 @@ function Shown({ finding, household, back }: ShownProps) {
         <LinkButton to={flightsPath(household)}>Set the next flight</LinkButton>
       </div>
     </Page>
-  );
-}
-
-/** The first clause large, what qualifies it smaller beneath: together they are the heading. */
-function Headline({ text }: { readonly text: string }) {
-  const [first, ...rest] = text.split("; ");
-  return (
-    <>
-      {first}
-      {rest.length > 0 && (
-        <span className="finding-rest">
-          <span className="unseen">; </span>
-          {rest.join("; ")}
-        </span>
-      )}
-    </>
   );
 }

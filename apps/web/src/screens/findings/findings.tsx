@@ -5,6 +5,7 @@ import { Link } from "../../router/index.ts";
 import { useHousehold } from "../../session/index.ts";
 import { countGlasses } from "../flights/flight-state.ts";
 import { findingPath, flightsPath } from "../flights/paths.ts";
+import { Headline } from "./headline.tsx";
 import "./findings.css";
 
 /** What every revealed flight said, newest first. */
@@ -32,7 +33,9 @@ export default function Findings() {
           {findings.answer.map((line) => (
             <li key={line.flightId}>
               <Link to={findingPath(household, line.flightId)} className="findings-one">
-                <span className="findings-headline">{line.headline}</span>
+                <span className="findings-headline">
+                  <Headline text={line.headline} />
+                </span>
                 <span className="findings-facts">
                   {line.name} · {printDay(line.revealedAt)} · {countGlasses(line.glasses)},{" "}
                   {line.tasters === 1 ? "1 taster" : `${line.tasters} tasters`}

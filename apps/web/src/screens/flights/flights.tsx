@@ -83,7 +83,7 @@ function FlightList({
               <span className="flights-state">{stateWord(flight)}</span>
             </span>
             <GlassesAbove count={flight.glassCount} poured={flight.pouredAt !== null} />
-            <span className="flights-say">{stateSentence(flight)}</span>
+            {waitsFor(flight) !== "nothing" && <span className="flights-say">{stateSentence(flight)}</span>}
             <span className="flights-facts">
               {countGlasses(flight.glassCount)} · {flight.sheets.map((sheet) => sheet.taster).join(", ")} ·{" "}
               {printDay(flight.createdAt)}

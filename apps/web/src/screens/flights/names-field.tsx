@@ -45,7 +45,12 @@ export function NamesField({ plan, onChange, cupboard }: PlanFieldProps) {
           <ul className="plan-tags">
             {plan.distractors.map((nameId) => (
               <li key={nameId}>
-                <span>{labelOf(nameId)}</span>
+                <span>
+                  {labelOf(nameId)}
+                  {(cupboard.names.get(nameId)?.freeMl ?? 0) < needMl && (
+                    <span className="plan-short"> too little: {printMl(needMl)} needed</span>
+                  )}
+                </span>
                 <button
                   type="button"
                   aria-label={`Take ${labelOf(nameId)} off the names`}

@@ -1,5 +1,6 @@
 import { useState } from "react";
 import { announce, Button } from "../../parts/index.ts";
+import { GlassStrip } from "./glass-strip.tsx";
 import { glassesNamed, leftOf, refusal } from "./guess-board.ts";
 import { NameMat } from "./name-mat.tsx";
 import { guessIn, guessKey } from "./sheet-fields.ts";
@@ -13,6 +14,9 @@ export interface NameBoardProps extends SheetStepProps {
 
 type Name = NameBoardProps["sheet"]["namesOnOffer"][number];
 
+/** More glasses than this push the names off a phone's screen; there the glasses stand in a strip. */
+const ROOM_FOR = 6;
+
 /** Which glass is which: pick a glass on the mat, then its name. A name used up is marked, and says where it is. */
 export function NameBoard({ sheet, fields, set, heading, code, onGlass, onDone }: NameBoardProps) {
   const [refused, setRefused] = useState<{ readonly code: string; readonly name: Name } | null>(null);
@@ -20,6 +24,14 @@ export function NameBoard({ sheet, fields, set, heading, code, onGlass, onDone }
   const mine = guesses.get(code) ?? null;
   const at = sheet.glasses.findIndex((glass) => glass.code === code);
   const next = sheet.glasses[at + 1]?.code;
+  const named = sheet.glasses.map((glass) => ({
+    code: glass.code,
+    label: sheet.namesOnOffer.find((name) => name.nameId === guesses.get(glass.code))?.label ?? null,
+  }));
+  const pick = (picked: string): void => {
+    setRefused(null);
+    onGlass(picked);
+  };
   const give = (name: Name): void => {
     const back = mine === name.nameId;
     if (!back && refusal(guesses, code, name) !== null) {
@@ -35,22 +47,28 @@ export function NameBoard({ sheet, fields, set, heading, code, onGlass, onDone }
     set(guessKey(from), mine);
     set(guessKey(code), name.nameId);
     setRefused(null);
+    // The button just pressed is gone.
+    heading.current?.focus({ preventScroll: true });
     announce(`Glass ${code}: ${name.label}. Glass ${from}: ${mine === null ? "no guess" : "swapped"}`);
   };
   const place = sheet.pouring === "alone" ? "The glass at place" : "Glass";
   return (
-    <section className="board">
-      <NameMat
-        glasses={sheet.glasses.map((glass) => ({
-          code: glass.code,
-          label: sheet.namesOnOffer.find((name) => name.nameId === guesses.get(glass.code))?.label ?? null,
-        }))}
-        picked={code}
-        onPick={(picked) => {
-          setRefused(null);
-          onGlass(picked);
-        }}
-      />
+    <section className={`board ${sheet.glasses.length > ROOM_FOR ? "board-many" : ""}`}>
+      <div className="board-mat">
+        <NameMat glasses={named} picked={code} onPick={pick} />
+      </div>
+      <div className="board-strip">
+        <GlassStrip
+          title="Names"
+          picked={code}
+          onPick={pick}
+          glasses={named.map((glass) => ({
+            code: glass.code,
+            done: glass.label !== null,
+            word: glass.label ?? "no guess",
+          }))}
+        />
+      </div>
       <div className="board-side">
         <h2 ref={heading} tabIndex={-1}>
           {place} {code} is
@@ -74,7 +92,13 @@ export function NameBoard({ sheet, fields, set, heading, code, onGlass, onDone }
                   </span>
                   <span className="name">{name.label}</span>
                   <span className="board-left">
-                    {here ? "chosen" : used ? `used for ${has.join(", ")}` : `${left} of ${name.count} left`}
+                    {here
+                      ? "chosen"
+                      : used
+                        ? `used for ${has.join(", ")}`
+                        : name.count === 1
+                          ? "1 left"
+                          : `${left} of ${name.count} left`}
                   </span>
                 </button>
                 {refused !== null && refused.code === code && refused.name.nameId === name.nameId && (
