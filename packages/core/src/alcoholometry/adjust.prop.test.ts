@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { abv20, grams, millilitres20 } from "../quantity/index.ts";
+import { between } from "./fixtures/between.ts";
 import { adjustStrength } from "./adjust-strength.ts";
 import { describeLiquid, liquidOfVolume } from "./liquid.ts";
 import { mix } from "./mix.ts";
@@ -8,7 +9,6 @@ import { reduceInSteps } from "./reduce-in-steps.ts";
 import { strengthToLift } from "./strength-to-lift.ts";
 import { waterToStrength } from "./water-to-strength.ts";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 /** A start, an added liquid at least a point away, and a target between them. */
 const task = fc
   .tuple(between(0, 100), between(0, 100), between(0, 0.99), between(1, 5000))

@@ -2,15 +2,17 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { polynomial } from "../numeric/index.ts";
 import { celsius, massFraction } from "../quantity/index.ts";
+import { between } from "./fixtures/between.ts";
 import { density } from "./density.ts";
 import { densityFormula, densityPolynomial } from "./density-formula.ts";
+import { guessFromDensityShare, guessFromVolumeShare } from "./first-guess.ts";
 import { weakestLiquid } from "./freezing-point.ts";
 import { massFractionFromDensity } from "./mass-fraction-from-density.ts";
 
-const warmth = fc.double({ min: -20, max: 40, noNaN: true }).map(celsius);
+const warmth = between(-20, 40).map(celsius);
 /** A temperature and a mass fraction that is liquid there: the whole domain. */
 const liquid = fc
-  .tuple(fc.double({ min: 0, max: 1, noNaN: true }), warmth)
+  .tuple(between(0, 1), warmth)
   .map(([share, t]) => ({ t, p: massFraction(weakestLiquid(t) + share * (1 - weakestLiquid(t))) }));
 
 test("A2: density falls as the mass fraction rises, over a grid of the whole domain and at random", () => {
@@ -47,9 +49,27 @@ test("A3: massFractionFromDensity undoes density within 1e-10", () => {
 
 test("A1: at one temperature the formula is a polynomial in the mass fraction, the same within rounding", () => {
   fc.assert(
-    fc.property(fc.double({ min: 0, max: 1, noNaN: true }), warmth, (p, t) => {
+    fc.property(between(0, 1), warmth, (p, t) => {
       expect(Math.abs(polynomial(densityPolynomial(t), p) - densityFormula(p, t))).toBeLessThan(1e-9);
     }),
     { numRuns: 1000 },
+  );
+});
+
+test("the first guesses of the inversions are near, and exact at the ends", () => {
+  for (const guess of [guessFromDensityShare, guessFromVolumeShare]) {
+    expect(guess(0)).toBeCloseTo(0, 9);
+    expect(guess(1)).toBeCloseTo(1, 9);
+  }
+  fc.assert(
+    fc.property(between(0, 1), (p) => {
+      const [water, ethanol, mixture] = [0, 1, p].map((x) => densityFormula(x, 20)) as [
+        number,
+        number,
+        number,
+      ];
+      expect(Math.abs(guessFromDensityShare((water - mixture) / (water - ethanol)) - p)).toBeLessThan(1e-3);
+      expect(Math.abs(guessFromVolumeShare((p * mixture) / ethanol) - p)).toBeLessThan(1e-3);
+    }),
   );
 });

@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { abv20, grams, millilitres20 } from "../quantity/index.ts";
+import { between } from "./fixtures/between.ts";
 import { fillVessel } from "./fill-vessel.ts";
 import { liquidOfVolume } from "./liquid.ts";
 import { mix } from "./mix.ts";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const percent = between(0, 100).map(abv20);
 
 test("A14: filling brings the vessel to its capacity, whatever it held", () => {

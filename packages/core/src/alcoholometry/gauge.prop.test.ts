@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { abv20, celsius, kgPerM3, proof60F } from "../quantity/index.ts";
+import { between } from "./fixtures/between.ts";
 import { density } from "./density.ts";
 import { gauge } from "./gauge.ts";
 import type { Gauged } from "./gauge.ts";
@@ -10,7 +11,6 @@ import { readingOf } from "./reading-of.ts";
 import { T60F } from "./reference-temperatures.ts";
 import { massFractionFromAbv20 } from "./strength-by-volume.ts";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const scale = fc.constantFrom("abv20", "proof60F", "density20");
 
 function gauged(reading: HydrometerReading, t: number): Gauged {

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { abv20, grams, millilitres20 } from "../quantity/index.ts";
+import { between } from "./fixtures/between.ts";
 import { describeLiquid, liquidOfVolume } from "./liquid.ts";
 import { makeUp } from "./make-up.ts";
 import type { MadeUp } from "./make-up.ts";
@@ -8,7 +9,6 @@ import { mix } from "./mix.ts";
 import { partsToFill } from "./parts-to-fill.ts";
 import { waterToFill } from "./water-to-fill.ts";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const nothing = { ethanolG: grams(0), waterG: grams(0) };
 /** What was poured of three liquids: what was held, and two added. Two strengths are at least a point apart. */
 const poured = fc

@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { abv20, millilitres20 } from "../quantity/index.ts";
+import { between } from "./fixtures/between.ts";
 import { liquidOfVolume } from "./liquid.ts";
 import { mix } from "./mix.ts";
 import type { Pour } from "./mix.ts";
 import { mixParts } from "./mix-parts.ts";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const pourOf = (low: number, high: number): fc.Arbitrary<Pour> =>
   fc.record({
     volumeMl: between(0.1, 5000).map(millilitres20),

@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { abv20, millilitres20 } from "../quantity/index.ts";
+import { between } from "./fixtures/between.ts";
 import { mixParts } from "./mix-parts.ts";
 import { resolvePours } from "./resolve-pours.ts";
 import type { PartPoured, PoursResolved } from "./resolve-pours.ts";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const part = (parts: number, abv: number, pouredMl: number, fixed?: boolean): PartPoured => ({
   parts,
   abv20: abv20(abv),

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { abv20, celsius, grams, millilitres20, millilitresRead, proof60F } from "../quantity/index.ts";
+import { between } from "./fixtures/between.ts";
 import { CONVENTIONAL_AIR } from "./air.data.ts";
 import { evaporated } from "./evaporated.ts";
 import { describeLiquid, liquidOfVolume } from "./liquid.ts";
@@ -17,8 +18,6 @@ import { POUND_G, WINE_GALLON_ML } from "./us-units.data.ts";
 import { volumeAtFromVolumeAt20 } from "./volume-at-temperature.ts";
 import { T60F } from "./reference-temperatures.ts";
 import { weigh } from "./weigh.ts";
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 test("A31: the strength of a sample from what it weighs and measures, at any temperature, in air or not", () => {
   fc.assert(

@@ -7,13 +7,14 @@ import {
   proof60FFromAbv20,
   proof60FFromMassFraction,
 } from "./proof.ts";
+import { between } from "./fixtures/between.ts";
 import { T60F } from "./reference-temperatures.ts";
 import { abv20OfStrength, massFractionOfStrength } from "./strength.ts";
 import { abv20FromMassFraction, massFractionFromAbv20 } from "./strength-by-volume.ts";
 
-const percent = fc.double({ min: 0, max: 100, noNaN: true }).map(abv20);
-const proof = fc.double({ min: 0, max: 200, noNaN: true }).map(proof60F);
-const fraction = fc.double({ min: 0, max: 1, noNaN: true }).map(massFraction);
+const percent = between(0, 100).map(abv20);
+const proof = between(0, 200).map(proof60F);
+const fraction = between(0, 1).map(massFraction);
 const gap = (x: number, y: number) => Math.abs(x - y);
 const thousand = { numRuns: 1000 };
 
@@ -56,7 +57,7 @@ test("A4, A5: the ends are exact", () => {
 
 test("A5: a whiskey's proof is a little less than twice its % vol at 20 °C", () => {
   fc.assert(
-    fc.property(fc.double({ min: 35, max: 75, noNaN: true }).map(abv20), (abv) => {
+    fc.property(between(35, 75).map(abv20), (abv) => {
       const below = 2 * abv - proof60FFromAbv20(abv);
       expect(below).toBeGreaterThan(0);
       expect(below).toBeLessThan(0.2);

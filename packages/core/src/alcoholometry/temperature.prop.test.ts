@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { abv20, celsius, kgPerM3, massFraction, millilitres20, millilitresRead } from "../quantity/index.ts";
+import { between } from "./fixtures/between.ts";
 import { density } from "./density.ts";
 import { coldestLiquid, weakestLiquid } from "./freezing-point.ts";
 import { abv20FromDensity } from "./strength-from-density.ts";
@@ -11,7 +12,6 @@ import { factorTo60F } from "./volume-at-60f.ts";
 import { T60F } from "./reference-temperatures.ts";
 import { abv15FromAbv20, abv20FromAbv15 } from "./strength-at-15.ts";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 /** A temperature, and a strength that is liquid there. */
 const liquid = fc.tuple(between(0, 1), between(-20, 40)).map(([share, t]) => {
   const p = massFraction(Math.min(1, weakestLiquid(t) + 1e-12 + share * (1 - weakestLiquid(t))));
@@ -95,11 +95,11 @@ test("A18: the factor to 60 °F is the ratio of the densities, 1 at 60 °F", () 
   );
 });
 
-test("A35: % vol at 20 °C to % vol at 15 °C and back within 1e-10; a little less at 15 °C, the ends the same", () => {
+test("A35: % vol at 20 °C to % vol at 15 °C and back within 1e-10; less at 15 °C up to 90 %, the ends the same", () => {
   fc.assert(
     fc.property(between(0, 100).map(abv20), (abv) => {
       expect(Math.abs(abv20FromAbv15(abv15FromAbv20(abv)) - abv)).toBeLessThan(1e-10);
-      expect(abv15FromAbv20(abv)).toBeLessThanOrEqual(abv + 1e-10);
+      if (abv > 1 && abv < 90) expect(abv15FromAbv20(abv)).toBeLessThan(abv);
     }),
   );
   expect([abv15FromAbv20(abv20(0)), abv15FromAbv20(abv20(100))]).toEqual([0, 100]);

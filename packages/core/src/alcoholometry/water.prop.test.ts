@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { abv20, millilitres20 } from "../quantity/index.ts";
+import { between } from "./fixtures/between.ts";
 import { mix } from "./mix.ts";
 import { waterToFill } from "./water-to-fill.ts";
 import { waterToStrength } from "./water-to-strength.ts";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 /** A start and a target no stronger than it. */
 const fromTo = fc
   .tuple(between(1, 100), between(0.01, 1))

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { abv20, celsius, grams, millilitres20, millilitresRead } from "../quantity/index.ts";
+import { between } from "./fixtures/between.ts";
 import { CONVENTIONAL_AIR } from "./air.data.ts";
 import { massFromScale, scaleReading } from "./air-buoyancy.ts";
 import { density } from "./density.ts";
@@ -12,7 +13,6 @@ import { volumeAt20FromVolumeAt } from "./volume-at-temperature.ts";
 import { volumeFromWeight, weigh } from "./weigh.ts";
 import { weighPours } from "./weigh-pours.ts";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const air = fc.constantFrom(undefined, CONVENTIONAL_AIR, { airKgPerM3: 1.1, weightsKgPerM3: 8400 });
 const conditions = fc
   .record({ abv: between(0, 100), t: between(0, 40), air })
