@@ -27,3 +27,4 @@ export { reduceUncertainty } from "./reduce-uncertainty.ts";
 export type { ReductionFigure } from "./reduce-uncertainty.ts";
 export { sampleUncertainty } from "./sample-uncertainty.ts";
 export { giveOrTake } from "./give-or-take.ts";
+export { CYLINDER_CHOICES, LABEL_CHOICES, SCALE_CHOICES, THERMOMETER_CHOICES } from "./choices.ts";

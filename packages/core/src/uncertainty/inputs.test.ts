@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { abv20, celsius } from "../quantity/index.ts";
+import { CYLINDER_CHOICES, LABEL_CHOICES, SCALE_CHOICES, THERMOMETER_CHOICES } from "./choices.ts";
 import { cylinderVolume } from "./cylinder.ts";
 import { hydrometer } from "./hydrometer.ts";
 import { standardUncertainty } from "./input.ts";
@@ -103,4 +104,20 @@ test("U2: standard uncertainty: a rectangle's half width over the root of 3, spr
   expect(standardUncertainty(scale)).toBeCloseTo(Math.sqrt((3 * 0.05 ** 2) / 3 + 0.1 ** 2), 12);
   const bad: Input = { ...scale, spreads: [{ shape: "rectangular", halfWidth: -1 }] };
   expect(() => standardUncertainty(bad)).toThrow("half width requires a finite number of 0 or more, got -1");
+});
+
+test("U1: the words of a choice say the figure it stands for", () => {
+  for (const rule of ["us", "eu", "fruit"] as const) {
+    const [width] = widths(labelStrength({ id: "a", abv20: abv20(46), rule }));
+    expect(LABEL_CHOICES[rule]).toContain(`${width} % vol`);
+  }
+  for (const kind of ["laboratory", "kitchen", "room"] as const) {
+    const [width] = widths(thermometer({ id: "t", celsius: celsius(20), class: kind }));
+    expect(THERMOMETER_CHOICES[kind]).toContain(`${width} °C`);
+  }
+  for (const kind of ["pocket", "fine", "kitchen"] as const) {
+    const [half = 0] = widths(scaleMass({ id: "g", g: 100, class: kind }));
+    expect(SCALE_CHOICES[kind]).toContain(`${2 * half} g`);
+  }
+  expect(Object.keys(CYLINDER_CHOICES)).toEqual(["A", "B", "jug"]);
 });
