@@ -1,7 +1,6 @@
-import type { ReactNode } from "react";
-import { Dialog as Window, Heading, Modal, ModalOverlay } from "react-aria-components";
-import { CrossGlyph } from "./glyphs.tsx";
-import "./dialog.css";
+import { lazy, type ReactNode, Suspense } from "react";
+
+const DialogWindow = lazy(() => import("./dialog-window.tsx"));
 
 export interface DialogProps {
   readonly title: string;
@@ -12,30 +11,11 @@ export interface DialogProps {
   readonly alert?: boolean;
 }
 
-/** A window over the page: from below on a phone, in the middle on a laptop. Escape closes it. */
-export function Dialog({ title, open, onClose, children, alert = false }: DialogProps) {
+/** A window over the page. What it is made of is heavy, and fetched when the first one opens. */
+export function Dialog(props: DialogProps) {
   return (
-    <ModalOverlay
-      className="dialog-over"
-      isOpen={open}
-      isDismissable={!alert}
-      onOpenChange={(next) => {
-        if (!next) onClose();
-      }}
-    >
-      <Modal className="dialog">
-        <Window role={alert ? "alertdialog" : "dialog"} className="dialog-window">
-          <header className="dialog-head">
-            <Heading slot="title" level={2}>
-              {title}
-            </Heading>
-            <button type="button" className="dialog-close" aria-label="Close" onClick={onClose}>
-              <CrossGlyph />
-            </button>
-          </header>
-          {children}
-        </Window>
-      </Modal>
-    </ModalOverlay>
+    <Suspense fallback={null}>
+      <DialogWindow {...props} />
+    </Suspense>
   );
 }

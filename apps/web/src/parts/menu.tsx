@@ -1,6 +1,8 @@
-import { Button as Trigger, Menu as List, MenuItem, MenuTrigger, Popover } from "react-aria-components";
+import { lazy, Suspense, useState } from "react";
 import { MoreGlyph } from "./glyphs.tsx";
 import "./menu.css";
+
+const MenuWindow = lazy(() => import("./menu-window.tsx"));
 
 export interface MenuProps {
   /** What the menu is for, as the button's name. */
@@ -9,22 +11,26 @@ export interface MenuProps {
   readonly onPick: (id: string) => void;
 }
 
-/** Further things to do, behind three dots. */
-export function Menu({ label, items, onPick }: MenuProps) {
-  return (
-    <MenuTrigger>
-      <Trigger aria-label={label} className="menu-button">
-        <MoreGlyph />
-      </Trigger>
-      <Popover className="menu" placement="bottom end">
-        <List className="menu-list" onAction={(key) => onPick(String(key))}>
-          {items.map((item) => (
-            <MenuItem key={item.id} id={item.id} className={`menu-item ${item.danger ? "menu-danger" : ""}`}>
-              {item.label}
-            </MenuItem>
-          ))}
-        </List>
-      </Popover>
-    </MenuTrigger>
+/** Further things to do, behind three dots. What it is made of is heavy, and fetched at the first press. */
+export function Menu(props: MenuProps) {
+  const [wanted, setWanted] = useState(false);
+  const button = (
+    <button
+      type="button"
+      className="menu-button"
+      aria-label={props.label}
+      aria-haspopup="menu"
+      aria-expanded="false"
+      onClick={() => setWanted(true)}
+    >
+      <MoreGlyph />
+    </button>
+  );
+  return wanted ? (
+    <Suspense fallback={button}>
+      <MenuWindow {...props} />
+    </Suspense>
+  ) : (
+    button
   );
 }
