@@ -75,7 +75,9 @@ eachDatabase((database) => {
         const answered = new Promise<void>((resolve) => {
           journal.onSheet = resolve;
         });
-        const writing = writeUntilGone(client, evening, journal, round, gone);
+        const writing = writeUntilGone(client, evening, journal, round, gone).catch((error: unknown) => {
+          throw new Error(`a writer failed; the server printed:\n${server.printed()}`, { cause: error });
+        });
         const [high = 0, low = 0] = random.bytes(2);
         const ms = 50 + ((high * 256 + low) % 351);
         // Counted from the first edit of a sheet that was answered: a new process is slow to begin with.
