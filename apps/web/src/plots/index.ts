@@ -1,2 +1,2 @@
-export { PairPlot, type PairPlotProps } from "./pair-plot.tsx";
-export { RankPlot, type RankPlotProps, type RankRow } from "./rank-plot.tsx";
+export { PairPlot } from "./pair-plot.tsx";
+export { RankPlot } from "./rank-plot.tsx";

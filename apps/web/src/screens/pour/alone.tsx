@@ -1,15 +1,12 @@
 import type { Flight } from "@partsproof/house/protocol";
-import { useState } from "react";
-import { useAsk, useSay } from "../../api.ts";
-import { Broken, Busy, Button, GlassMat, IssueSummary, LinkButton, Page } from "../../parts/index.ts";
-import { go } from "../../router/index.ts";
+import { useAsk } from "../../api.ts";
+import { Broken, Busy, LinkButton, Page } from "../../parts/index.ts";
 import { useHousehold, useToken } from "../../session/index.ts";
 import { flightPath, sheetPath } from "../flights/paths.ts";
 import type { ScreenProps } from "../screen.ts";
 import { TakeForm } from "../sheet/take-sheet.tsx";
-import { PaperMats } from "./paper-mats.tsx";
+import { MarkAndPour } from "./mark-and-pour.tsx";
 import { Undersides } from "./undersides.tsx";
-import { useTicks } from "./use-ticks.ts";
 import "./pour.css";
 
 /** Tasting alone: mark, pour, mix up, and after the lock look underneath. */
@@ -79,114 +76,6 @@ function Shown({ flight, at }: AloneProps) {
         ? { to: sheetPath(at.household, flight.id, sheet.sheetId) }
         : {})}
     />
-  );
-}
-
-interface MarkAndPourProps extends AloneProps {
-  readonly token: string;
-  readonly sheetId: string;
-}
-
-function MarkAndPour({ flight, at, token, sheetId }: MarkAndPourProps) {
-  const ticks = useTicks(
-    `poured.${flight.id}`,
-    flight.marks.map(({ mark }) => mark),
-  );
-  const [mixed, setMixed] = useState(false);
-  const say = useSay("markPoured");
-  const places = flight.marks.map((_, i) => String(i + 1));
-  const ready = async (): Promise<void> => {
-    const done = await say.send({ at, token });
-    if (done !== null) go(sheetPath(at.household, flight.id, sheetId), { replace: true });
-  };
-  return (
-    <>
-      <div className="no-paper">
-        <Page
-          title="Pour alone"
-          back={{ to: flightPath(at.household, flight.id), label: "The flight" }}
-          lead={`${flight.name}. You pour knowing; then you lose track on purpose.`}
-        >
-          <ol className="alone">
-            <li>
-              <h2>Mark the undersides</h2>
-              <p>
-                Stick or write one letter under each of {flight.glassCount} like glasses, where you cannot see
-                it while you drink: {flight.marks.map(({ mark }) => mark).join(", ")}.
-              </p>
-            </li>
-            <li>
-              <h2>Pour by the letters</h2>
-              <ul className="alone-marks">
-                {flight.marks.map(({ mark, label }) => (
-                  <li key={mark}>
-                    <label className="pourline">
-                      <input
-                        type="checkbox"
-                        checked={ticks.has(mark)}
-                        onChange={(event) => ticks.set(mark, event.target.checked)}
-                      />
-                      <span className="pourline-code">{mark}</span>
-                      <span className="pourline-what">
-                        {label}
-                        <span className="pourline-ml"> {flight.pourMl} mL</span>
-                      </span>
-                    </label>
-                  </li>
-                ))}
-              </ul>
-              <p className="field-hint">
-                To the same height in each glass: height and colour are what gives a glass away.
-              </p>
-            </li>
-            <li>
-              <h2>Mix them up</h2>
-              <p>
-                At least two shuffles. Slide the glasses about with your eyes off them, turn round, and slide
-                them again. If anybody is in the house, let them do it while you are out of the room.
-              </p>
-              <label className="tick">
-                <input type="checkbox" checked={mixed} onChange={(event) => setMixed(event.target.checked)} />
-                <span>Shuffled twice, and I have lost track.</span>
-              </label>
-            </li>
-            <li>
-              <h2>Give them places</h2>
-              <p>
-                Without lifting them to look: the first that comes to hand at place 1, and so on. From here
-                the place is the glass’s name. Do not move them again.
-              </p>
-              <GlassMat title="Places on the table" glasses={places.map((code) => ({ code }))} />
-              <div>
-                <Button onClick={() => globalThis.print()}>Print the mat</Button>
-              </div>
-            </li>
-          </ol>
-          <div className="ready-do">
-            <IssueSummary say={say} />
-            {(!mixed || ticks.count < flight.marks.length) && (
-              <p className="soft" id="alone-why">
-                First {ticks.count < flight.marks.length ? "tick what is poured" : ""}
-                {ticks.count < flight.marks.length && !mixed ? " and " : ""}
-                {mixed ? "" : "say that they are mixed up"}.
-              </p>
-            )}
-            <Button
-              kind="main"
-              busy={say.busy}
-              disabled={!mixed || ticks.count < flight.marks.length}
-              aria-describedby="alone-why"
-              onClick={() => void ready()}
-            >
-              They stand at their places
-            </Button>
-          </div>
-        </Page>
-      </div>
-      <div className="only-paper">
-        <PaperMats flight={flight} tasters={[{ taster: flight.sheets[0]?.taster ?? "", codes: places }]} />
-      </div>
-    </>
   );
 }
 
