@@ -544,7 +544,9 @@ describe("the whole evening at 390 × 844, in a real browser", () => {
     await host.getByRole("link", { name: "Read the finding" }).click();
     const finding = await evening.api("getFinding", { at: { household, flight: flightId } });
     // Drawn in two sizes, so what a locator would call its name has a space more.
-    await expect.poll(() => host.getByRole("heading", { level: 1 }).textContent(), POLL).toBe(finding.headline);
+    await expect
+      .poll(() => host.getByRole("heading", { level: 1 }).textContent(), POLL)
+      .toBe(finding.headline);
     expect(finding.sheets.map(({ right, guessed }) => [right, guessed])).toStrictEqual(
       ["Ilka", "Jorren", "Pell"].map((name) => {
         const truth = truthOf(name).map(({ label }) => label);
@@ -628,7 +630,7 @@ describe("the whole evening at 390 × 844, in a real browser", () => {
     await heading(host, "First take the sheet");
     await takeSheet(host);
     await heading(host, "Pour alone");
-    const { marks } = await evening.api("getFlight", { at: { household, flight: id } });
+    const { marks, namesOnOffer } = await evening.api("getFlight", { at: { household, flight: id } });
     for (const { mark } of marks) {
       // oxlint-disable-next-line no-await-in-loop -- one glass after the other
       await host.getByRole("checkbox", { name: new RegExp(`^${mark}`) }).check();
@@ -640,7 +642,10 @@ describe("the whole evening at 390 × 844, in a real browser", () => {
 
     // The mixing up, which only the test sees: C stands at place 1, A at 2, B at 3.
     const order = ["C", "A", "B"];
-    const labels = order.map((letter) => marks.find(({ mark }) => mark === letter)?.label ?? "");
+    const labels = order.map((letter) => {
+      const nameId = marks.find(({ mark }) => mark === letter)?.nameId;
+      return namesOnOffer.find((name) => name.nameId === nameId)?.label ?? "";
+    });
     for (const code of ["1", "2", "3"]) {
       // oxlint-disable-next-line no-await-in-loop -- one glass after the other
       await writeNotes(host, code, { nose: `Place ${code}` });
@@ -661,7 +666,7 @@ describe("the whole evening at 390 × 844, in a real browser", () => {
       // oxlint-disable-next-line no-await-in-loop -- one glass after the other
       await host
         .getByRole("group", { name: `Place ${i + 1}` })
-        .getByRole("radio", { name: letter })
+        .getByRole("radio", { name: letter, exact: true })
         .check();
     }
     await look(host, "undersides");
@@ -679,7 +684,9 @@ describe("the whole evening at 390 × 844, in a real browser", () => {
     await host.getByRole("link", { name: "Read the finding" }).click();
     const finding = await evening.api("getFinding", { at: { household, flight: id } });
     // Drawn in two sizes, so what a locator would call its name has a space more.
-    await expect.poll(() => host.getByRole("heading", { level: 1 }).textContent(), POLL).toBe(finding.headline);
+    await expect
+      .poll(() => host.getByRole("heading", { level: 1 }).textContent(), POLL)
+      .toBe(finding.headline);
     const [sheet] = finding.sheets;
     const law = countLuck(
       (sheet?.glasses ?? []).map(({ nameId }) => nameId),
