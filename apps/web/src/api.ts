@@ -1,6 +1,6 @@
-export { forgetAnswers, written } from "./ask/answers.ts";
+export { forgetAnswers } from "./ask/answers.ts";
 export { api, asRefusal } from "./ask/client.ts";
 export { useAsk } from "./ask/use-ask.ts";
-export { askAll, useAskAll } from "./ask/use-ask-all.ts";
+export { useAskAll } from "./ask/use-ask-all.ts";
 export type { Asked } from "./ask/use-asked.ts";
-export { type Say, useSay } from "./ask/use-say.ts";
+export { useSay } from "./ask/use-say.ts";

@@ -9,7 +9,7 @@ type ListName = {
 type ItemOf<N extends ListName> = AnswerOf<N> extends { items: (infer T)[] } ? T : never;
 
 /** Every item of a list, page after page. */
-export async function askAll<N extends ListName>(name: N, call: Call<N>): Promise<ItemOf<N>[]> {
+async function askAll<N extends ListName>(name: N, call: Call<N>): Promise<ItemOf<N>[]> {
   const items: ItemOf<N>[] = [];
   let cursor: string | null | undefined;
   do {

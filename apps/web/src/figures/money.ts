@@ -2,7 +2,7 @@ import type { Issue } from "@partsproof/house/protocol";
 import type { Path } from "../parts/issues-at.ts";
 
 /** How many decimals a currency is written with: 2 for most, 0 for yen. */
-export function minorDigits(currency: string): number {
+function minorDigits(currency: string): number {
   return (
     new Intl.NumberFormat("en-GB", { style: "currency", currency }).resolvedOptions().maximumFractionDigits ??
     2

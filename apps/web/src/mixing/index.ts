@@ -1,5 +1,5 @@
 export { LABEL_TOLERANCE } from "./label-tolerance.data.ts";
-export { abv20OfStated, type NotYet, type ReckonedRecipe, reckonRecipe } from "./reckon-recipe.ts";
+export { abv20OfStated, reckonRecipe } from "./reckon-recipe.ts";
 export {
   factsOf,
   slotKey,

@@ -26,7 +26,7 @@ export interface LiquidColumnProps {
 const SIZES = {
   list: { height: 84, width: 34, label: 22 },
   card: { height: 232, width: 76, label: 60 },
-  print: { height: 168, width: 54, label: 36 },
+  print: { height: 168, width: 54, label: 48 },
 } as const;
 const HEAD = 14;
 const LEADER = 22;

@@ -9,8 +9,11 @@ export default function MenuWindow({ label, items, onPick }: MenuProps) {
   const trigger = useRef<HTMLButtonElement>(null);
   const [open, setOpen] = useState(false);
   useEffect(() => {
-    trigger.current?.focus();
-    setOpen(true);
+    const opening = setTimeout(() => {
+      trigger.current?.focus();
+      setOpen(true);
+    });
+    return () => clearTimeout(opening);
   }, []);
   return (
     <MenuTrigger isOpen={open} onOpenChange={setOpen}>
@@ -18,6 +21,7 @@ export default function MenuWindow({ label, items, onPick }: MenuProps) {
         <MoreGlyph />
       </Trigger>
       <Popover className="menu" placement="bottom end">
+        {/* oxlint-disable-next-line jsx-a11y/no-autofocus -- a menu that opens takes the focus (WAI-ARIA APG, menu button) */}
         <List className="menu-list" autoFocus="first" onAction={(key) => onPick(String(key))}>
           {items.map((item) => (
             <MenuItem key={item.id} id={item.id} className={`menu-item ${item.danger ? "menu-danger" : ""}`}>

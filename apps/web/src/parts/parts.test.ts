@@ -41,7 +41,8 @@ describe("labels beside the column", () => {
           for (const [i, centre] of got.entries()) {
             expect(centre).toBeGreaterThanOrEqual(height / 2 - 1e-9);
             expect(centre).toBeLessThanOrEqual(300 - height / 2 + 1e-9);
-            if (i > 0) expect(centre - (got[i - 1] ?? 0)).toBeGreaterThanOrEqual(height - 1e-9);
+            const above = i === 0 ? Number.NEGATIVE_INFINITY : (got[i - 1] ?? Number.NaN);
+            expect(centre - above).toBeGreaterThanOrEqual(height - 1e-9);
           }
         },
       ),

@@ -51,13 +51,16 @@ export function BatchCard({ batch, oak }: { readonly batch: Batch; readonly oak:
           {oak !== "" && (
             <>
               <dt>Oak</dt>
-              <dd>{oak} (untreated, food-grade)</dd>
+              <dd>{oak}</dd>
             </>
           )}
         </dl>
       </div>
       {batch.note !== "" && <p>{batch.note}</p>}
-      <p className="print-foot">Blended at home, not for sale. mL and % vol at 20 °C.</p>
+      <p className="print-foot">
+        Blended at home, not for sale. mL and % vol at 20 °C.
+        {oak !== "" && " Oak: untreated and food-grade only."}
+      </p>
     </article>
   );
 }

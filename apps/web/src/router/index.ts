@@ -1,3 +1,4 @@
 export { Link, type LinkProps } from "./link.tsx";
 export { matchPath, type Params } from "./match-path.ts";
-export { go, hasMoved, holdLeaving, usePlace } from "./place.ts";
+export { go, hasMoved, usePlace } from "./place.ts";
+export { useUnsaved } from "./use-unsaved.ts";

@@ -41,7 +41,7 @@ export function go(to: string, how: { readonly replace?: boolean } = {}): void {
 /** Asks `holder` before every `go`; call the answer to stop. */
 export function holdLeaving(holder: Holder): () => void {
   holders.add(holder);
-  return () => holders.delete(holder);
+  return () => void holders.delete(holder);
 }
 
 /** Path and query of the present address. */

@@ -1,4 +1,4 @@
-export { keep, kept, onKept } from "./kept.ts";
+export { keep, kept } from "./kept.ts";
 export {
   HouseholdContext,
   keepHousehold,
@@ -7,4 +7,4 @@ export {
   useLastHousehold,
 } from "./household.tsx";
 export { useNow } from "./now.ts";
-export { keepToken, tokenOf, type TokenKind, useToken } from "./tokens.ts";
+export { keepToken, tokenOf, useToken } from "./tokens.ts";

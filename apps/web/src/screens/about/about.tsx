@@ -11,10 +11,13 @@ export default function About() {
           <li>Not in pregnancy, and not with medicines or illnesses that alcohol makes worse.</li>
           <li>Never before driving, and never before work with tools or machines.</li>
           <li>Have a spittoon and use it: tasting works without swallowing.</li>
-          <li>Have water and food on the table. Small pours: 10 mL is plenty to judge by.</li>
+          <li>
+            Have water and food on the table. Keep pours small: around 10 mL a glass is common practice.
+          </li>
           <li>Every flight says how much alcohol it holds, at most, for each taster.</li>
         </ul>
       </Section>
+      {/* Flash points: interpolated from https://www.engineeringtoolbox.com/ethanol-water-d_989.html (by weight). */}
       <Section title="At the bench">
         <ul className="about-list">
           <li>

@@ -16,7 +16,7 @@ import {
   SelectField,
   TextField,
 } from "../../parts/index.ts";
-import { go } from "../../router/index.ts";
+import { go, useUnsaved } from "../../router/index.ts";
 import { useHousehold } from "../../session/index.ts";
 import { OakNote } from "../recipes/recipe-fields.tsx";
 import { asPoured } from "./as-poured.ts";
@@ -43,6 +43,7 @@ export function PourBatch({ plan, recipe, vessels, facts }: PourBatchProps) {
   const [capacity, setCapacity] = useState(`${Math.ceil(plan.result.volumeMl / 50) * 50} mL`);
   const [rest, setRest] = useState(recipe.latest.restDays === null ? "" : String(recipe.latest.restDays));
   const [note, setNote] = useState("");
+  const saved = useUnsaved(rows.some(({ typed }) => typed !== null) || note !== "");
   const byId = useMemo(() => new Map(vessels.map((vessel) => [vessel.id, vessel])), [vessels]);
   const empty = vessels.filter(({ kind, contents }) => kind !== "bottle" && contents.volumeMl <= 0);
   const read = readRows(rows, unit);
@@ -77,6 +78,7 @@ export function PourBatch({ plan, recipe, vessels, facts }: PourBatchProps) {
       },
     });
     if (made !== null) {
+      saved();
       announce(`${made.name} recorded`);
       go(`/h/${household.id}/batches/${made.id}`);
     }

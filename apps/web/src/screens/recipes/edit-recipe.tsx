@@ -3,6 +3,7 @@ import { useState } from "react";
 import { api, useSay } from "../../api.ts";
 import type { Cellar } from "../../cellar/index.ts";
 import { announce, Button, Form } from "../../parts/index.ts";
+import { useUnsaved } from "../../router/index.ts";
 import { useHousehold } from "../../session/index.ts";
 import { namedIssues } from "./named-issues.ts";
 import { RecipeEditor } from "./recipe-editor.tsx";
@@ -26,6 +27,7 @@ export function EditRecipe({ recipe, cellar, onDone }: EditRecipeProps) {
     issues: namedIssues([...rename.issues, ...save.issues], cellar.stocks),
     tries: rename.tries + save.tries,
   };
+  useUnsaved(JSON.stringify(typed) !== JSON.stringify(first.typed));
   const stale = say.issues.some(({ code }) => code === "stale_edit");
 
   const send = async (version: number): Promise<void> => {

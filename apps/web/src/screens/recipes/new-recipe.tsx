@@ -2,7 +2,7 @@ import { useState } from "react";
 import { useSay } from "../../api.ts";
 import { useCellar } from "../../cellar/index.ts";
 import { announce, Broken, Button, Busy, Empty, Form, LinkButton, Page } from "../../parts/index.ts";
-import { go } from "../../router/index.ts";
+import { go, useUnsaved } from "../../router/index.ts";
 import { useHousehold } from "../../session/index.ts";
 import { namedIssues } from "./named-issues.ts";
 import { RecipeEditor } from "./recipe-editor.tsx";
@@ -14,6 +14,7 @@ export default function NewRecipe() {
   const cellar = useCellar();
   const say = useSay("addRecipe");
   const [typed, setTyped] = useState(BLANK);
+  const saved = useUnsaved(JSON.stringify(typed) !== JSON.stringify(BLANK));
   const send = async (): Promise<void> => {
     const read = readBody(typed);
     if (!read.ok) {
@@ -25,6 +26,7 @@ export default function NewRecipe() {
       body: { name: typed.name, targetWhiskeyId: typed.target === "" ? null : typed.target, ...read.body },
     });
     if (made !== null) {
+      saved();
       announce(`${made.name} written`);
       go(`/h/${household.id}/recipes/${made.id}`);
     }

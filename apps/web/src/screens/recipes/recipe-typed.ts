@@ -40,7 +40,7 @@ export function asTyped(recipe: Recipe): TypedRecipe {
   return { name: recipe.name, target: recipe.targetWhiskeyId ?? "", ...bodyAsTyped(recipe.latest) };
 }
 
-export function bodyAsTyped(body: RecipeVersion): Omit<TypedRecipe, "name" | "target"> {
+function bodyAsTyped(body: RecipeVersion): Omit<TypedRecipe, "name" | "target"> {
   return {
     slots: body.slots.map((slot, i) => ({ id: i + 1, parts: slot.parts, key: slotKey(slot.of) })),
     water: body.waterTo === null ? "" : statedAsTyped(body.waterTo),

@@ -14,9 +14,9 @@ export function segmentsOf(slots: readonly Slot[], cellar: Cellar): Segment[] {
     const name =
       whiskey === undefined ? stock?.label : [whiskey.name, whiskey.release].filter(Boolean).join(" ");
     const sub = [
-      whiskey?.maker ?? (of.kind === "batch" ? "a batch" : null),
       stock === undefined ? null : printAbv(stock.abv20),
       whiskey === undefined ? null : printAge(whiskey.ageYears),
+      whiskey?.maker ?? (of.kind === "batch" ? "a batch" : null),
     ].filter((text) => text !== null);
     return {
       key: `${key} ${i}`,

@@ -5,7 +5,7 @@ import { useAskAll, useSay } from "../../api.ts";
 import { readMoney } from "../../figures/index.ts";
 import { whiskeyLabel } from "../../mixing/index.ts";
 import { announce, Button, Form, Page, Section, SelectField } from "../../parts/index.ts";
-import { go, usePlace } from "../../router/index.ts";
+import { go, usePlace, useUnsaved } from "../../router/index.ts";
 import { useHousehold } from "../../session/index.ts";
 import { BottleFields, FULL, type TypedBottle } from "./bottle-fields.tsx";
 import { WhiskeyFields } from "./whiskey-fields.tsx";
@@ -21,6 +21,7 @@ export default function AddBottle() {
   const [whiskeyId, setWhiskeyId] = useState(query.get("whiskey") ?? "");
   const [typed, setTyped] = useState<TypedWhiskey>(BLANK);
   const [bottle, setBottle] = useState<TypedBottle>(FULL);
+  const saved = useUnsaved(JSON.stringify([typed, bottle]) !== JSON.stringify([BLANK, FULL]));
   const addWhiskey = useSay("addWhiskey");
   const addBottle = useSay("addBottle");
   const say = {
@@ -66,6 +67,7 @@ export default function AddBottle() {
       },
     });
     if (made === null) return;
+    saved();
     announce(`${whiskeyLabel(found)} is on the shelf`);
     go(`/h/${household.id}/shelf`);
   };

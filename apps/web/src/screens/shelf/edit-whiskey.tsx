@@ -18,7 +18,7 @@ import {
   Tag,
   VesselLevel,
 } from "../../parts/index.ts";
-import { go, Link } from "../../router/index.ts";
+import { go, Link, useUnsaved } from "../../router/index.ts";
 import type { ScreenProps } from "../screen.ts";
 import { useHousehold } from "../../session/index.ts";
 import { Meanwhile } from "./meanwhile.tsx";
@@ -169,6 +169,7 @@ function Edit({ whiskey, onDone }: { readonly whiskey: Whiskey; readonly onDone:
   // What was read when the editing began: the edit is against this, whatever the page has heard since.
   const [base] = useState(whiskey);
   const [typed, setTyped] = useState<TypedWhiskey>(() => asTyped(base, household.currency));
+  useUnsaved(JSON.stringify(typed) !== JSON.stringify(asTyped(base, household.currency)));
   const [theirs, setTheirs] = useState<Whiskey | null>(null);
 
   const send = async (version: number): Promise<void> => {
