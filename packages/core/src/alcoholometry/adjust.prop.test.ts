@@ -112,7 +112,9 @@ test("A27: in steps: the last lands on the target, and all of them together add 
       task,
       fc.integer({ min: 1, max: 12 }),
       fc.constantFrom("volume", "strength"),
-      ({ start, to, add }, steps, by) => {
+      ({ start, from, to, add }, steps, by) => {
+        // A step of less than 1e-9 % vol is no step (A25).
+        fc.pre(Math.abs(to - from) > 1e-6);
         const once = adjustStrength({ start, to, add });
         const answer = reduceInSteps({ start, to, add, steps, by });
         if (!answer.ok || !once.ok) throw new Error("both have an answer");

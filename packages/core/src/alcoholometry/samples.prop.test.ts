@@ -112,6 +112,11 @@ test("A31: water may come in, ethanol may not; nothing gone is nothing gone", ()
     ethanolShare: 0,
     massFractionGone: 0,
   });
+  const pure = { volumeMl: millilitres20(700), abv20: abv20(100) };
+  expect(evaporated(pure, { ...pure, volumeMl: millilitres20(600) })).toMatchObject({
+    waterG: 0,
+    massFractionGone: 1,
+  });
   const more = evaporated(before, { volumeMl: millilitres20(700), abv20: abv20(61) });
   expect(more).toMatchObject({ ok: false, issue: { code: "more_ethanol_than_before" } });
   expect(!more.ok && more.issue.message).toMatch(
