@@ -12,5 +12,5 @@ const SUPERSCRIPTS = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 export function printP(p: number): string {
   if (p === 0 || p >= 1e-4) return String(Number(p.toPrecision(3)));
   const [figures = "", power = ""] = p.toExponential(1).split("e-");
-  return `${figures} × 10⁻${[...power].map((digit) => SUPERSCRIPTS[Number(digit)] ?? "").join("")}`;
+  return `${figures} × 10⁻${Array.from(power, (digit) => SUPERSCRIPTS[Number(digit)] ?? "").join("")}`;
 }
