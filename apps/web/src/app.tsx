@@ -5,6 +5,7 @@ import { Broken } from "./parts/broken.tsx";
 import { Busy } from "./parts/busy.tsx";
 import { FaultBoundary } from "./parts/fault-boundary.tsx";
 import { Frame } from "./parts/frame.tsx";
+import { Page } from "./parts/page.tsx";
 import { usePlace } from "./router/index.ts";
 import { findScreen, type Found } from "./screens/table.ts";
 import { HouseholdContext, keepHousehold } from "./session/index.ts";
@@ -61,11 +62,13 @@ function InHousehold({ found }: { readonly found: Found }) {
   }
   return (
     <Frame place={found.screen.place} bare={bare}>
-      {asked.state === "busy" ? (
-        <Busy what="the household" />
-      ) : (
-        <Broken asked={asked} title="This household could not be opened" home />
-      )}
+      <Page title="Parts & Proof">
+        {asked.state === "busy" ? (
+          <Busy what="the household" />
+        ) : (
+          <Broken asked={asked} title="This household could not be opened" home />
+        )}
+      </Page>
     </Frame>
   );
 }
