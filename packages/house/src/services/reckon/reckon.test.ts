@@ -67,6 +67,15 @@ eachDatabase((database) => {
       expect(third.abv20).toBeCloseTo(40, 9);
     });
 
+    test("refuses the density of ice, naming the freezing point", async () => {
+      await using house = await temporaryHouse(database);
+      const no = house.client("reckonDensity", { body: { massFraction: 0.1, celsius: -20 } });
+      expect(await refusalOf(no)).toMatchObject({
+        status: 422,
+        issues: [{ code: "mixture_frozen", path: ["celsius"], received: -20 }],
+      });
+    });
+
     test("tells a strength above 100 with its path", async () => {
       await using house = await temporaryHouse(database);
       const no = house.client("reckonMix", { body: { parts: [{ parts: 1, strength: abv(101) }] } });

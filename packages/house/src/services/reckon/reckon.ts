@@ -2,6 +2,7 @@ import {
   abv20FromMassFraction,
   abv20OfStrength,
   density,
+  freezingPoint,
   massFractionFromAbv20,
   massFractionFromProof60F,
   mixParts,
@@ -45,9 +46,7 @@ export const reckonHandlers: Handlers<"reckonMix" | "reckonReduce" | "reckonDens
     return { liquidMl, waterMl, waterG, finalMl, naiveWaterMl };
   },
 
-  reckonDensity: async ({ body }) => ({
-    kgPerM3: density(massFraction(body.massFraction), celsius(body.celsius)),
-  }),
+  reckonDensity: async ({ body }) => ({ kgPerM3: liquidDensity(body.massFraction, body.celsius) }),
 
   reckonConvert: async ({ body }) => {
     const p =
@@ -63,6 +62,23 @@ export const reckonHandlers: Handlers<"reckonMix" | "reckonReduce" | "reckonDens
     };
   },
 };
+
+/** The schema has checked both limits, so what core still refuses is ice. */
+function liquidDensity(p: number, t: number): number {
+  try {
+    return density(massFraction(p), celsius(t));
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    const limit = `at least the freezing point, about ${freezingPoint(massFraction(p))?.toFixed(1)} °C`;
+    refuse(422, {
+      code: "mixture_frozen",
+      path: ["celsius"],
+      limit,
+      received: t,
+      message: `celsius requires ${limit}, got ${t} °C`,
+    });
+  }
+}
 
 function refuseWater({ code, limit, received, message }: OutOfReach["issue"]): never {
   refuse(422, { code, path: ["to", "value"], limit: `${limit} % vol`, received, message });
