@@ -12,29 +12,13 @@ const MAY_RUN_AGAIN = new Set([
 ]);
 
 /**
- * Runs a transaction until it is not in anybody's way. Those that must run again wait in one line, so that a crowd
- * of writers thins out instead of breaking each other over and over.
+ * Runs a transaction until it is in nobody's way: first among its neighbours, then, once it had to give way, alone.
+ * Otherwise short transactions would break a long one over and over, for as long as there are any.
  */
-export function inLine(): <T>(attempt: () => Promise<T>) => Promise<T> {
-  let line: Promise<unknown> = Promise.resolve();
-  return async <T>(attempt: () => Promise<T>): Promise<T> => {
+export async function untilDone<T>(attempt: (alone: boolean) => Promise<T>): Promise<T> {
+  for (let time = 0; ; time++) {
     try {
-      return await attempt();
-    } catch (error) {
-      if (!mayRunAgain(error)) throw error;
-    }
-    const turn = line.then(() => again(attempt));
-    line = turn.catch(() => undefined);
-    return await turn;
-  };
-}
-
-async function again<T>(attempt: () => Promise<T>): Promise<T> {
-  for (let time = 1; ; time++) {
-    const pause = Math.min(2 ** time, LONGEST_PAUSE_MS) * Math.random();
-    await new Promise<void>((resolve) => setTimeout(resolve, pause));
-    try {
-      return await attempt();
+      return await attempt(time > 0);
     } catch (error) {
       if (!mayRunAgain(error)) throw error;
       if (time === MOST_TIMES) {
@@ -44,6 +28,8 @@ async function again<T>(attempt: () => Promise<T>): Promise<T> {
         );
       }
     }
+    const pause = Math.min(2 ** time, LONGEST_PAUSE_MS) * Math.random();
+    await new Promise<void>((resolve) => setTimeout(resolve, pause));
   }
 }
 

@@ -1,6 +1,6 @@
 import { type Dialect, Kysely } from "kysely";
 import type { Store } from "../services/index.ts";
-import { inLine } from "./again.ts";
+import { untilDone } from "./again.ts";
 import { migrate } from "./migrate.ts";
 import type { Database } from "./query.ts";
 import { openRecords } from "./records.ts";
@@ -16,9 +16,8 @@ export interface StoreOptions {
 /** Opens the store and brings its tables up to date. The store owns the dialect and closes it. */
 export async function createStore({ dialect, database }: StoreOptions): Promise<Store> {
   const db = new Kysely<Database>({ dialect });
-  const attempts = inLine();
   try {
-    await attempts(() => migrate(db, database));
+    await untilDone(() => migrate(db, database));
   } catch (error) {
     await db.destroy();
     throw error;
@@ -26,8 +25,8 @@ export async function createStore({ dialect, database }: StoreOptions): Promise<
   return {
     database,
     transaction: (work) =>
-      attempts(() =>
-        serializable(db, database, async (connection) => {
+      untilDone((alone) =>
+        serializable(db, database, alone, async (connection) => {
           const session = openSession();
           try {
             return await work(openRecords(connection, database, session));

@@ -30,7 +30,7 @@ export async function migrate(
   if (done.length === names.length) return;
   if (database === "postgresql") return takeSteps(db, database, known);
   // Kysely does not count on SQLite's transactional DDL, so the transaction is ours.
-  await serializable(db, database, (connection) => takeSteps(connection, database, known));
+  await serializable(db, database, true, (connection) => takeSteps(connection, database, known));
 }
 
 async function takeSteps(

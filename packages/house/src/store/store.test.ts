@@ -272,6 +272,32 @@ eachDatabase((database) => {
       expect(await store.transaction((records) => records.list("taster", household))).toHaveLength(1);
     });
 
+    it("lets short transactions break a long one at most once", async () => {
+      await addTasters(1, 1);
+      const seen = { attempts: 0, shorts: 0, done: false };
+      const edit = (between: () => Promise<void>) =>
+        store.transaction(async (records) => {
+          const row = await records.find("taster", id("household", 1), id("taster", 1001));
+          await between();
+          return row !== null && records.replace("taster", { ...row, version: row.version + 1 });
+        });
+      // Between reading and writing the long one waits for a short one to get in; when alone, in vain.
+      const long = edit(async () => {
+        seen.attempts++;
+        const before = seen.shorts;
+        for (let waited = 0; waited < 300 && seen.shorts === before; waited += 5) await pause(5);
+      }).finally(() => {
+        seen.done = true;
+      });
+      while (!seen.done && seen.attempts < 10) {
+        expect(await edit(() => Promise.resolve())).toBe(true);
+        seen.shorts++;
+      }
+      expect(await long).toBe(true);
+      expect(seen.attempts).toBeLessThanOrEqual(2);
+      expect((await find("taster", 1, id("taster", 1001)))?.version).toBe(1 + 1 + seen.shorts);
+    });
+
     it("keeps two stores over the same database apart: 20 additions from each, none lost", async () => {
       await addTasters(1, 0);
       const { store: second } = await openDatabase(place.place);

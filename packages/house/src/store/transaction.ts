@@ -2,22 +2,43 @@ import { type Kysely, sql } from "kysely";
 import type { Store } from "../services/index.ts";
 import type { Database } from "./query.ts";
 
-/** One serializable transaction: all that `work` did is kept, or none of it. */
+type Work<T> = (db: Kysely<Database>) => Promise<T>;
+
+/**
+ * One serializable transaction: all that `work` did is kept, or none of it.
+ *
+ * @param alone waits until every other transaction of any process has ended, and holds off new ones meanwhile
+ */
 export function serializable<T>(
   db: Kysely<Database>,
   database: Store["database"],
-  work: (db: Kysely<Database>) => Promise<T>,
+  alone: boolean,
+  work: Work<T>,
 ): Promise<T> {
   return database === "postgresql"
-    ? db.transaction().setIsolationLevel("serializable").execute(work)
+    ? ordered(db, alone, work)
     : db.connection().execute((connection) => immediate(connection, work));
 }
 
-/** SQLite, the write lock taken first: a transaction that reads and then writes can never find that it came too late. */
-async function immediate<T>(
-  connection: Kysely<Database>,
-  work: (db: Kysely<Database>) => Promise<T>,
-): Promise<T> {
+/** PostgreSQL. The lock comes first because it is what waits: the snapshot is taken by the statement after it. */
+function ordered<T>(db: Kysely<Database>, alone: boolean, work: Work<T>): Promise<T> {
+  const lock = alone
+    ? sql`lock table ledger_counter in exclusive mode`
+    : sql`lock table ledger_counter in row exclusive mode`;
+  return db
+    .transaction()
+    .setIsolationLevel("serializable")
+    .execute(async (transaction) => {
+      await lock.execute(transaction);
+      return work(transaction);
+    });
+}
+
+/**
+ * SQLite, the write lock taken first: a transaction that reads and then writes can never find that it came too late.
+ * It is always alone.
+ */
+async function immediate<T>(connection: Kysely<Database>, work: Work<T>): Promise<T> {
   await sql`begin immediate`.execute(connection);
   try {
     const result = await work(connection);
