@@ -4,10 +4,11 @@ import { polynomial } from "../numeric/index.ts";
 import { celsius, massFraction } from "../quantity/index.ts";
 import { between } from "./fixtures/between.ts";
 import { density } from "./density.ts";
-import { densityFormula, densityPolynomial } from "./density-formula.ts";
+import { densityFormula, densityPolynomial, ethanolDensity } from "./density-formula.ts";
 import { guessFromDensityShare, guessFromVolumeShare } from "./first-guess.ts";
 import { weakestLiquid } from "./freezing-point.ts";
 import { massFractionFromDensity } from "./mass-fraction-from-density.ts";
+import { shiftedByOne } from "./shifted-by-one.ts";
 
 const warmth = between(-20, 40).map(celsius);
 /** A temperature and a mass fraction that is liquid there: the whole domain. */
@@ -50,7 +51,8 @@ test("A3: massFractionFromDensity undoes density within 1e-10", () => {
 test("A1: at one temperature the formula is a polynomial in the mass fraction, the same within rounding", () => {
   fc.assert(
     fc.property(between(0, 1), warmth, (p, t) => {
-      expect(Math.abs(polynomial(densityPolynomial(t), p) - densityFormula(p, t))).toBeLessThan(1e-9);
+      const [side, x] = p < 0.5 ? (["weak", p] as const) : (["strong", p - 1] as const);
+      expect(Math.abs(polynomial(densityPolynomial(side, t), x) - densityFormula(p, t))).toBeLessThan(1e-11);
     }),
     { numRuns: 1000 },
   );
@@ -72,4 +74,32 @@ test("the first guesses of the inversions are near, and exact at the ends", () =
       expect(Math.abs(guessFromVolumeShare((p * mixture) / ethanol) - p)).toBeLessThan(1e-3);
     }),
   );
+});
+
+test("A1: the powers of p and of p - 1 are the same formula, and meet in the middle", () => {
+  fc.assert(
+    fc.property(between(0, 1), warmth, (p, t) => {
+      const weak = polynomial(densityPolynomial("weak", t), p);
+      const strong = polynomial(densityPolynomial("strong", t), p - 1);
+      expect(Math.abs(weak - strong)).toBeLessThan(2e-9);
+    }),
+  );
+  for (let t = -20; t <= 40; t++) {
+    const below = densityFormula(0.5 - 2 ** -54, t);
+    expect(Math.abs(densityFormula(0.5, t) - below)).toBeLessThan(2e-11);
+    expect(ethanolDensity(t)).toBeCloseTo(densityFormula(1, t), 10);
+  }
+});
+
+test("a polynomial shifted by one has the value of the other, exactly for whole numbers", () => {
+  const c = [5, -3, 0, 7, 2];
+  expect([...shiftedByOne(c)]).toEqual([11, 26, 33, 15, 2]);
+  const whole = fc.array(fc.integer({ min: -1000, max: 1000 }), { minLength: 1, maxLength: 12 });
+  fc.assert(
+    fc.property(whole, fc.integer({ min: -3, max: 3 }), (all, x) => {
+      expect(polynomial(shiftedByOne(all), x - 1)).toBe(polynomial(all, x));
+    }),
+  );
+  // 2^53 + 1 is no double: the sum of coefficients is rounded once, not on the way.
+  expect(shiftedByOne([2 ** 53, 1, 1])[0]).toBe(2 ** 53 + 2);
 });

@@ -3,6 +3,9 @@ import type { Celsius, KgPerM3, MassFraction } from "../quantity/index.ts";
 import { densityFormula } from "./density-formula.ts";
 import { requireLiquid } from "./require-liquid.ts";
 
+/** From this mass fraction on a mixture is liquid in the whole domain: 30 % freezes near -19 °C. */
+const LIQUID = 0.3;
+
 /**
  * Density of a mixture of ethanol and water, kg/m³, by the OIML R 22 (1975) general formula.
  *
@@ -22,6 +25,6 @@ import { requireLiquid } from "./require-liquid.ts";
 export function density(p: MassFraction, t: Celsius): KgPerM3 {
   within("mass fraction", "", p, 0, 1);
   within("temperature", "°C", t, -20, 40);
-  if (t < 0) requireLiquid(p, t);
+  if (t < 0 && p < LIQUID) requireLiquid(p, t);
   return densityFormula(p, t) as KgPerM3;
 }

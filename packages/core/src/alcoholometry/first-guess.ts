@@ -28,7 +28,7 @@ const whole = { low: 0, high: 1, start: 0.5 };
  * good to 1e-3; up to 0.03 off at the ends of the temperature range, which costs a step.
  */
 export const guessFromDensityShare: (s: number) => number = /* @__PURE__ */ tabled((s) => {
-  const density = densityPolynomial(T20);
+  const density = densityPolynomial("weak", T20);
   const water = polynomial(density, 0);
   const y = water + s * (polynomial(density, 1) - water);
   return rootOfPolynomial(density, y, { ...whole, rising: false });
@@ -36,7 +36,7 @@ export const guessFromDensityShare: (s: number) => number = /* @__PURE__ */ tabl
 
 /** A mass fraction near that whose ethanol takes up a share `q` of the volume. Made for 20 °C; 60 °F differs by 1e-3. */
 export const guessFromVolumeShare: (q: number) => number = /* @__PURE__ */ tabled((q) => {
-  const density = densityPolynomial(T20);
+  const density = densityPolynomial("weak", T20);
   const ethanol = Float64Array.of(0, ...density);
   return rootOfPolynomial(ethanol, q * polynomial(density, 1), { ...whole, rising: true });
 });

@@ -1,7 +1,7 @@
 import { polynomial, rootOfPolynomial } from "../numeric/index.ts";
 import { within } from "../quantity/index.ts";
 import type { Celsius, KgPerM3, MassFraction } from "../quantity/index.ts";
-import { densityPolynomial } from "./density-formula.ts";
+import { densityPolynomial, ethanolDensity, MIDDLE } from "./density-formula.ts";
 import { guessFromDensityShare } from "./first-guess.ts";
 import { weakestLiquid } from "./freezing-point.ts";
 
@@ -24,14 +24,21 @@ const ROUNDING = 1e-9;
 export function massFractionFromDensity(rho: KgPerM3, t: Celsius): MassFraction | null {
   within("temperature", "°C", t, -20, 40);
   within("density", "kg/m³", rho, 0, Infinity);
-  const formula = densityPolynomial(t);
-  const water = formula[0] as number;
-  const ethanol = polynomial(formula, 1);
+  const weak = densityPolynomial("weak", t);
+  const water = weak[0] as number;
+  const ethanol = ethanolDensity(t);
   const weakest = weakestLiquid(t);
-  const heaviest = weakest === 0 ? water : polynomial(formula, weakest);
+  const heaviest = weakest === 0 ? water : polynomial(weak, weakest);
   if (rho > heaviest + ROUNDING || rho < ethanol - ROUNDING) return null;
   if (rho >= heaviest) return weakest as MassFraction;
   if (rho <= ethanol) return 1 as MassFraction;
-  const start = Math.max(weakest, guessFromDensityShare((water - rho) / (water - ethanol)));
-  return rootOfPolynomial(formula, rho, { low: weakest, high: 1, start, rising: false }) as MassFraction;
+  const guess = guessFromDensityShare((water - rho) / (water - ethanol));
+  if (rho > polynomial(weak, MIDDLE)) {
+    const start = Math.min(MIDDLE, Math.max(weakest, guess));
+    return rootOfPolynomial(weak, rho, { low: weakest, high: MIDDLE, start, rising: false }) as MassFraction;
+  }
+  const start = Math.max(MIDDLE, guess) - 1;
+  const strong = densityPolynomial("strong", t);
+  const range = { low: MIDDLE - 1, high: 0, start, rising: false };
+  return (1 + rootOfPolynomial(strong, rho, range)) as MassFraction;
 }

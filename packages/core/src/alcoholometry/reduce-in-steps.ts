@@ -25,7 +25,7 @@ export type ReducedInSteps = { readonly ok: true; readonly steps: readonly Reduc
  * @throws RangeError when a mass or strength is outside its domain, or `steps` is not a whole number from 1 to 100.
  * @example
  * const start = liquidOfVolume(millilitres20(700), abv20(60));
- * reduceInSteps({ start, to: abv20(46), add: abv20(0), steps: 2, by: "strength" }).steps[0].after.abv20; // 52.99…
+ * reduceInSteps({ start, to: abv20(46), add: abv20(0), steps: 2, by: "strength" }).steps[0].addMl; // 96.11…
  */
 export function reduceInSteps(ask: {
   readonly start: Liquid;

@@ -71,8 +71,8 @@ test("A19: a temperature is among those of its density, and every answer has tha
       expect(found.length).toBeGreaterThan(0);
       expect(found.length).toBeLessThan(3);
       for (const one of found) {
-        expect(one).toBeGreaterThanOrEqual(coldestLiquid(p));
-        expect(one).toBeLessThanOrEqual(40);
+        expect(one).toBeGreaterThanOrEqual(coldestLiquid(p) - 1e-12);
+        expect(one).toBeLessThanOrEqual(40 + 1e-12);
         expect(Math.abs(density(p, celsius(Math.max(one, coldestLiquid(p) + 1e-12))) - rho)).toBeLessThan(
           2e-9,
         );

@@ -26,8 +26,8 @@ export type WaterToFill = {
  *
  * @throws RangeError when a volume or strength is outside its domain.
  * @example
- * waterToFill({ finalMl: millilitres20(750), from: abv20(60), to: abv20(43) });
- * // { ok: true, liquidMl: 537.5…, waterMl: 219.03…, waterG: 218.64…, finalMl: 750, naiveWaterMl: 212.5 }
+ * waterToFill({ finalMl: millilitres20(700), from: abv20(60), to: abv20(43) });
+ * // { ok: true, liquidMl: 501.66…, waterMl: 204.43…, waterG: 204.06…, finalMl: 700, naiveWaterMl: 198.33… }
  */
 export function waterToFill(ask: {
   readonly finalMl: Millilitres20;
