@@ -25,6 +25,9 @@ const ACT_MS = 420_000;
 const RECIPE = "Kettle and Wall";
 const BATCH = "Kettle and Wall, first";
 const BATCH_BOTTLE = "Kettle and Wall, big bottle";
+const KETTLE = "Bellharrow Full Kettle";
+const WALL = "Quernmouth Harbour Wall";
+const LAMP = "Saltreach Lamplighter's Rest";
 const FLIGHT = "Beside the lamp";
 
 describe("the whole evening at 390 × 844, in a real browser", () => {
@@ -148,12 +151,10 @@ describe("the whole evening at 390 × 844, in a real browser", () => {
       ["Saltreach", "Lamplighter's Rest", 46.3, 270],
       ["Stookfield", "Field Wheat", 48, 640],
     ] as const) {
-      // oxlint-disable-next-line no-await-in-loop -- one bottle after the other
       const whiskey = await evening.api("addWhiskey", {
         at: at(),
         body: { maker, name, strength: { basis: "abv20", value } },
       });
-      // oxlint-disable-next-line no-await-in-loop -- a bottle of the whiskey above
       await evening.api("addBottle", { at: at(), body: { whiskeyId: whiskey.id, levelMl, sealed: false } });
     }
   });
@@ -283,11 +284,8 @@ describe("the whole evening at 390 × 844, in a real browser", () => {
     await host.getByLabel("Name of the flight").fill(FLIGHT);
     await host.getByLabel("The pourer’s name").fill("Wynna");
     for (const name of ["Ilka", "Jorren", "Pell"]) {
-      // oxlint-disable-next-line no-await-in-loop -- one name after the other
       await host.getByLabel("Another taster").fill(name);
-      // oxlint-disable-next-line no-await-in-loop -- one name after the other
       await host.getByRole("button", { name: "Add", exact: true }).click();
-      // oxlint-disable-next-line no-await-in-loop -- one name after the other
       await host.getByRole("checkbox", { name }).and(host.locator(":checked")).waitFor();
     }
     await look(host, "set a flight");
@@ -318,7 +316,6 @@ describe("the whole evening at 390 × 844, in a real browser", () => {
     });
     for (const { taster, glasses } of list.tasters) {
       const lines = pourer.getByRole("group", { name: taster }).getByRole("listitem");
-      // oxlint-disable-next-line no-await-in-loop -- one taster after the other
       const said = await lines.allInnerTexts();
       expect(said.length).toBe(5);
       for (const [i, { code, label }] of glasses.entries()) {
@@ -342,7 +339,6 @@ describe("the whole evening at 390 × 844, in a real browser", () => {
     await look(ilka, "sheet, before the pouring");
 
     for (const box of await pourer.getByRole("checkbox").all()) {
-      // oxlint-disable-next-line no-await-in-loop -- one glass after the other
       await box.check();
     }
     await pourer.getByRole("button", { name: "The glasses stand ready" }).click();
@@ -362,15 +358,20 @@ describe("the whole evening at 390 × 844, in a real browser", () => {
       label: label === BATCH_BOTTLE ? BATCH : label,
     }));
 
+  /** The same, ordered by what is in them, so that every run of the evening finds the same. */
+  const codesByName = (taster: string): readonly string[] =>
+    truthOf(taster)
+      .toSorted((a, b) => a.label.localeCompare(b.label))
+      .map(({ code }) => code);
+
   it("Ilka writes two passes, names all, and ranks and locks by the keyboard", {
     timeout: ACT_MS,
   }, async () => {
     const page = tasters[0] ?? host;
     const glasses = truthOf("Ilka");
-    const codes = glasses.map(({ code }) => code);
+    const codes = codesByName("Ilka");
     await look(page, "sheet, first pass");
     for (const { code } of glasses) {
-      // oxlint-disable-next-line no-await-in-loop -- one glass after the other
       await writeNotes(page, code, {
         nose: `Orange, wax, glass ${code}`,
         palate: "Rye bread, fig",
@@ -379,13 +380,11 @@ describe("the whole evening at 390 × 844, in a real browser", () => {
     }
     await goToStep(page, "Second pass");
     for (const [i, { code }] of glasses.entries()) {
-      // oxlint-disable-next-line no-await-in-loop -- one glass after the other
       await writeNotes(page, code, { nose: "Clove", palate: "Softer now", score: String(70 + i * 5) });
     }
     await look(page, "sheet, second pass");
     await goToStep(page, "Names");
     for (const { code, label } of glasses) {
-      // oxlint-disable-next-line no-await-in-loop -- one glass after the other
       await guess(page, code, label);
     }
     await look(page, "sheet, names");
@@ -394,9 +393,7 @@ describe("the whole evening at 390 × 844, in a real browser", () => {
 
     const [a = "", b = "", c = "", d = "", e = ""] = codes;
     for (const code of codes) {
-      // oxlint-disable-next-line no-await-in-loop -- one key after the other
       await tabTo(page, page.getByRole("button", { name: `Put next: glass ${code}` }));
-      // oxlint-disable-next-line no-await-in-loop -- one key after the other
       await page.keyboard.press("Enter");
     }
     await expect.poll(() => rankingShown(page)).toStrictEqual([[a], [b], [c], [d], [e]]);
@@ -431,30 +428,20 @@ describe("the whole evening at 390 × 844, in a real browser", () => {
 
   it("Jorren ranks by dragging, with a tie; Pell leaves a glass unnamed", { timeout: ACT_MS }, async () => {
     for (const name of ["Jorren", "Pell"]) {
-      // oxlint-disable-next-line no-await-in-loop -- one taster after the other
       await host.getByRole("button", { name: `Hand over ${name}’s sheet` }).click();
-      // oxlint-disable-next-line no-await-in-loop -- one taster after the other
       const link = await host.getByLabel(`Link to ${name}’s sheet`).inputValue();
-      // oxlint-disable-next-line no-await-in-loop -- one taster after the other
       await host.keyboard.press("Escape");
-      // oxlint-disable-next-line no-await-in-loop -- one taster after the other
       const page = await evening.phone(name);
       tasters.push(page);
-      // oxlint-disable-next-line no-await-in-loop -- one taster after the other
       await page.goto(link);
-      // oxlint-disable-next-line no-await-in-loop -- one taster after the other
       await takeSheet(page);
       for (const { code } of truthOf(name)) {
-        // oxlint-disable-next-line no-await-in-loop -- one glass after the other
         await writeNotes(page, code, { nose: `${name} on ${code}: toffee` });
       }
-      // oxlint-disable-next-line no-await-in-loop -- one step after the other
       await goToStep(page, "Second pass");
       for (const { code } of truthOf(name)) {
-        // oxlint-disable-next-line no-await-in-loop -- one glass after the other
         await writeNotes(page, code, { nose: "Still toffee" });
       }
-      // oxlint-disable-next-line no-await-in-loop -- one step after the other
       await goToStep(page, "Names");
     }
     const [, jorren = host, pell = host] = tasters;
@@ -462,15 +449,14 @@ describe("the whole evening at 390 × 844, in a real browser", () => {
     // The two pours of the batch taken for each other count as right; two others truly swapped do not.
     const jorrens = truthOf("Jorren");
     const swapped = new Map([
-      ["Bellharrow Full Kettle", "Quernmouth Harbour Wall"],
-      ["Quernmouth Harbour Wall", "Bellharrow Full Kettle"],
+      [KETTLE, WALL],
+      [WALL, KETTLE],
     ]);
     for (const { code, label } of jorrens) {
-      // oxlint-disable-next-line no-await-in-loop -- one glass after the other
       await guess(jorren, code, swapped.get(label) ?? label);
     }
     await goToStep(jorren, "Ranking");
-    const codes = jorrens.map(({ code }) => code);
+    const codes = codesByName("Jorren");
     const [a = "", b = "", c = "", d = "", e = ""] = codes;
     await tapRanking(jorren, codes);
     const handle = (code: string) => jorren.getByRole("button", { name: `Move glass ${code}` });
@@ -487,17 +473,22 @@ describe("the whole evening at 390 × 844, in a real browser", () => {
     await saved(jorren);
     await lockSheet(jorren);
 
+    const taken = new Map([
+      [BATCH, BATCH],
+      [KETTLE, LAMP],
+      [WALL, "Stookfield Field Wheat"],
+    ]);
     const pells = truthOf("Pell");
-    for (const [i, { code }] of pells.entries()) {
-      const wrong = pells[(i + 1) % 5]?.label ?? "";
-      // oxlint-disable-next-line no-await-in-loop -- one glass after the other
-      if (i < 4) await guess(pell, code, wrong);
+    for (const { code, label } of pells) {
+      const name = taken.get(label);
+      if (name !== undefined) await guess(pell, code, name);
     }
     await goToStep(pell, "Ranking");
-    await tapRanking(pell, pells.map(({ code }) => code).toReversed());
+    await tapRanking(pell, codesByName("Pell").toReversed());
     await saved(pell);
     await goToStep(pell, "Lock");
-    await pell.getByText(`No guess for glass ${pells[4]?.code}.`).first().waitFor();
+    const blank = pells.find(({ label }) => label === LAMP)?.code ?? "";
+    await pell.getByText(`No guess for glass ${blank}.`).first().waitFor();
     await look(pell, "sheet, before the lock, a blank");
     await lockSheet(pell);
     nothingWrong();
@@ -518,20 +509,15 @@ describe("the whole evening at 390 × 844, in a real browser", () => {
     );
     for (const [i, glass] of ilkas.entries()) {
       const word = i === 0 ? "first" : i === 4 ? "last" : "next";
-      // oxlint-disable-next-line no-await-in-loop -- one glass after the other
       await host.getByRole("button", { name: `Open the ${word} glass` }).click();
-      // oxlint-disable-next-line no-await-in-loop -- one glass after the other
       await expect.poll(() => shut.nth(i).innerText()).toContain(glass.label);
-      // oxlint-disable-next-line no-await-in-loop -- one glass after the other
       const texts = await shut.allInnerTexts();
       expect(texts.slice(i + 1).every((text) => /Next|Still shut/.test(text))).toBe(true);
-      // oxlint-disable-next-line no-await-in-loop -- one glass after the other
       if (i === 1) await look(host, "reveal, two open");
     }
     await host.getByText("Every glass is open.").waitFor();
     await look(host, "reveal, all open");
     for (const page of tasters) {
-      // oxlint-disable-next-line no-await-in-loop -- one phone after the other
       await page.getByRole("link", { name: "Open the glasses" }).waitFor();
     }
     await look(tasters[1] ?? host, "sheet, after the reveal");
@@ -549,14 +535,11 @@ describe("the whole evening at 390 × 844, in a real browser", () => {
     await expect
       .poll(() => host.getByRole("heading", { level: 1 }).textContent(), POLL)
       .toBe(finding.headline);
-    expect(finding.sheets.map(({ right, guessed }) => [right, guessed])).toStrictEqual(
-      ["Ilka", "Jorren", "Pell"].map((name) => {
-        const truth = truthOf(name).map(({ label }) => label);
-        if (name === "Ilka") return [5, 5];
-        if (name === "Jorren") return [3, 5];
-        return [truth.slice(0, 4).filter((label, i) => label === truth[(i + 1) % 5]).length, 4];
-      }),
-    );
+    expect(finding.sheets.map(({ taster, right, guessed }) => [taster, right, guessed])).toStrictEqual([
+      ["Ilka", 5, 5],
+      ["Jorren", 3, 5],
+      ["Pell", 2, 4],
+    ]);
 
     const offered = finding.namesOnOffer.flatMap(({ nameId, count }) =>
       Array.from({ length: count }, () => nameId),
@@ -569,7 +552,6 @@ describe("the whole evening at 390 × 844, in a real browser", () => {
       ),
     );
     for (const summary of await host.getByText("The number and how it was reckoned").all()) {
-      // oxlint-disable-next-line no-await-in-loop -- one after the other
       await summary.click();
     }
     for (const [i, sheet] of finding.sheets.entries()) {
@@ -578,10 +560,9 @@ describe("the whole evening at 390 × 844, in a real browser", () => {
       const { fraction, p } = atLeast(law, sheet.right);
       expect(sheet.luck.fraction, sheet.taster).toBe(fraction);
       expect(sheet.luck.p, sheet.taster).toBeCloseTo(p, 12);
-      // oxlint-disable-next-line no-await-in-loop -- one sheet after the other
       const said = await host.getByRole("region", { name: sheet.taster, exact: true }).innerText();
       expect(said).toContain(`${sheet.right} of ${sheet.guessed} right`);
-      expect(said).toContain(sheet.luck.words);
+      expect(said.toLowerCase()).toContain(sheet.luck.words);
       expect(said).toContain(`p = ${three(p)} (${fraction.replace("/", " / ")})`);
     }
     const pooled = finding.pooledGuesses;
@@ -617,7 +598,6 @@ describe("the whole evening at 390 × 844, in a real browser", () => {
     await look(host, "flights");
     await host.getByRole("link", { name: "Set a flight" }).click();
     for (const name of ["first", "Lamplighter", "Harbour Wall"]) {
-      // oxlint-disable-next-line no-await-in-loop -- one glass after the other
       await host.getByRole("button", { name: new RegExp(`^Pour a glass of .*${name}`) }).click();
     }
     await host.getByRole("radio", { name: "I am alone" }).check();
@@ -634,7 +614,6 @@ describe("the whole evening at 390 × 844, in a real browser", () => {
     await heading(host, "Pour alone");
     const { marks, namesOnOffer } = await evening.api("getFlight", { at: { household, flight: id } });
     for (const { mark } of marks) {
-      // oxlint-disable-next-line no-await-in-loop -- one glass after the other
       await host.getByRole("checkbox", { name: new RegExp(`^${mark}`) }).check();
     }
     await host.getByRole("checkbox", { name: /Shuffled twice/ }).check();
@@ -649,13 +628,11 @@ describe("the whole evening at 390 × 844, in a real browser", () => {
       return namesOnOffer.find((name) => name.nameId === nameId)?.label ?? "";
     });
     for (const code of ["1", "2", "3"]) {
-      // oxlint-disable-next-line no-await-in-loop -- one glass after the other
       await writeNotes(host, code, { nose: `Place ${code}` });
     }
     await look(host, "alone, first pass");
     await goToStep(host, "Names");
     for (const [i, label] of labels.entries()) {
-      // oxlint-disable-next-line no-await-in-loop -- one glass after the other
       await guess(host, String(i + 1), label);
     }
     await goToStep(host, "Ranking");
@@ -665,7 +642,6 @@ describe("the whole evening at 390 × 844, in a real browser", () => {
     await host.getByRole("link", { name: "Look under the glasses" }).click();
     await heading(host, "Look under the glasses");
     for (const [i, letter] of order.entries()) {
-      // oxlint-disable-next-line no-await-in-loop -- one glass after the other
       await host
         .getByRole("group", { name: `Place ${i + 1}` })
         .getByRole("radio", { name: letter, exact: true })
