@@ -83,12 +83,17 @@ export function PourBatch({ plan, recipe, vessels, facts }: PourBatchProps) {
       go(`/h/${household.id}/batches/${made.id}`);
     }
   };
-  // The house counts the pours it was sent; the page counts its rows, of which some may not have been poured.
-  const issues = say.issues.map((issue) =>
-    issue.path[0] === "pours" && typeof issue.path[1] === "number"
-      ? { ...issue, path: ["rows", rowOfPour(rows, unit, issue.path[1]), "amount"] }
-      : issue,
-  );
+  const issues = say.issues.map((issue) => {
+    const [where, pour] = issue.path;
+    // The house counts the pours it was sent; the page counts its rows, of which some may not have been poured.
+    if (where === "pours" && typeof pour === "number") {
+      return { ...issue, path: ["rows", rowOfPour(rows, unit, pour), "amount"] };
+    }
+    // A vessel that is too small is told where it can be put right.
+    return issue.path.length === 1 && where === "vessel"
+      ? { ...issue, path: ["vessel", into === "new" ? "capacityMl" : "vesselId"] }
+      : issue;
+  });
   return (
     <Form say={{ issues, tries: say.tries }} onSend={send}>
       <div className="pouring">
@@ -139,7 +144,7 @@ export function PourBatch({ plan, recipe, vessels, facts }: PourBatchProps) {
         <SelectField
           label="Vessel"
           quietLabel
-          path={["vessel"]}
+          path={["vessel", "vesselId"]}
           value={into}
           onChange={setInto}
           options={

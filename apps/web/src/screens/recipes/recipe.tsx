@@ -60,7 +60,15 @@ export default function RecipePage({ params }: ScreenProps) {
       }
     >
       {editing ? (
-        <EditRecipe recipe={recipe} cellar={cellar.answer} onDone={() => setEditing(false)} />
+        <EditRecipe
+          recipe={recipe}
+          cellar={cellar.answer}
+          onDone={() => {
+            setEditing(false);
+            // Somebody else may have saved meanwhile, and their version was chosen.
+            asked.again();
+          }}
+        />
       ) : (
         <Shown recipe={recipe} cellar={cellar.answer} />
       )}

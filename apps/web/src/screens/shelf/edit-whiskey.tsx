@@ -57,7 +57,14 @@ export default function WhiskeyPage({ params }: ScreenProps) {
       back={back}
     >
       {editing ? (
-        <Edit whiskey={whiskey} onDone={() => setEditing(false)} />
+        <Edit
+          whiskey={whiskey}
+          onDone={() => {
+            setEditing(false);
+            // Somebody else may have saved meanwhile, and their facts were kept.
+            asked.again();
+          }}
+        />
       ) : (
         <Facts whiskey={whiskey} onEdit={() => setEditing(true)} />
       )}
