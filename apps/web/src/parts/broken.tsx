@@ -1,5 +1,6 @@
 import type { Refusal } from "@partsproof/house/protocol";
 import { Button, LinkButton } from "./button.tsx";
+import { sentence } from "./sentence.ts";
 import "./states.css";
 
 export interface BrokenProps {
@@ -18,7 +19,7 @@ export function Broken({ asked, title, home = false }: BrokenProps) {
     <section className="state state-broken" role="alert">
       <h2>{title}</h2>
       {asked.refusal?.issues.map((issue) => (
-        <p key={`${issue.code} ${issue.path.join(".")}`}>{issue.message}.</p>
+        <p key={`${issue.code} ${issue.path.join(".")}`}>{sentence(issue.message)}</p>
       ))}
       <div className="state-actions">
         {!gone && (

@@ -2,6 +2,7 @@ import type { Finding } from "@partsproof/house/protocol";
 import { Section } from "../../parts/index.ts";
 import { NotesRead } from "../sheet/notes-read.tsx";
 import { glassTitle } from "./ranked-glasses.ts";
+import { TargetMark } from "../flights/target-mark.tsx";
 
 /** What everybody wrote about each liquid, side by side. */
 export function NotesByGlass({ finding }: { readonly finding: Finding }) {
@@ -14,7 +15,7 @@ export function NotesByGlass({ finding }: { readonly finding: Finding }) {
         <details key={one.glass} className="byglass" open={i === 0}>
           <summary>
             <span className="name">{glassTitle(one)}</span>
-            {one.target && <span className="finding-target">target</span>}
+            {one.target && <TargetMark />}
             {one.meanScore !== null && (
               <span className="byglass-score">mean score {Number(one.meanScore.toFixed(1))} of 100</span>
             )}

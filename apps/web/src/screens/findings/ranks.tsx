@@ -3,6 +3,7 @@ import { Section } from "../../parts/index.ts";
 import { RankPlot } from "../../plots/index.ts";
 import { luckVerdict } from "./luck-words.ts";
 import { rankedGlasses, ranksSentence } from "./ranked-glasses.ts";
+import { TargetMark } from "../flights/target-mark.tsx";
 
 /** Which glass was liked best, and whether the tasters agree more than luck would. */
 export function Ranks({ finding }: { readonly finding: Finding }) {
@@ -21,7 +22,7 @@ export function Ranks({ finding }: { readonly finding: Finding }) {
           label: (
             <>
               <span className="name">{row.title}</span>
-              {row.target && <span className="finding-target">target</span>}
+              {row.target && <TargetMark />}
             </>
           ),
         }))}

@@ -12,6 +12,7 @@ import { NextStep } from "./next-step.tsx";
 import { flightsPath } from "./paths.ts";
 import { SheetsOfFlight } from "./sheets-of-flight.tsx";
 import { useEvery } from "./use-every.ts";
+import { TargetMark } from "./target-mark.tsx";
 import "./flight.css";
 
 /** How often a page that waits for somebody asks again. */
@@ -75,7 +76,7 @@ function Shown({ flight, household, back }: ShownProps) {
                 <li key={name.nameId}>
                   <span className="name">{name.label}</span>
                   {name.count > 1 && <span className="flight-count"> {name.count} times</span>}
-                  {name.nameId === flight.targetNameId && <span className="flight-target">target</span>}
+                  {name.nameId === flight.targetNameId && <TargetMark />}
                 </li>
               ))}
             </ul>

@@ -7,6 +7,7 @@ import type { ScreenProps } from "../screen.ts";
 import { findingPath, flightPath } from "./paths.ts";
 import { EVERYONE, type OpenedGlass, openedGlasses } from "./opened-glasses.ts";
 import { Verdict } from "./verdict.tsx";
+import { TargetMark } from "./target-mark.tsx";
 import "./reveal.css";
 
 /** The reveal: the key is open, and the glasses are opened one at a time, on whichever phone. */
@@ -123,7 +124,7 @@ function Glass({ glass, open, next }: GlassProps) {
             <p className="opened-name">
               {glass.label}
               {glass.pour !== "" && <span className="opened-pour"> {glass.pour}</span>}
-              {glass.target && <span className="flight-target">target</span>}
+              {glass.target && <TargetMark />}
             </p>
             <ul className="opened-guesses">
               {glass.guesses.map((guess) => (
