@@ -5,6 +5,17 @@ const names = ["chromium", "chromium-browser", "google-chrome", "google-chrome-s
 const advice =
   "Install Chromium (Debian: apt-get install chromium) or set CHROMIUM_PATH to the program, then run again.";
 
+/** As root in a container, with nothing that calls home. */
+export const chromiumFlags = [
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+] as const;
+
 export interface Chromium {
   readonly path: string;
   readonly version: string;

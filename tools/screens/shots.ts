@@ -1,0 +1,165 @@
+import type { Page } from "playwright-core";
+import type { Scene } from "./set-scene.ts";
+
+export interface Shot {
+  readonly name: string;
+  readonly path: string;
+  /** What is done on the page before it is photographed. */
+  readonly act?: (page: Page) => Promise<void>;
+  /** As it comes out of a printer. */
+  readonly paper?: boolean;
+}
+
+const press =
+  (...names: readonly (string | RegExp)[]) =>
+  async (page: Page): Promise<void> => {
+    for (const name of names) {
+      await page
+        .getByRole("button", { name, exact: typeof name === "string" })
+        .first()
+        .click();
+    }
+  };
+
+const choose =
+  (label: string) =>
+  async (page: Page): Promise<void> =>
+    page.getByRole("radio", { name: label }).check();
+
+/** Before there is any household. */
+export const firstRun: readonly Shot[] = [{ name: "front-door-first-run", path: "/" }];
+
+/** Every screen, and the states of those that have several. */
+export function shotsOf(scene: Scene): readonly Shot[] {
+  const { home, tasting, locked } = scene;
+  const flight = (id: string): string => `${home}/flights/${id}`;
+  const sheet = ({ flight: id, sheet: one }: { readonly flight: string; readonly sheet: string }): string =>
+    `${flight(id)}/sheets/${one}`;
+  const [first = "", , , last = ""] = tasting.codes;
+  const at = (step: string, code = first): string => `${sheet(tasting)}?at=${step}&glass=${code}`;
+  return [
+    { name: "front-door", path: "/?choose" },
+    { name: "front", path: home },
+    { name: "shelf", path: `${home}/shelf` },
+    { name: "add-a-bottle", path: `${home}/shelf/add` },
+    {
+      name: "add-a-bottle-refused",
+      path: `${home}/shelf/add`,
+      act: async (page) => {
+        await page.getByLabel("Strength").fill("104%");
+        await press("Put it on the shelf")(page);
+        await page.locator(".issues").waitFor();
+      },
+    },
+    { name: "add-a-vessel", path: `${home}/shelf`, act: press("Add a vessel") },
+    { name: "bottle", path: `${home}/shelf/vessels/${scene.bottle}` },
+    {
+      name: "bottle-pour-out",
+      path: `${home}/shelf/vessels/${scene.bottle}`,
+      act: async (page) => {
+        await press("Pour out")(page);
+        await page.getByRole("dialog").waitFor();
+      },
+    },
+    { name: "blending-bottle", path: `${home}/shelf/vessels/${scene.blend}` },
+    { name: "whiskey", path: `${home}/shelf/whiskeys/${scene.whiskey}` },
+    {
+      name: "whiskey-changed",
+      path: `${home}/shelf/whiskeys/${scene.whiskey}`,
+      act: press("Change the facts"),
+    },
+    { name: "recipes", path: `${home}/recipes` },
+    { name: "recipe", path: `${home}/recipes/${scene.recipe}` },
+    { name: "recipe-changed", path: `${home}/recipes/${scene.recipe}`, act: press("Change it") },
+    { name: "new-recipe", path: `${home}/recipes/new` },
+    { name: "batches", path: `${home}/batches` },
+    {
+      name: "make-a-batch",
+      path: `${home}/batches/new?recipe=${scene.recipe}`,
+      act: (page) => page.getByText("Planned:").waitFor(),
+    },
+    { name: "batch", path: `${home}/batches/${scene.batch}` },
+    { name: "label", path: `${home}/batches/${scene.batch}/label` },
+    { name: "card", path: `${home}/batches/${scene.batch}/label`, act: choose("The card") },
+    { name: "label-on-paper", path: `${home}/batches/${scene.batch}/label`, paper: true },
+    {
+      name: "card-on-paper",
+      path: `${home}/batches/${scene.batch}/label`,
+      act: choose("The card"),
+      paper: true,
+    },
+    { name: "flights", path: `${home}/flights` },
+    { name: "set-a-flight", path: `${home}/flights/new` },
+    {
+      name: "set-a-flight-filled",
+      path: `${home}/flights/new`,
+      act: async (page) => {
+        for (let glass = 0; glass < 3; glass++) await press(/^Pour a glass of/)(page);
+        await press(/^More: Glasses of/)(page);
+        for (const name of await page.getByRole("checkbox").all()) await name.check();
+      },
+    },
+    { name: "flight-to-pour", path: flight(scene.toPour.flight) },
+    { name: "flight-tasting", path: flight(tasting.flight) },
+    { name: "flight-to-reveal", path: flight(locked.flight) },
+    { name: "flight-alone", path: flight(scene.alonePouring) },
+    { name: "pourer-covered", path: `${flight(scene.toPour.flight)}/pour#${scene.toPour.pourerToken}` },
+    {
+      name: "pourer",
+      path: `${flight(scene.toPour.flight)}/pour#${scene.toPour.pourerToken}`,
+      act: press(/taste nothing: show it$/),
+    },
+    {
+      name: "pourer-on-paper",
+      path: `${flight(scene.toPour.flight)}/pour#${scene.toPour.pourerToken}`,
+      act: press(/taste nothing: show it$/),
+      paper: true,
+    },
+    { name: "sheet-take", path: sheet(scene.toPour) },
+    { name: "sheet-before-pouring", path: sheet(scene.waiting) },
+    { name: "sheet-first-pass", path: at("first") },
+    { name: "sheet-second-pass", path: at("second") },
+    { name: "sheet-names", path: at("names") },
+    { name: "sheet-names-used-up", path: at("names", last), act: press(/used for/) },
+    { name: "sheet-ranking", path: at("rank") },
+    { name: "sheet-lock", path: at("lock") },
+    { name: "sheet-lock-sure", path: at("lock"), act: press("Lock the sheet") },
+    { name: "sheet-locked", path: sheet(locked) },
+    { name: "alone-take", path: `${flight(scene.aloneFree)}/alone` },
+    { name: "alone-marks", path: `${flight(scene.alonePouring)}/alone` },
+    { name: "alone-undersides", path: `${flight(scene.aloneLocked)}/alone` },
+    { name: "reveal-shut", path: `${flight(scene.revealed)}/reveal` },
+    {
+      name: "reveal-half",
+      path: `${flight(scene.revealed)}/reveal`,
+      act: press("Open the first glass", "Open the next glass"),
+    },
+    { name: "reveal-open", path: `${flight(scene.revealed)}/reveal`, act: press("Open all") },
+    { name: "findings", path: `${home}/findings` },
+    { name: "finding", path: `${home}/findings/${scene.revealed}` },
+    { name: "finding-alone", path: `${home}/findings/${scene.revealedAlone}` },
+    { name: "finding-on-paper", path: `${home}/findings/${scene.revealed}`, paper: true },
+    { name: "reckoner-mixing", path: "/reckon" },
+    { name: "reckoner-water", path: "/reckon?do=water" },
+    { name: "household", path: `${home}/household` },
+    { name: "stay-well", path: "/about" },
+    { name: "no-such-page", path: "/nowhere" },
+    { name: "unknown-household", path: `/h/${"0".repeat(26)}` },
+  ];
+}
+
+/** The few that the README shows: name of the shot, and how wide. */
+export const forDocs: readonly {
+  readonly name: string;
+  readonly width: 390 | 1280;
+  readonly dark?: boolean;
+}[] = [
+  { name: "shelf", width: 1280 },
+  { name: "recipe", width: 390 },
+  { name: "make-a-batch", width: 1280 },
+  { name: "sheet-names", width: 390, dark: true },
+  { name: "sheet-ranking", width: 390 },
+  { name: "reveal-half", width: 390, dark: true },
+  { name: "finding", width: 1280 },
+  { name: "reckoner-mixing", width: 390 },
+];
