@@ -21,6 +21,13 @@ const press =
     }
   };
 
+const pressFor =
+  (role: "dialog" | "alertdialog", name: string) =>
+  async (page: Page): Promise<void> => {
+    await press(name)(page);
+    await page.getByRole(role).waitFor();
+  };
+
 const choose =
   (label: string) =>
   async (page: Page): Promise<void> =>
@@ -51,15 +58,12 @@ export function shotsOf(scene: Scene): readonly Shot[] {
         await page.locator(".issues").waitFor();
       },
     },
-    { name: "add-a-vessel", path: `${home}/shelf`, act: press("Add a vessel") },
+    { name: "add-a-vessel", path: `${home}/shelf`, act: pressFor("dialog", "Add a vessel") },
     { name: "bottle", path: `${home}/shelf/vessels/${scene.bottle}` },
     {
       name: "bottle-pour-out",
       path: `${home}/shelf/vessels/${scene.bottle}`,
-      act: async (page) => {
-        await press("Pour out")(page);
-        await page.getByRole("dialog").waitFor();
-      },
+      act: pressFor("dialog", "Pour out"),
     },
     { name: "blending-bottle", path: `${home}/shelf/vessels/${scene.blend}` },
     { name: "whiskey", path: `${home}/shelf/whiskeys/${scene.whiskey}` },
@@ -76,7 +80,10 @@ export function shotsOf(scene: Scene): readonly Shot[] {
     {
       name: "make-a-batch",
       path: `${home}/batches/new?recipe=${scene.recipe}`,
-      act: (page) => page.getByText("Planned:").waitFor(),
+      act: async (page) => {
+        await page.getByLabel("Volume at the end").fill("400 mL");
+        await page.getByText("Planned: ").filter({ hasText: "400" }).waitFor();
+      },
     },
     { name: "batch", path: `${home}/batches/${scene.batch}` },
     { name: "label", path: `${home}/batches/${scene.batch}/label` },
@@ -94,8 +101,11 @@ export function shotsOf(scene: Scene): readonly Shot[] {
       name: "set-a-flight-filled",
       path: `${home}/flights/new`,
       act: async (page) => {
-        for (let glass = 0; glass < 3; glass++) await press(/^Pour a glass of/)(page);
-        await press(/^More: Glasses of/)(page);
+        for (const name of ["Keeper's Round", "Lamplighter's Rest", "Straight Furrow", "Wick and Rye"]) {
+          await page.getByRole("searchbox").fill(name);
+          await press(new RegExp(`^Pour a glass of .*${name}`))(page);
+        }
+        await press(/^More: Glasses of Keeper/)(page);
         for (const name of await page.getByRole("checkbox").all()) await name.check();
       },
     },
@@ -123,7 +133,7 @@ export function shotsOf(scene: Scene): readonly Shot[] {
     { name: "sheet-names-used-up", path: at("names", last), act: press(/used for/) },
     { name: "sheet-ranking", path: at("rank") },
     { name: "sheet-lock", path: at("lock") },
-    { name: "sheet-lock-sure", path: at("lock"), act: press("Lock the sheet") },
+    { name: "sheet-lock-sure", path: at("lock"), act: pressFor("alertdialog", "Lock the sheet") },
     { name: "sheet-locked", path: sheet(locked) },
     { name: "alone-take", path: `${flight(scene.aloneFree)}/alone` },
     { name: "alone-marks", path: `${flight(scene.alonePouring)}/alone` },

@@ -42,10 +42,11 @@ describe("bad input is told beside the field", () => {
     page = await evening.phone("host");
   }, 240_000);
   afterAll(() => evening.end(), 60_000);
-  afterEach(() => {
+  const nothingWrong = (): void => {
     expect(evening.looks.take()).toStrictEqual([]);
     expect(evening.troubles.take()).toStrictEqual([]);
-  });
+  };
+  afterEach(nothingWrong);
 
   const look = (where: Page, screen: string): Promise<void> => evening.looks.over(where, screen);
   const kept = async (): Promise<unknown> => {
