@@ -112,7 +112,7 @@ function Next({
   );
 }
 
-/** The day, and how long ago it was; the house's own words say how long something still takes. */
+/** The day, and how far off it is by this device's calendar. */
 function whenWords(at: string, now: number): string {
-  return new Date(at).getTime() > now ? printDay(at) : `${printDay(at)}, ${fromNow(at, now)}`;
+  return `${printDay(at)}, ${fromNow(at, now)}`;
 }

@@ -197,7 +197,7 @@ eachDatabase((database) => {
       expect(items.map(({ text }) => text)).toEqual([
         "Keeper's Round, without the stair has rested its 30 days",
         "Is the Round done?: not locked yet by Jorren, Pell",
-        "Second Watch rests 27 days more",
+        "Second Watch rests its 42 days",
         "Saltreach Lamplighter's Rest last release: 97 mL left",
         "Saltreach Gull Stair second release: 97 mL left",
       ]);

@@ -64,8 +64,8 @@ eachDatabase((database) => {
       house.clock.advance({ days: 8 });
       expect((await house.client("next", { at: pantry.at })).items).toMatchObject([
         { kind: "batch rested", text: "Short has rested its 7 days", at: "2026-11-08T20:00:00.000Z" },
-        { kind: "batch resting", text: "Middle rests 2 days more", at: "2026-11-11T20:00:00.000Z" },
-        { kind: "batch resting", text: "Long rests 22 days more" },
+        { kind: "batch resting", text: "Middle rests its 10 days", at: "2026-11-11T20:00:00.000Z" },
+        { kind: "batch resting", text: "Long rests its 30 days" },
       ]);
       const at = { ...pantry.at, batch: short.id };
       await house.client("editBatch", { at, body: { version: 1, finished: true } });

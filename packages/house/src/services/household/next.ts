@@ -31,7 +31,6 @@ export const nextHandlers: Handlers<"next"> = {
     }),
 };
 
-const DAY_MS = 86_400_000;
 const days = (n: number): string => (n === 1 ? "1 day" : `${n} days`);
 
 function nextOfBatch(shelf: Shelf, batch: BatchRow, now: Date): NextThing[] {
@@ -40,9 +39,8 @@ function nextOfBatch(shelf: Shelf, batch: BatchRow, now: Date): NextThing[] {
   if (state === "finished" || batchNow(shelf, batch).size === 0) return [];
   const subject = { kind: "batch" as const, id };
   const due = restDue(batch);
-  if (state === "resting" && due !== null) {
-    const left = Math.ceil((due.getTime() - now.getTime()) / DAY_MS);
-    const text = `${name} rests ${days(left)} more`;
+  if (state === "resting" && due !== null && restDays !== null) {
+    const text = `${name} rests its ${days(restDays)}`;
     return [{ kind: "batch resting", text, at: due.toISOString(), subject }];
   }
   const text = restDays ? `${name} has rested its ${days(restDays)}` : `${name} is made and asks for no rest`;
