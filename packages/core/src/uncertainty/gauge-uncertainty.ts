@@ -1,4 +1,4 @@
-import { gauge } from "../alcoholometry/index.ts";
+import { abv20FromProof60F, gauge, trueProofWithSolids } from "../alcoholometry/index.ts";
 import type { Gauged, HydrometerReading, NotGauged } from "../alcoholometry/index.ts";
 import type { Celsius } from "../quantity/index.ts";
 import type { Input } from "./input.ts";
@@ -7,7 +7,7 @@ import type { Uncertain } from "./propagate.ts";
 
 /**
  * True strength (% vol at 20 °C, or proof at 60 °F) from a hydrometer reading and a temperature, with its uncertainty. Errors that
- * would take the liquid beyond water or ethanol stop there.
+ * would take the liquid beyond water or ethanol stop there. With `solids` (mg in 100 mL) what they hide is added.
  *
  * Domain: that of `gauge`. Accuracy: that of `propagate`. Source: as `gauge` and `propagate`. Cost: about 1 ms.
  *
@@ -22,6 +22,7 @@ export function gaugeUncertainty(
   reading: Input,
   temperature: Input,
   figure: "abv20" | "proof60F",
+  solids?: Input,
 ): Uncertain {
   const at = (value: number, celsius: number): Gauged | NotGauged =>
     gauge({ scale, value } as HydrometerReading, celsius as Celsius);
@@ -30,8 +31,11 @@ export function gaugeUncertainty(
   return propagate(
     (valueOf) => {
       const answer = at(valueOf(reading.id), valueOf(temperature.id));
-      return (answer.ok ? answer : answer.nearest)[figure];
+      const seen = answer.ok ? answer : answer.nearest;
+      if (solids === undefined) return seen[figure];
+      const proof = trueProofWithSolids(seen.proof60F, valueOf(solids.id)).proof60F;
+      return figure === "proof60F" ? proof : abv20FromProof60F(proof);
     },
-    [reading, temperature],
+    solids === undefined ? [reading, temperature] : [reading, temperature, solids],
   );
 }
