@@ -707,9 +707,9 @@ describe("the whole evening at 390 × 844, in a real browser", () => {
     await more.getByRole("link", { name: "Reckoner" }).click();
     await heading(host, "Quick reckoner");
     await look(host, "reckoner, mixing");
-    await host.getByRole("link", { name: "Add water" }).click();
+    await host.getByRole("link", { name: "Reduce", exact: true }).click();
     await host.getByLabel("Strength wanted").waitFor();
-    await look(host, "reckoner, water");
+    await look(host, "reckoner, reducing");
     await more.getByRole("link", { name: "Household" }).click();
     await heading(host, "Household");
     await look(host, "household");

@@ -1,7 +1,7 @@
 import { type Evaporated, evaporated } from "@partsproof/core/alcoholometry";
 import { abv20, millilitres20 } from "@partsproof/core/quantity";
 import { propagate } from "@partsproof/core/uncertainty";
-import { printMl } from "../figures/index.ts";
+import { printAbv, printMl } from "../figures/index.ts";
 import { answered, no, type No } from "./answered.ts";
 import { labelled, measuredMl } from "./inputs.ts";
 import { type Told, told } from "./told.ts";
@@ -38,7 +38,7 @@ export function reckonEvaporated(ask: {
       const most = (before.ml * before.abv20) / after.abv20;
       return no(
         "what is left requires no more alcohol than there was: something was poured in, or a reading is off",
-        `at ${after.abv20.toFixed(1)} % vol at most about ${printMl(most)} can be left`,
+        `at ${printAbv(after.abv20)} at most about ${printMl(most)} can be left`,
       );
     }
     const inputs = [
@@ -54,7 +54,7 @@ export function reckonEvaporated(ask: {
       const one = evaporated(read(first), read(last));
       if (one.ok) return one[of];
       const back = evaporated(read(last), read(first));
-      return back.ok ? -back[of] : 0;
+      return back.ok ? 0 - back[of] : 0;
     };
     const figure = (of: "ethanolG" | "waterG" | "volumeMl"): Told =>
       told(

@@ -12,6 +12,7 @@ import { screens as recipes } from "./recipes/screens.ts";
 import type { Screen, ScreenProps } from "./screen.ts";
 import { screens as sheet } from "./sheet/screens.ts";
 import { screens as shelf } from "./shelf/screens.ts";
+import { screens as weigh } from "./weigh/screens.ts";
 
 export interface Found {
   readonly screen: Screen;
@@ -25,6 +26,7 @@ const table = [
   ...reckon,
   ...shelf,
   ...recipes,
+  ...weigh,
   ...batches,
   ...flights,
   ...sheet,

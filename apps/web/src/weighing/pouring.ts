@@ -32,6 +32,8 @@ export interface Pouring {
   /** What is being poured, so that another plan is not mistaken for this one. */
   readonly key: string;
   readonly title: string;
+  /** The recipe it is poured for and the volume asked, mL; null at the bench. */
+  readonly batch: { readonly recipeId: string; readonly finalMl: number } | null;
   /** What each part was planned at, mL at 20 °C before mixing. */
   readonly parts: readonly { readonly label: string; readonly plannedMl: number }[];
   readonly sources: readonly Source[];

@@ -20,6 +20,7 @@ const plan: Pouring = {
   v: 1,
   key: "test",
   title: "Two and one",
+  batch: null,
   parts: [
     { label: "Kettle", plannedMl: 100 },
     { label: "Wall", plannedMl: 50 },

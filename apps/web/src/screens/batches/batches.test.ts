@@ -1,7 +1,7 @@
 import type { BatchPlan, Contents, Vessel } from "@partsproof/house/protocol";
 import { describe, expect, test } from "vitest";
 import { asPoured } from "./as-poured.ts";
-import { type PouredRow, readRows, rowOfPour, rowsOf } from "./poured-rows.ts";
+import { type PouredRow, readRows, rowOfPour, rowsAsWeighed, rowsOf } from "./poured-rows.ts";
 import { restOf } from "./rest-of.ts";
 
 const contents: Contents = {
@@ -49,6 +49,20 @@ describe("what was really poured", () => {
   test("an amount left as planned is sent as planned, not as it was rounded for reading", () => {
     const read = readRows(rowsOf(plan), "g");
     expect(read.ok && read.pours[0]?.amount).toEqual({ kind: "volume", ml: 466.123456 });
+  });
+
+  test("what a scale said stands in the rows of the plan; nothing said is nothing poured; what was not planned is added", () => {
+    const weighed = [
+      { from: { kind: "vessel" as const, vesselId: "v" }, label: "w", massG: 437.216 },
+      { from: { kind: "vessel" as const, vesselId: "other" }, label: "other", massG: 12 },
+    ];
+    const rows = rowsAsWeighed(rowsOf(plan), weighed);
+    expect(rows.map(({ typed }) => typed)).toEqual(["437.22", "", "12.00"]);
+    const read = readRows(rows, "g");
+    expect(read.ok && read.pours.map(({ amount }) => amount)).toEqual([
+      { kind: "mass", g: 437.22 },
+      { kind: "mass", g: 12 },
+    ]);
   });
 
   test("a bare number is in the unit shown, a unit that is written wins, and nothing poured is not sent", () => {

@@ -16,7 +16,8 @@ import {
   TextField,
 } from "../../parts/index.ts";
 import { Link, usePlace } from "../../router/index.ts";
-import { useHousehold } from "../../session/index.ts";
+import { keep, kept, useHousehold } from "../../session/index.ts";
+import { asPouring, poursOf, standing } from "../../weighing/index.ts";
 import { PourBatch } from "./pour-batch.tsx";
 import { useSettled } from "./use-settled.ts";
 
@@ -29,7 +30,11 @@ export default function NewBatch() {
   const vessels = useAskAll("listVessels", { at });
   const whiskeys = useAskAll("listWhiskeys", { at });
   const [chosen, setChosen] = useState(query.get("recipe") ?? "");
-  const [volume, setVolume] = useState("700 mL");
+  const weighKey = `weigh.${household.id}`;
+  // Read once: it stays what is being recorded, though recording it forgets it.
+  const [pouring] = useState(() => (query.has("weighed") ? asPouring(kept(weighKey)) : null));
+  const weighed = useMemo(() => (pouring === null ? null : poursOf(pouring, standing(pouring))), [pouring]);
+  const [volume, setVolume] = useState(() => `${volumeAsked(query.get("ml"), pouring?.batch?.finalMl)} mL`);
   const recipeId = chosen !== "" ? chosen : (recipes.answer?.[0]?.id ?? "");
   const recipe = recipes.answer?.find(({ id }) => id === recipeId);
   const read = parseVolume(useSettled(volume, 350));
@@ -85,6 +90,18 @@ export default function NewBatch() {
           }
         />
       </div>
+      {recipe !== undefined && weighed === null && finalMl !== null && (
+        <div className="form-actions">
+          <LinkButton to={`/h/${household.id}/batches/weigh?recipe=${recipe.id}&ml=${finalMl}`}>
+            Pour it by weight
+          </LinkButton>
+        </div>
+      )}
+      {weighed !== null && (
+        <p role="status">
+          Poured by weight: the amounts below are what your scale said, freed of the air it weighed in.
+        </p>
+      )}
       {recipe !== undefined && (
         <p className="soft">
           Version {recipe.latest.number}
@@ -118,6 +135,10 @@ export default function NewBatch() {
             recipe={recipe}
             vessels={vessels.answer}
             facts={facts}
+            weighed={weighed}
+            onRecorded={() => {
+              if (weighed !== null) keep(weighKey, null);
+            }}
           />
         </>
       )}
@@ -132,4 +153,10 @@ export default function NewBatch() {
       </SafetyNote>
     </>,
   );
+}
+
+/** The volume of the address, where it carries one; else that of what was weighed; else a usual bottle. */
+function volumeAsked(ml: string | null, weighed: number | undefined): number {
+  const asked = ml !== null && /^\d{1,5}(\.\d+)?$/.test(ml) ? Number(ml) : 0;
+  return asked > 0 ? asked : (weighed ?? 700);
 }

@@ -21,7 +21,7 @@ import { useHousehold } from "../../session/index.ts";
 import { OakNote } from "../recipes/recipe-fields.tsx";
 import { asPoured } from "./as-poured.ts";
 import { PourLines } from "./pour-lines.tsx";
-import { type PouredRow, readRows, rowOfPour, rowsOf } from "./poured-rows.ts";
+import { type PouredRow, readRows, rowOfPour, rowsAsWeighed, rowsOf } from "./poured-rows.ts";
 import "./pour-batch.css";
 
 export interface PourBatchProps {
@@ -29,18 +29,29 @@ export interface PourBatchProps {
   readonly recipe: Recipe;
   readonly vessels: readonly Vessel[];
   readonly facts: Facts;
+  /** What a scale said, where it was poured by weight already. */
+  readonly weighed?: Parameters<typeof rowsAsWeighed>[1] | null;
+  readonly onRecorded?: () => void;
 }
 
 /** Pours in order, what they come to as poured, the vessel, and the record of it all. */
-export function PourBatch({ plan, recipe, vessels, facts }: PourBatchProps) {
+export function PourBatch({ plan, recipe, vessels, facts, weighed = null, onRecorded }: PourBatchProps) {
   const household = useHousehold();
   const say = useSay("addBatch");
-  const [unit, setUnit] = useState<"mL" | "g">("mL");
-  const [rows, setRows] = useState<readonly PouredRow[]>(() => rowsOf(plan));
+  const [unit, setUnit] = useState<"mL" | "g">(weighed === null ? "mL" : "g");
+  const [rows, setRows] = useState<readonly PouredRow[]>(() =>
+    weighed === null ? rowsOf(plan) : rowsAsWeighed(rowsOf(plan), weighed),
+  );
   const [name, setName] = useState(recipe.name);
   const [into, setInto] = useState("new");
   const [label, setLabel] = useState(`${recipe.name}, batch`);
-  const [capacity, setCapacity] = useState(`${Math.ceil(plan.result.volumeMl / 50) * 50} mL`);
+  const [capacity, setCapacity] = useState(() => {
+    // What was weighed may have grown a little over the plan.
+    const read = readRows(rows, unit);
+    const made = read.ok ? asPoured(read.pours, new Map(vessels.map((one) => [one.id, one])), facts) : null;
+    const most = Math.max(plan.result.volumeMl, weighed === null ? 0 : (made?.result.volumeMl ?? 0));
+    return `${Math.ceil(most / 50) * 50} mL`;
+  });
   const [rest, setRest] = useState(recipe.latest.restDays === null ? "" : String(recipe.latest.restDays));
   const [note, setNote] = useState("");
   const saved = useUnsaved(rows.some(({ typed }) => typed !== null) || note !== "");
@@ -79,6 +90,7 @@ export function PourBatch({ plan, recipe, vessels, facts }: PourBatchProps) {
     });
     if (made !== null) {
       saved();
+      onRecorded?.();
       announce(`${made.name} recorded`);
       go(`/h/${household.id}/batches/${made.id}`);
     }
@@ -98,7 +110,7 @@ export function PourBatch({ plan, recipe, vessels, facts }: PourBatchProps) {
     <Form say={{ issues, tries: say.tries }} onSend={send}>
       <div className="pouring">
         <Section
-          title="Pour in this order"
+          title={weighed === null ? "Pour in this order" : "As the scale said"}
           action={
             <Choice
               label="Measured in"

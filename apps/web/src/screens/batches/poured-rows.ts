@@ -29,6 +29,34 @@ export function rowsOf(plan: BatchPlan): PouredRow[] {
   return [...rows.filter((row) => !isWater(row)), ...rows.filter(isWater)];
 }
 
+/**
+ * The rows of a plan with what a scale said instead, in grams. A row of the plan that was not poured is left empty; what was poured
+ * beside the plan has a row of its own.
+ */
+export function rowsAsWeighed(
+  rows: readonly PouredRow[],
+  weighed: readonly { readonly from: Pour["from"]; readonly label: string; readonly massG: number }[],
+): PouredRow[] {
+  const same = (a: Pour["from"], b: Pour["from"]): boolean =>
+    a.kind === "vessel" ? b.kind === "vessel" && a.vesselId === b.vesselId : b.kind === "water";
+  const left = [...weighed];
+  const planned = rows.map((row) => {
+    const at = left.findIndex(({ from }) => same(row.from, from));
+    const [one] = at === -1 ? [] : left.splice(at, 1);
+    return { ...row, typed: one === undefined ? "" : one.massG.toFixed(2) };
+  });
+  const more = left.map(
+    ({ from, label, massG }, i): PouredRow => ({
+      id: `weighed ${i}`,
+      label,
+      from,
+      planned: null,
+      typed: massG.toFixed(2),
+    }),
+  );
+  return [...planned, ...more];
+}
+
 /** Grams in a millilitre of what a vessel holds; water where it holds nothing. */
 export function gramsPerMl(row: PouredRow, vessels: ReadonlyMap<string, Vessel>): number {
   if (row.planned !== null && row.planned.ml > 0) return row.planned.g / row.planned.ml;

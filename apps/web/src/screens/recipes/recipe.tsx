@@ -54,6 +54,9 @@ export default function RecipePage({ params }: ScreenProps) {
             <LinkButton kind="main" to={`/h/${household.id}/batches/new?recipe=${recipe.id}`}>
               Make a batch
             </LinkButton>
+            <LinkButton to={`/h/${household.id}/batches/weigh?recipe=${recipe.id}`}>
+              Pour by weight
+            </LinkButton>
             <Button onClick={() => setEditing(true)}>Change it</Button>
           </>
         )
