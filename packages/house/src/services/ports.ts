@@ -1,4 +1,4 @@
-import type { TableName, Tables } from "./rows.ts";
+import type { HouseTableName, HouseTables, TableName, Tables } from "./rows.ts";
 
 /** What the house needs from a database. Implemented by `store`, in SQLite and PostgreSQL alike. */
 export interface Store {
@@ -40,6 +40,25 @@ export interface Records {
   households(query?: ListQuery<Tables["household"]>): Promise<readonly Tables["household"][]>;
   /** Next number of the household's ledger; never given twice. */
   nextSeq(householdId: string): Promise<number>;
+  readonly ofHouse: HouseRecords;
+}
+
+/** Rows of the house itself: who may come in, and who did. */
+export interface HouseRecords {
+  list<N extends HouseTableName>(
+    table: N,
+    query?: ListQuery<HouseTables[N]>,
+  ): Promise<readonly HouseTables[N][]>;
+  insert<N extends HouseTableName>(table: N, row: HouseTables[N]): Promise<void>;
+  replace<N extends HouseTableName>(table: N, row: HouseTables[N]): Promise<boolean>;
+  remove(table: HouseTableName, id: string): Promise<boolean>;
+}
+
+/** The owner's passphrase under a memory-hard hash, which only the platform can compute. */
+export interface Passphrases {
+  hash(passphrase: string): Promise<string>;
+  /** Takes as long where nothing is stored. */
+  fits(passphrase: string, stored: string | null): Promise<boolean>;
 }
 
 export interface Clock {
@@ -59,4 +78,6 @@ export interface House {
   readonly random: Random;
   /** 32 bytes kept outside the database; flight keys are encrypted under it until the reveal. */
   readonly sealKey: Uint8Array;
+  /** None where nobody can sign in, as in a house opened in this process. */
+  readonly passphrases?: Passphrases;
 }

@@ -26,6 +26,8 @@ export interface HouseholdRow extends Row {
 
 export interface TasterRow extends Row {
   readonly name: string;
+  /** Made for a seat of one flight; not listed among those who taste here. */
+  readonly guest: boolean;
 }
 
 export interface WhiskeyRow extends Row {
@@ -123,6 +125,8 @@ export interface FlightRow extends Row {
   readonly pourerTokenHash: string | null;
   readonly pouredAt: string | null;
   readonly revealedAt: string | null;
+  /** SHA-256 over the key and a nonce, public from the setting on; null for flights set before there was one. */
+  readonly commitment: string | null;
 }
 
 /** The key under seal. `sealed` is ciphertext until the reveal, `opened` its plain text after. */
@@ -157,6 +161,64 @@ export interface SheetRow extends Row {
   /** Alone: the mark under each place, after the lock. */
   readonly undersides: readonly { readonly place: number; readonly mark: string }[] | null;
   readonly lockedAt: string | null;
+  /** The number of the last entry written on it. */
+  readonly entries: number;
+}
+
+/** What was written on a sheet at one moment. Never changed afterwards: the sheet is what its entries come to. */
+export interface EntryRow extends Row {
+  readonly flightId: string;
+  readonly sheetId: string;
+  /** 1, 2, … on each sheet. */
+  readonly number: number;
+  /** Drawn by the device that wrote it: a write sent again has the same. */
+  readonly key: string;
+  readonly kind: string;
+  readonly written: {
+    readonly notes?: readonly GlassNotes[];
+    readonly guesses?: readonly { readonly code: string; readonly nameId: string | null }[];
+    readonly ranking?: readonly (readonly string[])[] | null;
+  };
+  /** Of this entry and the one before it. */
+  readonly hash: string | null;
+}
+
+/** A way into a flight that its host has opened for one role. The link and the code are kept as keyed hashes. */
+export interface JoiningRow extends Row {
+  readonly flightId: string;
+  readonly role: string;
+  readonly linkHash: string;
+  readonly codeHash: string | null;
+  readonly expiresAt: string;
+  readonly closedAt: string | null;
+}
+
+/** Somebody at the table who came in by a joining: their role, seat and token. */
+export interface GuestRow extends Row {
+  readonly flightId: string;
+  readonly joiningId: string;
+  readonly role: string;
+  readonly sheetId: string | null;
+  readonly name: string;
+  readonly tokenHash: string;
+  /** Of the key the phone drew, so that a request sent again is the same guest. */
+  readonly keyHash: string;
+  readonly ofLegalAgeAt: string;
+  readonly revokedAt: string | null;
+}
+
+/** The number of a flight's last live event. Its id is the flight's. */
+export interface LiveCountRow extends Row {
+  readonly seq: number;
+}
+
+/** Something that happened at the table, nothing about content. */
+export interface LiveEventRow extends Row {
+  readonly flightId: string;
+  readonly seq: number;
+  readonly kind: string;
+  readonly sheetId: string | null;
+  readonly number: number | null;
 }
 
 /** Table name to row. The store keeps one real table for each. */
@@ -172,5 +234,42 @@ export interface Tables {
   readonly flight: FlightRow;
   readonly flightKey: FlightKeyRow;
   readonly sheet: SheetRow;
+  readonly entry: EntryRow;
+  readonly joining: JoiningRow;
+  readonly guest: GuestRow;
+  readonly liveCount: LiveCountRow;
+  readonly liveEvent: LiveEventRow;
 }
 export type TableName = keyof Tables;
+
+/** A row of the house itself, of no household. */
+export type HouseRow = Omit<Row, "householdId">;
+
+/** The owner of the house. There is one at most. */
+export interface OwnerRow extends HouseRow {
+  /** The passphrase under a memory-hard hash, with its parameters and salt. */
+  readonly passphrase: string;
+}
+
+export interface SessionRow extends HouseRow {
+  readonly tokenHash: string;
+  readonly usedAt: string;
+  readonly expiresAt: string;
+  readonly address: string;
+}
+
+/** What the owner may want to know afterwards. Never a secret, never what somebody typed. */
+export interface TrailRow extends HouseRow {
+  readonly what: string;
+  readonly address: string | null;
+  readonly aboutHousehold: string | null;
+  readonly aboutFlight: string | null;
+}
+
+/** Tables of the house itself. No export holds them. */
+export interface HouseTables {
+  readonly owner: OwnerRow;
+  readonly session: SessionRow;
+  readonly trail: TrailRow;
+}
+export type HouseTableName = keyof HouseTables;

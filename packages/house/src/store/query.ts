@@ -1,6 +1,6 @@
 import { type Kysely, type SelectQueryBuilder, sql } from "kysely";
-import type { ListQuery, Store, TableName, Tables } from "../services/index.ts";
-import { columnsOf, type StoredRow } from "./row.ts";
+import type { Store } from "../services/index.ts";
+import { type AnyTable, columnsOf, type StoredRow } from "./row.ts";
 import { sqlName } from "./names.ts";
 import { toStored } from "./value.ts";
 
@@ -8,15 +8,23 @@ import { toStored } from "./value.ts";
 export type Database = Record<string, StoredRow>;
 type Select = SelectQueryBuilder<Database, string, StoredRow>;
 
-export function select(db: Kysely<Database>, table: TableName): Select {
+/** A `ListQuery` of whichever table. */
+interface Narrowing {
+  readonly where?: Readonly<Record<string, unknown>>;
+  readonly after?: string;
+  readonly limit?: number;
+  readonly newestFirst?: boolean;
+}
+
+export function select(db: Kysely<Database>, table: AnyTable): Select {
   return db.selectFrom(sqlName(table)).selectAll();
 }
 
 /** The filter, the cursor, the order and the limit of a list. */
-export function narrowed<N extends TableName>(
+export function narrowed(
   start: Select,
-  table: N,
-  query: ListQuery<Tables[N]>,
+  table: AnyTable,
+  query: Narrowing,
   database: Store["database"],
 ): Select {
   let rows = start;

@@ -1,13 +1,14 @@
 import type { Kysely } from "kysely";
-import type { Records, Store, TableName, Tables } from "../services/index.ts";
+import type { Records, Store } from "../services/index.ts";
 import { sqlName } from "./names.ts";
 import { nextSeq } from "./next-seq.ts";
 import { type Database, narrowed, select } from "./query.ts";
 import { fromStoredRow, toStoredRow } from "./row.ts";
 import type { Session } from "./session.ts";
+import { openHouseRecords } from "./house-records.ts";
 import { tableNames } from "./tables.ts";
 
-/** The rows of one transaction. Every statement but `households` names the household. */
+/** The rows of one transaction. Every statement but `households` and those `ofHouse` names the household. */
 export function openRecords(db: Kysely<Database>, database: Store["database"], session: Session): Records {
   const run: Session["run"] = (query) => session.run(query);
   const list: Records["list"] = (table, householdId, query = {}) =>
@@ -29,7 +30,7 @@ export function openRecords(db: Kysely<Database>, database: Store["database"], s
         return row ? fromStoredRow(table, row) : null;
       }),
 
-    insert: <N extends TableName>(table: N, row: Tables[N]) =>
+    insert: (table, row) =>
       run(async () => {
         await db
           .insertInto(sqlName(table))
@@ -65,6 +66,7 @@ export function openRecords(db: Kysely<Database>, database: Store["database"], s
         for (const table of ["ledger_counter", ...tableNames.map(sqlName).toReversed()]) {
           await db.deleteFrom(table).where("household_id", "=", householdId).execute();
         }
+        await db.deleteFrom("trail").where("about_household", "=", householdId).execute();
       }),
 
     households: (query = {}) =>
@@ -74,5 +76,7 @@ export function openRecords(db: Kysely<Database>, database: Store["database"], s
       }),
 
     nextSeq: (householdId) => run(() => nextSeq(db, householdId)),
+
+    ofHouse: openHouseRecords(db, database, run),
   };
 }

@@ -1,9 +1,11 @@
-import type { Store, TableName, Tables } from "../services/index.ts";
+import type { HouseTableName, HouseTables, Store, TableName, Tables } from "../services/index.ts";
 import { sqlName } from "./names.ts";
-import { type ColumnKind, everyRow, tables } from "./tables.ts";
+import { type ColumnKind, everyHouseRow, everyRow, houseTables, tables } from "./tables.ts";
 import { fromStored, type Stored, toStored } from "./value.ts";
 
 export type StoredRow = Record<string, Stored>;
+/** Of households and of the house itself. */
+export type AnyTable = TableName | HouseTableName;
 
 interface Column {
   readonly field: string;
@@ -11,27 +13,23 @@ interface Column {
   readonly kind: ColumnKind;
 }
 
-const columns = Object.fromEntries(
-  Object.entries(tables).map(([table, fields]) => [
+const columnsIn = (fields: Readonly<Record<string, ColumnKind>>): readonly Column[] =>
+  Object.entries(fields).map(([field, kind]) => ({ field, name: sqlName(field), kind }));
+
+const columns = Object.fromEntries([
+  ...Object.entries(tables).map(([table, fields]) => [table, columnsIn({ ...everyRow, ...fields })]),
+  ...Object.entries(houseTables).map(([table, fields]) => [
     table,
-    Object.entries<ColumnKind>({ ...everyRow, ...fields }).map(([field, kind]) => ({
-      field,
-      name: sqlName(field),
-      kind,
-    })),
+    columnsIn({ ...everyHouseRow, ...fields }),
   ]),
-) as unknown as Readonly<Record<TableName, readonly Column[]>>;
+]) as unknown as Readonly<Record<AnyTable, readonly Column[]>>;
 
 /** Columns of a table, in the order of its description. */
-export const columnsOf = (table: TableName): readonly Column[] => columns[table];
+export const columnsOf = (table: AnyTable): readonly Column[] => columns[table];
 
 /** A row as its table keeps it. */
-export function toStoredRow<N extends TableName>(
-  table: N,
-  row: Tables[N],
-  database: Store["database"],
-): StoredRow {
-  const values = row as unknown as Readonly<Record<string, unknown>>;
+export function toStoredRow(table: AnyTable, row: object, database: Store["database"]): StoredRow {
+  const values = row as Readonly<Record<string, unknown>>;
   return Object.fromEntries(
     columns[table].map(({ field, name, kind }) => [
       name,
@@ -41,8 +39,10 @@ export function toStoredRow<N extends TableName>(
 }
 
 /** A row as services know it. */
-export function fromStoredRow<N extends TableName>(table: N, stored: StoredRow): Tables[N] {
+export function fromStoredRow<N extends TableName>(table: N, stored: StoredRow): Tables[N];
+export function fromStoredRow<N extends HouseTableName>(table: N, stored: StoredRow): HouseTables[N];
+export function fromStoredRow(table: AnyTable, stored: StoredRow): object {
   return Object.fromEntries(
     columns[table].map(({ field, name, kind }) => [field, fromStored(kind, stored[name] ?? null)]),
-  ) as unknown as Tables[N];
+  );
 }

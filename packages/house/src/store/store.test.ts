@@ -1,8 +1,8 @@
 import { borrowDatabase, eachDatabase, openDatabase, type TemporaryDatabase } from "@partsproof/testkit";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import type { Records, Store, TableName, Tables } from "../services/index.ts";
-import { id, oneOfEach, withNulls } from "./fixtures/rows.ts";
-import { tableNames } from "./tables.ts";
+import { id, oneOfEach, oneOfEachOfHouse, withNulls } from "./fixtures/rows.ts";
+import { houseTableNames, tableNames } from "./tables.ts";
 
 const pause = (ms: number) => new Promise<void>((resolve) => setTimeout(resolve, ms));
 
@@ -51,6 +51,34 @@ eachDatabase((database) => {
         const listed = await store.transaction((records) => records.list(table, id("household", 1)));
         expect(listed, table).toStrictEqual([rows[table]]);
       }
+    });
+
+    it("keeps rows of the house itself, apart from every household", async () => {
+      const rows = oneOfEachOfHouse(1);
+      for (const table of houseTableNames) {
+        await store.transaction(async (records) => {
+          await records.ofHouse.insert(table, rows[table]);
+          await records.ofHouse.insert(table, oneOfEachOfHouse(2)[table]);
+        });
+        const listed = () => store.transaction((records) => records.ofHouse.list(table));
+        expect(await listed(), table).toStrictEqual([rows[table], oneOfEachOfHouse(2)[table]]);
+        const next = { ...rows[table], version: 2 };
+        const replace = () => store.transaction((records) => records.ofHouse.replace(table, next));
+        expect([await replace(), await replace()], table).toStrictEqual([true, false]);
+        const remove = () => store.transaction((records) => records.ofHouse.remove(table, rows[table].id));
+        expect([await remove(), await remove()], table).toStrictEqual([true, false]);
+        expect(await listed(), table).toStrictEqual([oneOfEachOfHouse(2)[table]]);
+      }
+    });
+
+    it("removes what the trail says of a household with the household", async () => {
+      await insertAll(oneOfEach(1));
+      await store.transaction(async (records) => {
+        for (const n of [1, 2]) await records.ofHouse.insert("trail", oneOfEachOfHouse(n).trail);
+        await records.removeHousehold(id("household", 1));
+      });
+      const left = await store.transaction((records) => records.ofHouse.list("trail"));
+      expect(left.map(({ aboutHousehold }) => aboutHousehold)).toStrictEqual([id("household", 2)]);
     });
 
     it("gives back null where null was written", async () => {

@@ -1,4 +1,4 @@
-import type { Row, TableName, Tables } from "../services/index.ts";
+import type { HouseRow, HouseTableName, HouseTables, Row, TableName, Tables } from "../services/index.ts";
 
 /** How a field is kept. `id` sorts by bytes on both databases; `json` is JSON as text. */
 export type ColumnKind = "id" | "text" | "integer" | "real" | "boolean" | "json";
@@ -16,7 +16,15 @@ export type Fields<N extends TableName> = {
   readonly [K in Exclude<keyof Tables[N], keyof Row>]-?: KindOf<NonNullable<Tables[N][K]>>;
 };
 
-/** The fields of every row. */
+/** The fields of every row of the house itself. */
+export const everyHouseRow = {
+  id: "id",
+  version: "integer",
+  createdAt: "text",
+  updatedAt: "text",
+} as const satisfies { readonly [K in keyof HouseRow]: KindOf<HouseRow[K]> };
+
+/** The fields of every row of a household. */
 export const everyRow = {
   householdId: "id",
   id: "id",
@@ -31,7 +39,7 @@ export const everyRow = {
  */
 export const tables: { readonly [N in TableName]: Fields<N> } = {
   household: { name: "text", currency: "text", demo: "boolean" },
-  taster: { name: "text" },
+  taster: { name: "text", guest: "boolean" },
   whiskey: {
     maker: "text",
     name: "text",
@@ -84,6 +92,7 @@ export const tables: { readonly [N in TableName]: Fields<N> } = {
     pourerTokenHash: "text",
     pouredAt: "text",
     revealedAt: "text",
+    commitment: "text",
   },
   flightKey: { flightId: "id", sealed: "text", opened: "json" },
   sheet: {
@@ -97,7 +106,38 @@ export const tables: { readonly [N in TableName]: Fields<N> } = {
     ranking: "json",
     undersides: "json",
     lockedAt: "text",
+    entries: "integer",
   },
+  entry: {
+    flightId: "id",
+    sheetId: "id",
+    number: "integer",
+    key: "text",
+    kind: "text",
+    written: "json",
+    hash: "text",
+  },
+  joining: {
+    flightId: "id",
+    role: "text",
+    linkHash: "text",
+    codeHash: "text",
+    expiresAt: "text",
+    closedAt: "text",
+  },
+  guest: {
+    flightId: "id",
+    joiningId: "id",
+    role: "text",
+    sheetId: "id",
+    name: "text",
+    tokenHash: "text",
+    keyHash: "text",
+    ofLegalAgeAt: "text",
+    revokedAt: "text",
+  },
+  liveCount: { seq: "integer" },
+  liveEvent: { flightId: "id", seq: "integer", kind: "text", sheetId: "id", number: "integer" },
   transfer: {
     seq: "integer",
     at: "text",
@@ -113,3 +153,16 @@ export const tables: { readonly [N in TableName]: Fields<N> } = {
 };
 
 export const tableNames = Object.keys(tables) as readonly TableName[];
+
+type HouseFields<N extends HouseTableName> = {
+  readonly [K in Exclude<keyof HouseTables[N], keyof HouseRow>]-?: KindOf<NonNullable<HouseTables[N][K]>>;
+};
+
+/** The same for the tables of the house itself. */
+export const houseTables: { readonly [N in HouseTableName]: HouseFields<N> } = {
+  owner: { passphrase: "text" },
+  session: { tokenHash: "text", usedAt: "text", expiresAt: "text", address: "text" },
+  trail: { what: "text", address: "text", aboutHousehold: "id", aboutFlight: "id" },
+};
+
+export const houseTableNames = Object.keys(houseTables) as readonly HouseTableName[];

@@ -27,7 +27,7 @@ const notBelowZero = z.number().min(0).max(1e9);
 const { abv20: _, proof60F: __, ...whiskeyFacts } = Whiskey.shape;
 const { number: ___, createdAt: ____, ...recipeBody } = RecipeVersion.shape;
 
-const taster = z.strictObject({ ...head, name: ShortText });
+const taster = z.strictObject({ ...head, name: ShortText, guest: z.boolean().default(false) });
 const whiskey = z
   .strictObject({ ...head, ...whiskeyFacts })
   .refine(({ strength }) => strength.value > 0, { path: ["strength", "value"], message: "more than 0" });
@@ -105,6 +105,7 @@ const flight = z.strictObject({
   alcoholAtMostG: notBelowZero,
   pouredAt: Instant.nullable(),
   revealedAt: Instant.nullable(),
+  commitment: z.string().max(200).nullable().default(null),
 });
 const flightKey = z.strictObject({
   ...head,
@@ -127,6 +128,7 @@ const sheetFields = {
   ranking: Ranking,
   undersides: z.array(z.strictObject({ place: z.int(), mark: z.string() })).nullable(),
   lockedAt: Instant.nullable(),
+  entries: z.int().min(0).default(0),
 };
 
 /**

@@ -20,6 +20,11 @@ const everyTable: { readonly [N in TableName]: true } = {
   flight: true,
   flightKey: true,
   sheet: true,
+  entry: true,
+  joining: true,
+  guest: true,
+  liveCount: true,
+  liveEvent: true,
 };
 const tables = Object.keys(everyTable) as TableName[];
 

@@ -10,7 +10,7 @@ eachDatabase((database) => {
       const { id: householdId, createdAt } = await house.client("addHousehold", { body: { name: "Quay" } });
       await house.store.transaction(async (stored) => {
         const records = readOnce(stored);
-        const row = { householdId, version: 1, createdAt, updatedAt: createdAt, name: "Ilka" };
+        const row = { householdId, version: 1, createdAt, updatedAt: createdAt, name: "Ilka", guest: false };
         const ids = [newId(house), newId(house)].toSorted();
         const [first = "", second = ""] = ids;
         const names = async () => (await records.list("taster", householdId)).map(({ name }) => name);

@@ -56,6 +56,7 @@ async function drawn(
     pourerTokenHash: hashes.pourer,
     pouredAt: null,
     revealedAt: null,
+    commitment: null,
   };
   // Ids drawn in one millisecond sort by their random tail: sorted here, the sheets stand as the host named them.
   const heads = body.tasterIds
@@ -78,6 +79,7 @@ async function drawn(
       ranking: null,
       undersides: null,
       lockedAt: null,
+      entries: 0,
     })),
     key: key && {
       ...born(house, at.household),

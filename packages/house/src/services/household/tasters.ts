@@ -12,7 +12,11 @@ export const tasterHandlers: Handlers<"listTasters" | "addTaster" | "editTaster"
   listTasters: ({ house, at, query }) =>
     house.store.transaction(async (records) => {
       await knownHousehold(records, at.household);
-      return pageOf(query, (q) => records.list("taster", at.household, q), shown);
+      return pageOf(
+        query,
+        (q) => records.list("taster", at.household, { ...q, where: { guest: false } }),
+        shown,
+      );
     }),
 
   addTaster: ({ house, at, body }) =>
@@ -26,6 +30,7 @@ export const tasterHandlers: Handlers<"listTasters" | "addTaster" | "editTaster"
         createdAt: now,
         updatedAt: now,
         name: body.name,
+        guest: false,
       };
       await records.insert("taster", row);
       return shown(row);

@@ -2,6 +2,7 @@ import type { Kysely } from "kysely";
 import type { Store } from "../../services/index.ts";
 import type { Database } from "../query.ts";
 import { beginning } from "./0001-beginning.ts";
+import { table } from "./0002-table.ts";
 
 /** Each step by its name, oldest first. A step that has been released is never changed; a new one is added. */
 export type Migrations = Readonly<
@@ -10,4 +11,5 @@ export type Migrations = Readonly<
 
 export const migrations: Migrations = {
   "0001_beginning": beginning,
+  "0002_table": table,
 };
