@@ -1,7 +1,16 @@
 export { arrangements } from "./arrangements.ts";
 export { binomial } from "./binomial.ts";
+export { binomialTail } from "./binomial-tail.ts";
+export {
+  binomialPower,
+  type BinomialTest,
+  criticalCount,
+  type TrialsNeeded,
+  trialsNeeded,
+} from "./critical-count.ts";
 export { chiSquareUpperTail } from "./chi-square-upper-tail.ts";
 export { type CountLaw, countLaw } from "./count-law.ts";
+export { displacementLaw } from "./displacement-law.ts";
 export { factorial } from "./factorial.ts";
 export { type Fraction, reduced } from "./fraction.ts";
 export {
@@ -11,6 +20,7 @@ export {
   friedman,
   type NothingRanked,
 } from "./friedman.ts";
+export { inversionLaw } from "./inversion-law.ts";
 export { type LabelCounts, matchLaw } from "./match-law.ts";
 export { midranks } from "./midranks.ts";
 export { poolLaws } from "./pool-laws.ts";
