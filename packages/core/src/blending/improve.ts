@@ -1,0 +1,78 @@
+import { offer } from "./offer.ts";
+import type { Space } from "./space.ts";
+import type { TopList } from "./top-list.ts";
+
+/**
+ * Betters a recipe by the best exchange of one line (another whiskey, other parts, out, or one line more) until none helps, and
+ * offers every recipe it meets that could make the list. Proves nothing: it makes the list's threshold low before the proof begins.
+ */
+export function improve(
+  space: Space,
+  list: TopList,
+  from: readonly number[],
+  with_: readonly number[],
+): void {
+  const { n, gram, maxBottles, maxParts } = space;
+  const { each, goal } = space.objective;
+  const support = [...from];
+  const parts = [...with_];
+  const along = new Float64Array(n);
+  let kept = offer(space, list, support, parts, support.length);
+  for (let round = 0; round < 60; round += 1) {
+    along.fill(0);
+    for (const [x, i] of support.entries())
+      for (let l = 0; l < n; l += 1) along[l]! += parts[x]! * gram[i * n + l]!;
+    let square = 0;
+    let weight = 0;
+    let goals = 0;
+    let total = 0;
+    for (const [x, i] of support.entries()) {
+      square += parts[x]! * along[i]!;
+      weight += parts[x]! * each[i]!;
+      goals += parts[x]! * each[i]! * goal[i]!;
+      total += parts[x]!;
+    }
+    let best = kept ? (Math.sqrt(Math.max(0, square)) + goals) / weight - 1e-12 : Infinity;
+    let change: { slot: number; to: number; parts: number } | null = null;
+    const slots = support.length < maxBottles ? support.length + 1 : support.length;
+    for (let slot = 0; slot < slots; slot += 1) {
+      const i = support[slot] ?? -1;
+      const own = i < 0 ? 0 : parts[slot]!;
+      const rest = total - own;
+      const square0 = i < 0 ? square : square - 2 * own * along[i]! + own * own * gram[i * n + i]!;
+      const weight0 = i < 0 ? weight : weight - own * each[i]!;
+      const goals0 = i < 0 ? goals : goals - own * each[i]! * goal[i]!;
+      for (let j = 0; j < n; j += 1) {
+        if (j !== i && support.includes(j)) continue;
+        const cross = i < 0 ? along[j]! : along[j]! - own * gram[i * n + j]!;
+        for (let m = j === i && rest > 0 ? 0 : 1; m <= maxParts - rest; m += 1) {
+          const square1 = square0 + m * (2 * cross + m * gram[j * n + j]!);
+          const weight1 = weight0 + m * each[j]!;
+          const score = (Math.sqrt(Math.max(0, square1)) + goals0 + m * each[j]! * goal[j]!) / weight1;
+          if (score >= best && score >= list.threshold) continue;
+          const lines = support.map((place, x) => (x === slot ? j : place));
+          const counts = parts.map((count, x) => (x === slot ? m : count));
+          if (i < 0) {
+            lines.push(j);
+            counts.push(m);
+          }
+          const keep = lines.map((_, x) => counts[x]! > 0);
+          const places = lines.filter((_, x) => keep[x]);
+          const left = counts.filter((count) => count > 0);
+          if (offer(space, list, places, left, left.length) && score < best) {
+            best = score;
+            change = { slot, to: j, parts: m };
+          }
+        }
+      }
+    }
+    if (change === null) return;
+    kept = true;
+    support[change.slot] = change.to;
+    parts[change.slot] = change.parts;
+    if (change.parts === 0) {
+      support.splice(change.slot, 1);
+      parts.splice(change.slot, 1);
+    }
+  }
+}

@@ -1,0 +1,59 @@
+/** One recipe of a list: whiskeys by place in ascending order, and their parts. */
+export type Entry = {
+  readonly support: readonly number[];
+  readonly parts: readonly number[];
+  readonly score: number;
+  readonly distance: number;
+};
+
+/** Scores closer than this tie: the sums behind them are not more exact. */
+export const TIE = 1e-11;
+
+/** Lower score first; among ties fewer bottles, then fewer parts, then the earlier whiskeys, then more of the earlier. */
+export function compareEntries(a: Entry, b: Entry): number {
+  const score = Math.round(a.score / TIE) - Math.round(b.score / TIE);
+  if (score !== 0) return score;
+  if (a.support.length !== b.support.length) return a.support.length - b.support.length;
+  const total = ({ parts }: Entry): number => parts.reduce((sum, one) => sum + one, 0);
+  if (total(a) !== total(b)) return total(a) - total(b);
+  for (const [x, place] of a.support.entries()) if (place !== b.support[x]) return place - b.support[x]!;
+  for (const [x, parts] of a.parts.entries()) if (parts !== b.parts[x]) return b.parts[x]! - parts;
+  return 0;
+}
+
+/** The best `size` recipes seen so far, best first, each once. */
+export class TopList {
+  readonly entries: Entry[] = [];
+  readonly size: number;
+  /** Counts the changes of `threshold`. */
+  version = 0;
+  #ceiling: number;
+
+  /** Recipes that score above `ceiling` are not taken in, however few there are. */
+  constructor(size: number, ceiling = Infinity) {
+    this.size = size;
+    this.#ceiling = ceiling;
+  }
+
+  /** What a recipe must not exceed to be worth offering. */
+  get threshold(): number {
+    return this.entries.length < this.size
+      ? this.#ceiling
+      : Math.min(this.#ceiling, this.entries.at(-1)!.score);
+  }
+
+  raise(ceiling: number): void {
+    this.#ceiling = ceiling;
+    this.version += 1;
+  }
+
+  add(entry: Entry): void {
+    if (entry.score > this.threshold + TIE) return;
+    let at = this.entries.length;
+    while (at > 0 && compareEntries(entry, this.entries[at - 1]!) < 0) at -= 1;
+    if (at > 0 && compareEntries(entry, this.entries[at - 1]!) === 0) return;
+    this.entries.splice(at, 0, entry);
+    if (this.entries.length > this.size) this.entries.pop();
+    if (this.entries.length === this.size) this.version += 1;
+  }
+}

@@ -1,0 +1,168 @@
+import { type Frame, frameOf, setThreshold } from "./frame.ts";
+import { type Level, levelBelow, rootLevel, setDiagonal, takeOut } from "./level.ts";
+import { offer } from "./offer.ts";
+import { noPairs, type Pairs, scanPairs } from "./pair-scan.ts";
+import type { Space } from "./space.ts";
+import type { TopList } from "./top-list.ts";
+
+/** A support this close to reaching the threshold whatever its parts is gone through part by part. */
+const HOT = 1e-6;
+
+/** What the walk shares down all its branches. */
+export type Walk = {
+  readonly space: Space;
+  readonly list: TopList;
+  /** G off the diagonal; NaN for pairs that may not stand together, or whose every support has been dealt with. */
+  readonly pairs: Float64Array;
+  /** The threshold asked for, with room for rounding. */
+  readonly threshold: () => number;
+  /** A recipe reaches the threshold only if its sum of parts x slack is 0 or less. */
+  slack: (threshold: number) => Float64Array | null;
+  nodes: number;
+  /** Pairs of the outermost level that are still to be dealt with, for the bound. */
+  open: { readonly level: Level; readonly found: Pairs; readonly order: Int32Array; next: number } | null;
+};
+
+type Branch = Generator<void, void, void>;
+
+/** Calls `visit` with every way to give each of `size` lines at least one part, `most` in all at most (or exactly). */
+function eachParts(size: number, most: number, visit: (parts: number[], sum: number) => void): void {
+  const parts: number[] = [];
+  const next = (sum: number): void => {
+    if (parts.length === size) {
+      visit(parts, sum);
+      return;
+    }
+    const others = size - parts.length - 1;
+    for (let own = 1; sum + own + others <= most; own += 1) {
+      parts.push(own);
+      next(sum + own);
+      parts.pop();
+    }
+  };
+  next(0);
+}
+
+/** Deals with every recipe that holds the prefix, the frame's fixed lines, and up to `more` of the others. */
+export function* part(
+  walk: Walk,
+  frame: Frame,
+  prefix: readonly number[],
+  others: Int32Array,
+  more: number,
+): Branch {
+  const { space, list } = walk;
+  const any = frame.left === 0;
+  const most = any ? space.maxParts : frame.left;
+  const support = [...frame.support, ...prefix];
+  const ways: { readonly parts: readonly number[]; readonly sum: number }[] = [];
+  eachParts(prefix.length, most, (parts, sum) => {
+    const all = [...frame.parts, ...parts];
+    if (any || sum === most) {
+      walk.nodes += 1;
+      offer(space, list, support, all, all.length);
+    }
+    if (more > 0 && sum < most && others.length > 0) ways.push({ parts: all, sum });
+  });
+  for (const { parts, sum } of ways)
+    for (let left = any ? 1 : most - sum; left <= most - sum; left += 1)
+      yield* branch(walk, frameOf(space, support, parts, left), others, more, false);
+}
+
+function allowed(walk: Walk, frame: Frame, among: Int32Array): Int32Array {
+  const slack = walk.slack(frame.threshold);
+  if (slack === null) return among;
+  const left = frame.left === 0 ? walk.space.maxParts : frame.left;
+  let fixed = 0;
+  for (const [x, i] of frame.support.entries()) fixed += frame.parts[x]! * slack[i]!;
+  let least = 0;
+  for (const k of among) least = Math.min(least, slack[k]!);
+  return among.filter((k) => fixed + slack[k]! + (left - 1) * least <= 1e-9);
+}
+
+/** Deals with every recipe that holds the frame's fixed lines and up to `more` of `among`. */
+export function* branch(
+  walk: Walk,
+  frame: Frame,
+  among: Int32Array,
+  more: number,
+  outermost: boolean,
+): Branch {
+  setThreshold(walk.space, frame, walk.threshold());
+  const candidates = allowed(walk, frame, among);
+  const level = rootLevel(frame, walk.space.gram, candidates);
+  yield* within(walk, frame, level, more, outermost);
+}
+
+const othersOf = (walk: Walk, level: Level, chosen: readonly number[]): Int32Array => {
+  const n = walk.space.n;
+  return level.place
+    .subarray(0, level.size)
+    .filter((k) => chosen.every((c) => k !== c && !Number.isNaN(walk.pairs[c * n + k]!)));
+};
+
+/** Takes a threshold that has fallen into account, where that can only raise M. True when it did. */
+function lower(walk: Walk, frame: Frame): boolean {
+  const was = frame.threshold;
+  const now = walk.threshold();
+  if (!frame.rising || now >= was) return false;
+  setThreshold(walk.space, frame, now);
+  if (frame.rising) return true;
+  setThreshold(walk.space, frame, was);
+  return false;
+}
+
+/**
+ * Deals with every recipe that holds the level's prefix and up to `more` of its whiskeys. If k vectors have no pair with a cosine
+ * of -1 / (k - 1) or less, no sum of them with positive shares vanishes: so of `more` that together reach the threshold, two have
+ * such a cosine in what is left of M. Those two are chosen, the others follow a level below.
+ */
+function* within(walk: Walk, frame: Frame, level: Level, more: number, outermost: boolean): Branch {
+  walk.nodes += 1;
+  const { pairs, space } = walk;
+  const n = space.n;
+  for (let x = level.size - 1; x >= 0; x -= 1) {
+    if (level.rest[x]! > HOT * Math.max(1e-3, level.whole[x]!)) continue;
+    const k = level.place[x]!;
+    takeOut(level, x);
+    yield* part(walk, frame, [...level.prefix, k], othersOf(walk, level, [k]), more - 1);
+    if (outermost) yield;
+  }
+  if (more < 2) return;
+  const most = more === 2 ? -1 + HOT : -1 / (more - 1) + 1e-9;
+  const found = noPairs();
+  scanPairs(frame, pairs, level, most, found);
+  const order = Int32Array.from({ length: found.size }, (_, x) => x).toSorted(
+    (a, b) => found.cosine[a]! - found.cosine[b]!,
+  );
+  const isRoot = level.prefix.length === 0;
+  if (outermost) walk.open = { level, found, order, next: 0 };
+  const done: number[] = [];
+  for (const [turn, at] of order.entries()) {
+    const x = found.x[at]!;
+    const y = found.y[at]!;
+    const i = level.place[x]!;
+    const j = level.place[y]!;
+    let cosine = found.cosine[at]!;
+    if (isRoot) {
+      frame.floor = frame.rising && more > 2 ? cosine - 1e-9 : -1;
+      if (lower(walk, frame)) setDiagonal(frame, space.gram, level);
+      const ij = space.gram[i * n + j]! - frame.beta[i]! * frame.beta[j]! + frame.alpha[i]! + frame.alpha[j]!;
+      cosine = ij / Math.sqrt(level.rest[x]! * level.rest[y]!);
+      if (cosine > most) continue;
+    }
+    if (cosine <= -1 + HOT || more === 2)
+      yield* part(walk, frame, [...level.prefix, i, j], othersOf(walk, level, [i, j]), more - 2);
+    else {
+      const one = levelBelow(frame, pairs, level, x);
+      yield* within(walk, frame, levelBelow(frame, pairs, one, one.place.indexOf(j)), more - 2, false);
+    }
+    pairs[i * n + j] = pairs[j * n + i] = Number.NaN;
+    done.push(i * n + j, j * n + i);
+    if (outermost) {
+      walk.open!.next = turn + 1;
+      yield;
+    }
+  }
+  for (const at of done) pairs[at] = space.gram[at]!;
+}
