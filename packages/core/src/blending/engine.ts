@@ -1,5 +1,7 @@
 import { frameOf } from "./frame.ts";
 import { improve } from "./improve.ts";
+import { Levels } from "./level.ts";
+import { scanRoomOf } from "./pair-scan.ts";
 import { relaxation } from "./relaxation.ts";
 import type { Space } from "./space.ts";
 import { TopList } from "./top-list.ts";
@@ -64,6 +66,8 @@ export class Engine {
           : objective.each.map(
               (each, i) => each * (relaxed.along[i]! - relaxed.length * (threshold - objective.goal[i]!)),
             ),
+      levels: new Levels(n),
+      room: scanRoomOf(n),
       nodes: 0,
       open: null,
     };

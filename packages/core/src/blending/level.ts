@@ -5,13 +5,42 @@ import type { Frame } from "./frame.ts";
  * left of its diagonal (`rest`: M(k,k) less the squares of the row), and M(k,k) itself (`whole`).
  */
 export type Level = {
-  readonly prefix: readonly number[];
+  prefix: readonly number[];
   size: number;
   readonly place: Int32Array;
-  readonly z: readonly Float64Array[];
+  readonly z: Float64Array[];
   readonly rest: Float64Array;
   readonly whole: Float64Array;
 };
+
+/** Levels come and go by the thousand: their arrays are used again. */
+export class Levels {
+  readonly #n: number;
+  readonly #free: Level[] = [];
+
+  constructor(n: number) {
+    this.#n = n;
+  }
+
+  take(prefix: readonly number[]): Level {
+    const n = this.#n;
+    const level = this.#free.pop() ?? {
+      prefix,
+      size: 0,
+      place: new Int32Array(n),
+      z: [],
+      rest: new Float64Array(n),
+      whole: new Float64Array(n),
+    };
+    level.prefix = prefix;
+    while (level.z.length < prefix.length) level.z.push(new Float64Array(n));
+    return level;
+  }
+
+  give(level: Level): void {
+    this.#free.push(level);
+  }
+}
 
 /** M(k,k) of every whiskey of a level with nothing chosen, for the frame's present threshold. */
 export function setDiagonal(frame: Frame, gram: Float64Array, level: Level): void {
@@ -23,16 +52,10 @@ export function setDiagonal(frame: Frame, gram: Float64Array, level: Level): voi
   }
 }
 
-export function rootLevel(frame: Frame, gram: Float64Array, among: Int32Array): Level {
-  const size = among.length;
-  const level = {
-    prefix: [],
-    size,
-    place: among.slice(),
-    z: [],
-    rest: new Float64Array(size),
-    whole: new Float64Array(size),
-  };
+export function rootLevel(frame: Frame, gram: Float64Array, among: Int32Array, levels: Levels): Level {
+  const level = levels.take([]);
+  level.size = among.length;
+  level.place.set(among);
   setDiagonal(frame, gram, level);
   return level;
 }
@@ -44,40 +67,63 @@ export function takeOut(level: Level, x: number): void {
   level.place[x] = level.place[last]!;
   level.rest[x] = level.rest[last]!;
   level.whole[x] = level.whole[last]!;
-  for (const row of level.z) row[x] = row[last]!;
+  for (let r = 0; r < level.prefix.length; r += 1) level.z[r]![x] = level.z[r]![last]!;
 }
 
 /**
- * The level with the whiskey at `x` of `above` chosen too: one step of Cholesky's method. Whiskeys that may not stand with it are
- * left out: their entry in `pairs` is NaN, and so is its own.
+ * The level with the whiskeys at `x` and `y` of `above` chosen too: two steps of Cholesky's method. Whiskeys that may not stand
+ * with either are left out: their entry in `pairs` is NaN, and so are the chosen ones' own.
  */
-export function levelBelow(frame: Frame, pairs: Float64Array, above: Level, x: number): Level {
+export function levelBelow(
+  frame: Frame,
+  pairs: Float64Array,
+  above: Level,
+  x: number,
+  y: number,
+  levels: Levels,
+): Level {
   const { alpha, beta } = frame;
-  const { size } = above;
-  const dim = above.z.length;
-  const place = new Int32Array(size);
-  const rest = new Float64Array(size);
-  const whole = new Float64Array(size);
-  const z = Array.from({ length: dim + 1 }, () => new Float64Array(size));
-  const own = z[dim]!;
+  const n = beta.length;
+  const { size, rest, z } = above;
+  const dim = above.prefix.length;
   const i = above.place[x]!;
-  const root = Math.sqrt(above.rest[x]!);
+  const j = above.place[y]!;
+  const below = levels.take([...above.prefix, i, j]);
+  const own = [below.z[dim]!, below.z[dim + 1]!] as const;
+  let ij = pairs[i * n + j]! - beta[i]! * beta[j]! + alpha[i]! + alpha[j]!;
+  for (let r = 0; r < dim; r += 1) ij -= z[r]![x]! * z[r]![y]!;
+  const rootI = Math.sqrt(rest[x]!);
+  const zij = ij / rootI;
+  const rootJ = Math.sqrt(rest[y]! - zij * zij);
+  const bi = beta[i]!;
+  const bj = beta[j]!;
+  const ai = alpha[i]!;
+  const aj = alpha[j]!;
+  const rowI = i * n;
+  const rowJ = j * n;
   let m = 0;
-  for (let w = 0, at = i * beta.length; w < size; w += 1) {
+  for (let w = 0; w < size; w += 1) {
     const k = above.place[w]!;
-    let left = pairs[at + k]! - beta[i]! * beta[k]! + alpha[i]! + alpha[k]!;
-    if (Number.isNaN(left)) continue;
+    const shift = alpha[k]!;
+    let ik = pairs[rowI + k]! - bi * beta[k]! + ai + shift;
+    let jk = pairs[rowJ + k]! - bj * beta[k]! + aj + shift;
+    if (Number.isNaN(ik + jk)) continue;
     for (let r = 0; r < dim; r += 1) {
-      const row = above.z[r]!;
-      left -= row[x]! * row[w]!;
-      z[r]![m] = row[w]!;
+      const row = z[r]!;
+      const zk = row[w]!;
+      ik -= row[x]! * zk;
+      jk -= row[y]! * zk;
+      below.z[r]![m] = zk;
     }
-    const zk = left / root;
-    place[m] = k;
-    own[m] = zk;
-    rest[m] = above.rest[w]! - zk * zk;
-    whole[m] = above.whole[w]!;
+    const zi = ik / rootI;
+    const zj = (jk - zij * zi) / rootJ;
+    below.place[m] = k;
+    own[0][m] = zi;
+    own[1][m] = zj;
+    below.rest[m] = rest[w]! - zi * zi - zj * zj;
+    below.whole[m] = above.whole[w]!;
     m += 1;
   }
-  return { prefix: [...above.prefix, i], size: m, place, z, rest, whole };
+  below.size = m;
+  return below;
 }

@@ -1,7 +1,8 @@
 import { type Frame, frameOf, setThreshold } from "./frame.ts";
-import { type Level, levelBelow, rootLevel, setDiagonal, takeOut } from "./level.ts";
+import { type Level, levelBelow, type Levels, rootLevel, setDiagonal, takeOut } from "./level.ts";
 import { offer } from "./offer.ts";
-import { noPairs, type Pairs, scanPairs } from "./pair-scan.ts";
+import { type ScanRoom, scanPairs } from "./pair-scan.ts";
+import { PairsFound } from "./pairs-found.ts";
 import type { Space } from "./space.ts";
 import type { TopList } from "./top-list.ts";
 
@@ -18,9 +19,16 @@ export type Walk = {
   readonly threshold: () => number;
   /** A recipe reaches the threshold only if its sum of parts x slack is 0 or less. */
   slack: (threshold: number) => Float64Array | null;
+  readonly levels: Levels;
+  readonly room: ScanRoom;
   nodes: number;
   /** Pairs of the outermost level that are still to be dealt with, for the bound. */
-  open: { readonly level: Level; readonly found: Pairs; readonly order: Int32Array; next: number } | null;
+  open: {
+    readonly level: Level;
+    readonly found: PairsFound;
+    readonly order: Int32Array;
+    next: number;
+  } | null;
 };
 
 type Branch = Generator<void, void, void>;
@@ -90,8 +98,9 @@ export function* branch(
 ): Branch {
   setThreshold(walk.space, frame, walk.threshold());
   const candidates = allowed(walk, frame, among);
-  const level = rootLevel(frame, walk.space.gram, candidates);
+  const level = rootLevel(frame, walk.space.gram, candidates, walk.levels);
   yield* within(walk, frame, level, more, outermost);
+  walk.levels.give(level);
 }
 
 const othersOf = (walk: Walk, level: Level, chosen: readonly number[]): Int32Array => {
@@ -130,11 +139,9 @@ function* within(walk: Walk, frame: Frame, level: Level, more: number, outermost
   }
   if (more < 2) return;
   const most = more === 2 ? -1 + HOT : -1 / (more - 1) + 1e-9;
-  const found = noPairs();
-  scanPairs(frame, pairs, level, most, found);
-  const order = Int32Array.from({ length: found.size }, (_, x) => x).toSorted(
-    (a, b) => found.cosine[a]! - found.cosine[b]!,
-  );
+  const found = new PairsFound();
+  scanPairs(frame, pairs, level, most, walk.room, found);
+  const order = found.order();
   const isRoot = level.prefix.length === 0;
   if (outermost) walk.open = { level, found, order, next: 0 };
   const done: number[] = [];
@@ -154,8 +161,9 @@ function* within(walk: Walk, frame: Frame, level: Level, more: number, outermost
     if (cosine <= -1 + HOT || more === 2)
       yield* part(walk, frame, [...level.prefix, i, j], othersOf(walk, level, [i, j]), more - 2);
     else {
-      const one = levelBelow(frame, pairs, level, x);
-      yield* within(walk, frame, levelBelow(frame, pairs, one, one.place.indexOf(j)), more - 2, false);
+      const below = levelBelow(frame, pairs, level, x, y, walk.levels);
+      yield* within(walk, frame, below, more - 2, false);
+      walk.levels.give(below);
     }
     pairs[i * n + j] = pairs[j * n + i] = Number.NaN;
     done.push(i * n + j, j * n + i);
