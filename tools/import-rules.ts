@@ -33,6 +33,7 @@ const rules: Readonly<Record<string, PackageRule>> = {
       ledger: { from: [...base, "alcoholometry"] },
       blending: { from: subject },
       sensory: { from: subject },
+      sealing: { from: [...base, "statistics"] },
       oak: { from: subject },
       notes: { from: subject },
     },
@@ -52,7 +53,7 @@ const rules: Readonly<Record<string, PackageRule>> = {
     builtins: true,
   },
   "apps/server": { ours: [core, "@partsproof/house", "@partsproof/house/"], builtins: true },
-  "apps/cli": { ours: [...face, "@partsproof/server"], builtins: true },
+  "apps/cli": { ours: [...face, "@partsproof/house/reckoner", "@partsproof/server"], builtins: true },
   "apps/web": { ours: face },
 };
 
