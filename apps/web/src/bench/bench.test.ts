@@ -28,9 +28,9 @@ const spaced = (text: string): string =>
   text.replace(/(?<=\d) (%|mL)/g, "\u00a0$1").replace("% vol", "%\u00a0vol");
 
 /** The answer, or a failure of the test that says the "no". */
-function yes<T extends { readonly ok: true }>(answer: T | { readonly ok: false; readonly why: string }): T {
-  if (!answer.ok) throw new Error(answer.why);
-  return answer;
+function yes<T extends { readonly ok: boolean }>(answer: T): Extract<T, { readonly ok: true }> {
+  if (!answer.ok) throw new Error(JSON.stringify(answer));
+  return answer as Extract<T, { readonly ok: true }>;
 }
 
 describe("published figures, as the bench shows them", () => {

@@ -6,6 +6,7 @@ import {
   syringeVolume,
   thermometer,
 } from "@partsproof/core/uncertainty";
+import { printAbv, printMl } from "../figures/index.ts";
 import type { Tools } from "./tools.ts";
 
 /**
@@ -13,11 +14,14 @@ import type { Tools } from "./tools.ts";
  * time.
  */
 export function measuredMl(id: string, ml: number, { measure }: Pick<Tools, "measure">): Input {
-  if (measure === "A" || measure === "B" || measure === "jug")
-    return cylinderVolume({ id, ml, class: measure });
+  const of = `for ${printMl(ml)}`;
+  if (measure === "A" || measure === "B" || measure === "jug") {
+    const words = `${measure === "jug" ? "the jug" : "the measuring cylinder"} ${of}`;
+    return cylinderVolume({ id, ml, class: measure, words });
+  }
   const capacityMl = Number(measure.slice("syringe ".length));
   const fills = Math.max(1, Math.ceil(ml / capacityMl));
-  const one = syringeVolume({ id, ml: ml / fills, capacityMl });
+  const one = syringeVolume({ id, ml: ml / fills, capacityMl, words: `the syringe ${of}` });
   const spreads = one.spreads.map((spread) =>
     spread.shape === "normal"
       ? { ...spread, standardDeviation: spread.standardDeviation * fills }
@@ -28,7 +32,12 @@ export function measuredMl(id: string, ml: number, { measure }: Pick<Tools, "mea
 
 /** A strength as its label says it; water is water. */
 export function labelled(id: string, strength: number, tools: Pick<Tools, "label">): Input {
-  return labelStrength({ id, abv20: abv20(strength), rule: strength === 0 ? "exact" : tools.label });
+  return labelStrength({
+    id,
+    abv20: abv20(strength),
+    rule: strength === 0 ? "exact" : tools.label,
+    words: `the label at ${printAbv(strength)}`,
+  });
 }
 
 /** How warm the liquids are, °C. */

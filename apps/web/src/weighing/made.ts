@@ -8,6 +8,7 @@ import {
   weighedPoursUncertainty,
 } from "@partsproof/core/uncertainty";
 import { type Told, told } from "../bench/index.ts";
+import { printG } from "../figures/index.ts";
 import type { Pouring, Standing } from "./pouring.ts";
 
 /** What was really made, give or take. */
@@ -25,11 +26,17 @@ export function made(pouring: Pouring, now: Standing): Made | null {
     const source = pouring.sources[one.source];
     return [
       {
-        grams: scaleMass({ id: `g${i}`, g: one.g, class: pouring.scale }),
+        grams: scaleMass({
+          id: `g${i}`,
+          g: one.g,
+          class: pouring.scale,
+          words: `your scale for ${printG(one.g)}`,
+        }),
         abv20: labelStrength({
           id: `s${one.source}`,
           abv20: abv20(source?.abv20 ?? 0),
           rule: source === undefined ? "exact" : pouring.label,
+          words: `the label of ${source?.label ?? "the water"}`,
         }),
       },
     ];

@@ -12,14 +12,17 @@ export interface FigureProps {
 
 /** A figure with how far off it may be. */
 export function Figure({ label, told, unit, note, hero = false }: FigureProps) {
+  const give = told.by === "0" ? null : `give or take ${told.by}`;
+  // Beside a large number there is room for it; under the smaller ones of a grid it has a line of its own.
+  const under = hero || give === null ? note : note === undefined ? give : [give, <br key="line" />, note];
   return (
     <NumberHero
       size={hero ? "hero" : "large"}
       label={label}
       value={told.value}
-      unit={unit}
-      {...(told.by === "0" ? {} : { give: `give or take ${told.by}` })}
-      {...(note === undefined ? {} : { note })}
+      unit={unit.replace("% vol", "%\u00a0vol")}
+      {...(hero && give !== null ? { give } : {})}
+      {...(under === undefined ? {} : { note: under })}
     />
   );
 }

@@ -147,7 +147,7 @@ function Outcome({ read, scale, tools }: OutcomeProps) {
   return (
     <Section title={TITLE} className="reckon-out">
       <Said>
-        <Figure hero label="True strength" told={main} unit={byProof ? "proof" : "% vol"} />
+        <Figure hero label="Corrected" told={main} unit={byProof ? "proof" : "% vol"} />
       </Said>
       <Blame told={main} />
       <div className="numbers">

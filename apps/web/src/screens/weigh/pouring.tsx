@@ -223,18 +223,11 @@ function Step({ pouring, now, next, onPoured, onEmpty, undo }: StepProps) {
             It is in
           </Button>
           {!water && (
-            <Button
-              onClick={() => commit(onEmpty, false)}
-              aria-label={`There is no more of ${name}; type first what the scale shows`}
-            >
+            <Button onClick={() => commit(onEmpty, false)} aria-label={`No more of it: ${name}`}>
               No more of it
             </Button>
           )}
-          {water && (
-            <Button onClick={() => commit(onEmpty, false)} aria-label="That is enough water">
-              Enough water
-            </Button>
-          )}
+          {water && <Button onClick={() => commit(onEmpty, false)}>Enough water</Button>}
           {undo}
         </div>
       </form>

@@ -83,22 +83,20 @@ export function Setup({ plan, vesselMl, onStart, children }: SetupProps) {
       }}
     >
       {children}
-      <div className="form-row">
-        <SelectField
-          label="Your scale"
-          value={tools.scale}
-          onChange={(value) => setTools({ ...tools, scale: value as ScaleClass })}
-          options={options(SCALE_CHOICES)}
-        />
-        <TextField
-          label="The vessel holds"
-          optional
-          value={vessel}
-          onChange={setVessel}
-          hint="How far a pour that went too far can be made good"
-          wrong={capacity.ok ? null : capacity.wrong}
-        />
-      </div>
+      <SelectField
+        label="Your scale"
+        value={tools.scale}
+        onChange={(value) => setTools({ ...tools, scale: value as ScaleClass })}
+        options={options(SCALE_CHOICES)}
+      />
+      <TextField
+        label="The vessel holds"
+        optional
+        value={vessel}
+        onChange={setVessel}
+        hint="So far a pour that went too far can be made good"
+        wrong={capacity.ok ? null : capacity.wrong}
+      />
       <Choice
         label="Between the pours"
         value={tare}
