@@ -1,13 +1,16 @@
 import { frameOf } from "./frame.ts";
 import { improve } from "./improve.ts";
 import { Levels } from "./level.ts";
-import { scanRoomOf } from "./pair-scan.ts";
+import { groupsOf } from "./groups.ts";
+import { scanRoomOf } from "./scan-room.ts";
 import { relaxation } from "./relaxation.ts";
 import type { Space } from "./space.ts";
 import { TopList } from "./top-list.ts";
 import { branch, part, type Walk } from "./walk.ts";
 
 const STARTS = 32;
+/** Whiskeys in a group, about. */
+const GROUP = 16;
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
 /** Recipes to begin with: starts spread over the shelf, the same every time, bettered by exchanges. */
@@ -55,6 +58,9 @@ export class Engine {
       for (let j = 0; j < n; j += 1)
         if (i === j || (rules.group !== null && rules.group[i] !== rules.group[j]))
           pairs[i * n + j] = Number.NaN;
+    const cosine = (k: number, l: number): number =>
+      gram[k * n + l]! / Math.sqrt(gram[k * n + k]! * gram[l * n + l]! + 1e-12);
+    const groups = groupsOf(n, Math.ceil(n / GROUP), cosine);
     this.#walk = {
       space,
       list: this.list,
@@ -68,6 +74,8 @@ export class Engine {
             ),
       levels: new Levels(n),
       room: scanRoomOf(n),
+      groups,
+      found: [],
       nodes: 0,
       open: null,
     };
@@ -100,7 +108,7 @@ export class Engine {
     reach += objective.goal.reduce((most, goal) => Math.max(most, goal), -Infinity);
     let ceiling = list.threshold;
     if (ceiling === Infinity) ceiling = this.#root + 0.1 * (reach - this.#root);
-    const among = Int32Array.from({ length: n }, (_, i) => i);
+    const among = this.#walk.groups.order;
     for (;;) {
       this.#ceiling = Math.min(reach, ceiling);
       const frame = frameOf(space, [], [], 0);

@@ -25,6 +25,8 @@ export type Frame = {
   rising: boolean;
   /** No pair still to be looked at has a lower M(k,l) / sqrt(M(k,k) M(l,l)). */
   floor: number;
+  /** The least of them for each whiskey with each group, from `opposedTo`, or null. */
+  opposed: Float64Array | null;
 };
 
 export function frameOf(
@@ -57,6 +59,7 @@ export function frameOf(
     threshold: Infinity,
     rising: false,
     floor: -1,
+    opposed: null,
   };
 }
 

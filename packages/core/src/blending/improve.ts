@@ -33,6 +33,7 @@ export function improve(
       total += parts[x]!;
     }
     let best = kept ? (Math.sqrt(Math.max(0, square)) + goals) / weight - 1e-12 : Infinity;
+    let threshold = list.threshold;
     let change: { slot: number; to: number; parts: number } | null = null;
     const slots = support.length < maxBottles ? support.length + 1 : support.length;
     for (let slot = 0; slot < slots; slot += 1) {
@@ -49,7 +50,7 @@ export function improve(
           const square1 = square0 + m * (2 * cross + m * gram[j * n + j]!);
           const weight1 = weight0 + m * each[j]!;
           const score = (Math.sqrt(Math.max(0, square1)) + goals0 + m * each[j]! * goal[j]!) / weight1;
-          if (score >= best && score >= list.threshold) continue;
+          if (score >= best && score >= threshold) continue;
           const lines = support.map((place, x) => (x === slot ? j : place));
           const counts = parts.map((count, x) => (x === slot ? m : count));
           if (i < 0) {
@@ -59,7 +60,9 @@ export function improve(
           const keep = lines.map((_, x) => counts[x]! > 0);
           const places = lines.filter((_, x) => keep[x]);
           const left = counts.filter((count) => count > 0);
-          if (offer(space, list, places, left, left.length) && score < best) {
+          const taken = offer(space, list, places, left, left.length);
+          threshold = list.threshold;
+          if (taken && score < best) {
             best = score;
             change = { slot, to: j, parts: m };
           }

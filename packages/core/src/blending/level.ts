@@ -60,14 +60,11 @@ export function rootLevel(frame: Frame, gram: Float64Array, among: Int32Array, l
   return level;
 }
 
-/** Takes the whiskey at `x` out; the last one takes its place. */
+/** Takes the whiskey at `x` out; the others keep their order. */
 export function takeOut(level: Level, x: number): void {
+  const { size, place, rest, whole, z, prefix } = level;
+  for (const list of [place, rest, whole, ...z.slice(0, prefix.length)]) list.copyWithin(x, x + 1, size);
   level.size -= 1;
-  const last = level.size;
-  level.place[x] = level.place[last]!;
-  level.rest[x] = level.rest[last]!;
-  level.whole[x] = level.whole[last]!;
-  for (let r = 0; r < level.prefix.length; r += 1) level.z[r]![x] = level.z[r]![last]!;
 }
 
 /**

@@ -1,8 +1,11 @@
 import { type Frame, frameOf, setThreshold } from "./frame.ts";
 import { type Level, levelBelow, type Levels, rootLevel, setDiagonal, takeOut } from "./level.ts";
+import type { Groups } from "./groups.ts";
 import { offer } from "./offer.ts";
-import { type ScanRoom, scanPairs } from "./pair-scan.ts";
+import { scanPairs } from "./pair-scan.ts";
+import { opposedTo } from "./opposed.ts";
 import { PairsFound } from "./pairs-found.ts";
+import type { ScanRoom } from "./scan-room.ts";
 import type { Space } from "./space.ts";
 import type { TopList } from "./top-list.ts";
 
@@ -21,6 +24,9 @@ export type Walk = {
   slack: (threshold: number) => Float64Array | null;
   readonly levels: Levels;
   readonly room: ScanRoom;
+  readonly groups: Groups;
+  /** Lists of pairs that are free to be used again. */
+  readonly found: PairsFound[];
   nodes: number;
   /** Pairs of the outermost level that are still to be dealt with, for the bound. */
   open: {
@@ -139,10 +145,11 @@ function* within(walk: Walk, frame: Frame, level: Level, more: number, outermost
   }
   if (more < 2) return;
   const most = more === 2 ? -1 + HOT : -1 / (more - 1) + 1e-9;
-  const found = new PairsFound();
-  scanPairs(frame, pairs, level, most, walk.room, found);
+  const found = walk.found.pop() ?? new PairsFound();
+  scanPairs(frame, pairs, level, most, walk.groups, walk.room, found);
   const order = found.order();
   const isRoot = level.prefix.length === 0;
+  if (outermost && frame.rising) frame.opposed = opposedTo(frame, pairs, space.gram, walk.groups);
   if (outermost) walk.open = { level, found, order, next: 0 };
   const done: number[] = [];
   for (const [turn, at] of order.entries()) {
@@ -173,4 +180,5 @@ function* within(walk: Walk, frame: Frame, level: Level, more: number, outermost
     }
   }
   for (const at of done) pairs[at] = space.gram[at]!;
+  if (!outermost) walk.found.push(found);
 }
