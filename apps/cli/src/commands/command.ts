@@ -1,5 +1,5 @@
 import { type Client, type Issue, Refusal } from "@partsproof/house/protocol";
-import { type AtHousehold, chooseHousehold, type OpenedDoor } from "../door/index.ts";
+import { type AtHousehold, chooseHousehold, type OpenedDoor, reckoner } from "../door/index.ts";
 import {
   BadInput,
   type Flags,
@@ -77,14 +77,19 @@ const householdFlags = {
   household: one(readText("household"), "<household>", "id or name; not needed where there is only one"),
 };
 
-/** A sum that needs no house. */
+/** A sum that needs no house: asked through the reckoner's door, so that it is the same sum everywhere. */
 export function reckoning<F extends Flags>(
-  definition: Definition<never, never, F> & { readonly run: (flags: GivenFlags<F>) => Answer },
+  definition: Definition<never, never, F> & {
+    readonly run: (flags: GivenFlags<F>, client: Client) => Promise<Answer>;
+  },
 ): Command {
   const { run, ...face } = definition;
   return {
     ...plain(face, {}),
-    run: async (given) => run(given.flags as GivenFlags<F>),
+    run: async (given) => {
+      const client = await reckoner();
+      return run(given.flags as GivenFlags<F>, client).catch((error: unknown) => renamed(error, face.places));
+    },
   };
 }
 
@@ -128,12 +133,20 @@ export function householdCommand<A extends string, M extends string, F extends F
   };
 }
 
-/** Throws on, with issues at the flags they came from. */
+/** Inside a field of the house's own these are no flags: a strength is typed whole. */
+const INSIDE = new Set(["value", "strength"]);
+
+/** Throws on, with issues at the flags they came from. A place may be two words of the path: "before.celsius". */
 function renamed(error: unknown, places: Places = {}): never {
   const at = (issue: Issue): Issue => {
-    const [first, ...rest] = issue.path;
-    const flag = typeof first === "string" && Object.hasOwn(places, first) ? places[first] : undefined;
-    return flag === undefined ? issue : { ...issue, path: [flag, ...rest] };
+    for (const words of [2, 1]) {
+      const place = issue.path.slice(0, words).join(".");
+      const flag = issue.path.length >= words && Object.hasOwn(places, place) ? places[place] : undefined;
+      if (flag === undefined) continue;
+      const rest = issue.path.slice(words).filter((word) => typeof word === "number" || !INSIDE.has(word));
+      return { ...issue, path: [flag, ...rest] };
+    }
+    return issue;
   };
   if (error instanceof BadInput) throw new BadInput(error.issues.map(at));
   if (error instanceof Refusal) throw new Refusal(error.status, error.issues.map(at));

@@ -24,8 +24,16 @@ import { recipePreview } from "./recipe/preview.ts";
 import { recipeHistory, recipeShow } from "./recipe/show.ts";
 import { convert } from "./reckon/convert.ts";
 import { density } from "./reckon/density.ts";
+import { evaporated } from "./reckon/evaporated.ts";
+import { fill } from "./reckon/fill.ts";
+import { gauge } from "./reckon/gauge.ts";
+import { lift } from "./reckon/lift.ts";
 import { mix } from "./reckon/mix.ts";
 import { reduce } from "./reckon/reduce.ts";
+import { sample } from "./reckon/sample.ts";
+import { temperature } from "./reckon/temperature.ts";
+import { weigh } from "./reckon/weigh.ts";
+import { weighOut } from "./reckon/weigh-out.ts";
 import { shelfAdd } from "./shelf/add.ts";
 import { shelfAddVessel } from "./shelf/add-vessel.ts";
 import { shelfList } from "./shelf/list.ts";
@@ -40,7 +48,15 @@ export type { Answer, Command, OpenHouse } from "./command.ts";
 export const commands: readonly Command[] = [
   mix,
   reduce,
+  fill,
+  lift,
+  weigh,
+  weighOut,
+  gauge,
+  sample,
+  evaporated,
   density,
+  temperature,
   convert,
   demoLoad,
   demoRemove,

@@ -6,3 +6,4 @@ export { findBatch, findRecipe, findSlot } from "./find-blend.ts";
 export { findTransfer, findVessel, findWhiskey, whiskeyLabel } from "./find-on-shelf.ts";
 export { NotReached } from "./not-reached.ts";
 export { openDoor, type OpenedDoor } from "./open-door.ts";
+export { reckoner } from "./reckoner.ts";

@@ -19,14 +19,18 @@ export {
   readGlassText,
   readGrain,
   readMark,
+  readPouredPart,
   readRanking,
   readSlot,
   readVesselAmount,
 } from "./read-pair.ts";
+export { onlyOne } from "./only-one.ts";
 export { minorUnits } from "./read-price.ts";
 export {
   readAmount,
   readLevel,
+  readLevelAt,
+  readMass,
   readPart,
   readStrength,
   readStrengthOn,

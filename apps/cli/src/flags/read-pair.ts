@@ -1,7 +1,7 @@
 import { WoodSpecies } from "@partsproof/house/protocol";
 import type { Read } from "./flag.ts";
 import { readNumber, readWhole, unread } from "./read-number.ts";
-import { readMeasured } from "./read-quantity.ts";
+import { readMass, readMeasured } from "./read-quantity.ts";
 import { readWord } from "./read-text.ts";
 
 /** "<key>=<value>", split at the last or the first "=", each side read by its own rule. */
@@ -75,6 +75,15 @@ export const readMark = readPair(
   "<place>=<letter>, such as 3=B",
   readWhole("place", 1, 10),
   readLetter,
+  "first",
+);
+
+/** "1=440 g": what the scale showed for the first part. */
+export const readPouredPart = readPair(
+  "poured",
+  "<number of the part>=<mass>, such as 1=440",
+  readWhole("part", 1, 24),
+  readMass,
   "first",
 );
 

@@ -1,5 +1,5 @@
 import { parseAmount, parseStrength, parseVolume, type Reading } from "@partsproof/core/quantity";
-import { type StatedStrength, type TransferAmount, VolumeMl } from "@partsproof/house/protocol";
+import { MassG, type StatedStrength, type TransferAmount, VolumeMl } from "@partsproof/house/protocol";
 import { bounded } from "./bounded.ts";
 import type { Read } from "./flag.ts";
 import { readNumber, unread } from "./read-number.ts";
@@ -66,4 +66,29 @@ export const readPart: Read<PartTyped> = (text) => {
   if (!parts.ok) return parts;
   const strength: Reading<StatedStrength> = readStrength(text.slice(at + 1));
   return strength.ok ? { ok: true, value: { parts: parts.value, strength: strength.value } } : strength;
+};
+
+/** More than 0 g: "94.8", "94.8 g", "0.4 kg"; a bare number is g. */
+export const readMass: Read<number> = (text) => {
+  const bare = /^[\s\d.,]*$/.test(text) ? `${text} g` : text;
+  const read = parseAmount(bare);
+  if (!read.ok || read.value.kind !== "mass") {
+    return unread("mass", "mass_unreadable", "a number with g or kg", text);
+  }
+  return bounded(MassG, "mass", "g", text, read.value.massG);
+};
+
+export interface LevelTyped {
+  readonly volumeMl: number;
+  readonly strength: StatedStrength;
+}
+
+/** "650ml@61": so much at a strength; 0 ml for an empty vessel. */
+export const readLevelAt: Read<LevelTyped> = (text) => {
+  const at = text.indexOf("@");
+  if (at < 0) return unread("level", "level_unreadable", "<volume>@<strength>, such as 650ml@61", text);
+  const volume = readLevel(text.slice(0, at));
+  if (!volume.ok) return volume;
+  const strength = readStrength(text.slice(at + 1));
+  return strength.ok ? { ok: true, value: { volumeMl: volume.value, strength: strength.value } } : strength;
 };

@@ -14,7 +14,7 @@ export const readAnyText: Read<string> = (text) => ({ ok: true, value: text });
 
 /** One of a few words, whatever the case. */
 export const readWord =
-  <W extends string>(what: string, words: readonly W[]): Read<W> =>
+  <const W extends string>(what: string, words: readonly W[]): Read<W> =>
   (text) => {
     const word = words.find((w) => w.toLowerCase() === text.trim().toLowerCase());
     if (word !== undefined) return { ok: true, value: word };

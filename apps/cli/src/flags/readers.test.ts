@@ -8,12 +8,21 @@ import {
   readGlassText,
   readGrain,
   readMark,
+  readPouredPart,
   readRanking,
   readSlot,
   readVesselAmount,
 } from "./read-pair.ts";
 import { minorUnits } from "./read-price.ts";
-import { readAmount, readLevel, readPart, readStrengthOn, readVolume } from "./read-quantity.ts";
+import {
+  readAmount,
+  readLevel,
+  readLevelAt,
+  readMass,
+  readPart,
+  readStrengthOn,
+  readVolume,
+} from "./read-quantity.ts";
 import { readAddress } from "./read-text.ts";
 
 test.each([
@@ -21,6 +30,10 @@ test.each([
   ["part", readPart, "1.5@124.8 proof", { parts: 1.5, strength: { basis: "proof60F", value: 124.8 } }],
   ["volume", readVolume, "70cl", 700],
   ["level", readLevel, "0", 0],
+  ["mass", readMass, "94.8", 94.8],
+  ["mass", readMass, "0.4 kg", 400],
+  ["level at", readLevelAt, "650ml@61", { volumeMl: 650, strength: { basis: "abv20", value: 61 } }],
+  ["poured", readPouredPart, "2=440 g", [2, 440]],
   ["amount", readAmount, "ALL", { kind: "all" }],
   ["amount", readAmount, "12 g", { kind: "mass", g: 12 }],
   ["amount", readAmount, "30ml", { kind: "volume", ml: 30 }],

@@ -210,3 +210,9 @@ test("A31: an amount too small even of pure ethanol, or of water, is a no with w
   );
   expect(() => strengthToLift({ start, addMl: millilitres20(0), to: abv20(58) })).toThrow("got 0 mL");
 });
+
+test("A27: the last step aims at the target itself, also where rounding would go below 0", () => {
+  const start = liquidOfVolume(millilitres20(1), abv20(2.4491727041146263e-222));
+  const ask = { start, to: abv20(0), add: abv20(40), steps: 3, by: "strength" } as const;
+  expect(reduceInSteps(ask).ok).toBe(true);
+});

@@ -44,10 +44,12 @@ export function reduceInSteps(ask: {
   const done: ReductionStep[] = [];
   let held: Liquid = start;
   for (let n = 1; n <= steps; n++) {
+    // Rounding must not take the last aim past the target, which may be 0.
+    const aim = n === steps ? to : ((from + ((to - from) * n) / steps) as Abv20);
     const step =
       by === "volume"
         ? poured(held, (whole.addMl / steps) as Millilitres20, add)
-        : adjustStrength({ start: held, to: (from + ((to - from) * n) / steps) as Abv20, add });
+        : adjustStrength({ start: held, to: aim, add });
     if (!step.ok) return step;
     done.push({ addMl: step.addMl, addG: step.addG, after: step.after });
     held = step.after;

@@ -19,7 +19,7 @@ export type MeasuredLevel = { readonly ml: Input; readonly abv20: Input; readonl
  * @example
  * const t = thermometer({ id: "t", celsius: celsius(20), class: "kitchen" });
  * const level = (id, ml, abv) => ({ ml: cylinderVolume({ id: `${id} ml`, ml, class: "B" }), abv20: labelStrength({ id, abv20: abv20(abv) }), celsius: t });
- * evaporatedUncertainty(level("before", 700, 62.4), level("after", 650, 61), "ethanolG").standardUncertainty; // 4.2…
+ * evaporatedUncertainty(level("before", 700, 62.4), level("after", 650, 61), "ethanolG").standardUncertainty; // 4.3…
  */
 export function evaporatedUncertainty(
   before: MeasuredLevel,

@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import { abv20, celsius } from "../quantity/index.ts";
 import { adjustStrength, liquidOfVolume } from "../alcoholometry/index.ts";
 import { seeded } from "./fixtures/seeded.ts";
+import { additionUncertainty } from "./addition-uncertainty.ts";
 import { cylinderVolume } from "./cylinder.ts";
 import { gaugeUncertainty } from "./gauge-uncertainty.ts";
 import { giveOrTake } from "./give-or-take.ts";
@@ -255,4 +256,27 @@ test("U9: a sample by scale and cylinder: the cylinder", () => {
   expect(inAir.value).toBeLessThan(result.value);
   const heavy = { ...sample, onScale: scaleMass({ id: "g", g: 105, class: "pocket" }) };
   expect(() => sampleUncertainty(heavy)).toThrow("reading requires at most");
+});
+
+test("U3: effects too small to be squared leave the result where it is", () => {
+  const result = propagate((v) => 1e-200 * v("a"), [rectangle("a", 1, 0.1)]);
+  expect(result.interval95).toEqual([1e-200, 1e-200]);
+});
+
+test("U9: what must be added is never below 0, and a target that is not between is refused", () => {
+  const celsius20 = thermometer({ id: "t", celsius: celsius(20), class: "room" });
+  const start = (abv: number) => [
+    {
+      by: "volume" as const,
+      amount: cylinderVolume({ id: "ml", ml: 100, class: "B" }),
+      abv20: label("start", abv),
+    },
+  ];
+  const water = labelStrength({ id: "water", abv20: abv20(0), rule: "exact" });
+  const ask = (from: number, to: number) =>
+    additionUncertainty({ start: start(from), add: water, to: abv20(to) }, { celsius: celsius20 });
+  const near = ask(46.05, 46);
+  expect(near.value).toBeGreaterThan(0);
+  expect(near.interval95[0]).toBeGreaterThanOrEqual(0);
+  expect(() => ask(45, 46)).toThrow("target strength requires a value between");
 });

@@ -25,11 +25,13 @@ export function resultMovedBy(
   effects: readonly { readonly input: Input; readonly effect: number }[],
 ): number {
   const variance = effects.reduce((sum, { effect }) => sum + effect * effect, 0);
-  const moved = new Map(
+  const places = new Map(
     effects.map(({ input, effect }) => {
       const x = input.value + (by * effect * standardUncertainty(input)) / variance;
-      return [input.id, Math.min(input.high, Math.max(input.low, effect === 0 ? input.value : x))];
+      // Effects too small to be squared move nothing.
+      const moved = effect === 0 || variance === 0 ? input.value : x;
+      return [input.id, Math.min(input.high, Math.max(input.low, moved))];
     }),
   );
-  return model((id) => moved.get(id) as number);
+  return model((id) => places.get(id) as number);
 }

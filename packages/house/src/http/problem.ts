@@ -10,12 +10,17 @@ const TITLES: Readonly<Record<number, string>> = {
   409: "Not as things stand",
   413: "Too large",
   422: "A value is out of its limits",
+  429: "Too many tries",
   500: "The house failed",
 };
 
 /** Any failure as an answer. Only a refusal or a schema's issues are told; a bug is told as a bug and no more. */
 export function problem(error: unknown): Response {
-  if (error instanceof HouseRefusal) return answer(error.status, error.issues);
+  if (error instanceof HouseRefusal) {
+    const refused = answer(error.status, error.issues);
+    if (error.retryAfterS !== null) refused.headers.set("retry-after", String(error.retryAfterS));
+    return refused;
+  }
   if (error instanceof z.ZodError) return answer(422, error.issues.map(fromZod));
   console.error("house: a caller met a bug:", error instanceof Error ? error.stack : error);
   return answer(500, [
@@ -66,12 +71,14 @@ function receivedBy(issue: z.core.$ZodIssue): unknown {
   return Number.isNaN(issue.input) ? "not a number" : (issue.input ?? null);
 }
 
-const STATED: ReadonlySet<PropertyKey> = new Set(["strength", "waterTo", "from", "to"]);
+const STATED: ReadonlySet<PropertyKey> = new Set(["strength", "waterTo", "from", "to", "add", "with"]);
 
 /** A strength stated with its basis, or one of the reckoner's plain ones. */
 function isStrength(path: readonly PropertyKey[]): boolean {
   const last = path.at(-1);
-  if (last === "value") return STATED.has(path.at(-2) ?? "");
+  // In a list of strengths the place in it stands between.
+  if (last === "value")
+    return STATED.has(path.findLast((p, i) => i < path.length - 1 && typeof p === "string") ?? "");
   return last === "abv20" || last === "proof60F";
 }
 

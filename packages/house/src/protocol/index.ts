@@ -61,11 +61,33 @@ export {
   ConvertResult,
   DensityDraft,
   DensityResult,
+  MassG,
   MixDraft,
   MixResult,
   ReduceDraft,
   ReduceResult,
 } from "./reckon.ts";
+export {
+  EvaporatedDraft,
+  EvaporatedResult,
+  FillDraft,
+  FillResult,
+  LiftDraft,
+  LiftResult,
+  WeighOutDraft,
+  WeighOutResult,
+} from "./reckon-pouring.ts";
+export {
+  GaugeDraft,
+  GaugeResult,
+  SampleDraft,
+  SampleResult,
+  TemperatureDraft,
+  TemperatureResult,
+  WeighDraft,
+  WeighResult,
+} from "./reckon-reading.ts";
+export { BenchCelsius, Hydrometer, Instruments, UncertainFigure } from "./instruments.ts";
 export {
   routes,
   type AnswerOf,

@@ -35,6 +35,26 @@ import {
   ReduceDraft,
   ReduceResult,
 } from "./reckon.ts";
+import {
+  EvaporatedDraft,
+  EvaporatedResult,
+  FillDraft,
+  FillResult,
+  LiftDraft,
+  LiftResult,
+  WeighOutDraft,
+  WeighOutResult,
+} from "./reckon-pouring.ts";
+import {
+  GaugeDraft,
+  GaugeResult,
+  SampleDraft,
+  SampleResult,
+  TemperatureDraft,
+  TemperatureResult,
+  WeighDraft,
+  WeighResult,
+} from "./reckon-reading.ts";
 import { BottleDraft, Transfer, TransferDraft, Vessel, VesselDraft, VesselEdit } from "./vessel.ts";
 import { Version } from "./fields.ts";
 import { Whiskey, WhiskeyDraft, WhiskeyEdit } from "./whiskey.ts";
@@ -88,7 +108,7 @@ export const routes = {
     body: MixDraft,
     answer: MixResult,
   }),
-  reckonReduce: route("POST", "/api/reckon/reduce", "Water to reach a strength.", {
+  reckonReduce: route("POST", "/api/reckon/reduce", "What to add to reach a strength.", {
     body: ReduceDraft,
     answer: ReduceResult,
   }),
@@ -96,10 +116,55 @@ export const routes = {
     body: DensityDraft,
     answer: DensityResult,
   }),
-  reckonConvert: route("POST", "/api/reckon/convert", "Strength by volume, proof and mass.", {
-    body: ConvertDraft,
-    answer: ConvertResult,
+  reckonConvert: route(
+    "POST",
+    "/api/reckon/convert",
+    "Strength by volume, proof and mass; of a volume, its gallons, litres of alcohol, units and drinks.",
+    { body: ConvertDraft, answer: ConvertResult },
+  ),
+  reckonGauge: route(
+    "POST",
+    "/api/reckon/gauge",
+    "True strength from what a hydrometer reads at a temperature.",
+    { body: GaugeDraft, answer: GaugeResult },
+  ),
+  reckonWeigh: route("POST", "/api/reckon/weigh", "What a volume weighs, and how much a weight is.", {
+    body: WeighDraft,
+    answer: WeighResult,
   }),
+  reckonWeighOut: route(
+    "POST",
+    "/api/reckon/weigh-out",
+    "What to pour by weight, and what is left to pour after what really was.",
+    { body: WeighOutDraft, answer: WeighOutResult },
+  ),
+  reckonFill: route("POST", "/api/reckon/fill", "How much fills a vessel exactly.", {
+    body: FillDraft,
+    answer: FillResult,
+  }),
+  reckonLift: route(
+    "POST",
+    "/api/reckon/lift",
+    "Which second bottle, and how much, takes one to a strength.",
+    {
+      body: LiftDraft,
+      answer: LiftResult,
+    },
+  ),
+  reckonSample: route("POST", "/api/reckon/sample", "Strength of an unlabelled sample, by mass and volume.", {
+    body: SampleDraft,
+    answer: SampleResult,
+  }),
+  reckonEvaporated: route("POST", "/api/reckon/evaporated", "What has gone, by level and strength.", {
+    body: EvaporatedDraft,
+    answer: EvaporatedResult,
+  }),
+  reckonTemperature: route(
+    "POST",
+    "/api/reckon/temperature",
+    "At which temperatures a mixture has a density: one, or two near its densest point.",
+    { body: TemperatureDraft, answer: TemperatureResult },
+  ),
 
   listHouseholds: route("GET", "/api/households", "The households of this house.", {
     query: PageQuery,

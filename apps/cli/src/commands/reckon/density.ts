@@ -1,7 +1,4 @@
-import { density as densityOf, freezingPoint } from "@partsproof/core/alcoholometry";
-import { celsius, massFraction } from "@partsproof/core/quantity";
-import type { AnswerOf } from "@partsproof/house/protocol";
-import { issueAt, needed, readNumber, refuse } from "../../flags/index.ts";
+import { needed, readNumber } from "../../flags/index.ts";
 import { printDensity } from "../../print/reckoned.ts";
 import { reckoning } from "../command.ts";
 
@@ -17,21 +14,8 @@ export const density = reckoning({
     celsius: needed(readNumber("temperature", -20, 40, "°C"), "<-20 to 40>", "temperature in °C"),
   },
   example: "density --mass-fraction 0.4 --celsius 20",
-  run: (given) => {
-    const kgPerM3 = liquidDensity(given["mass-fraction"], given.celsius);
-    const json: AnswerOf<"reckonDensity"> = { kgPerM3 };
+  run: async ({ "mass-fraction": massFraction, celsius }, client) => {
+    const json = await client("reckonDensity", { body: { massFraction, celsius } });
     return { json, text: () => printDensity(json) };
   },
 });
-
-/** Both are within their limits by now, so what core still refuses is ice. */
-function liquidDensity(p: number, t: number): number {
-  try {
-    return densityOf(massFraction(p), celsius(t));
-  } catch (error) {
-    if (!(error instanceof RangeError)) throw error;
-    const freezesAt = freezingPoint(massFraction(p));
-    const limit = `at least the freezing point, about ${freezesAt?.toFixed(1)} °C`;
-    return refuse(issueAt(["celsius"], "mixture_frozen", limit, t, " °C"));
-  }
-}

@@ -1,10 +1,13 @@
-import { abv20OfStrength, mixParts } from "@partsproof/core/alcoholometry";
-import { millilitres20 } from "@partsproof/core/quantity";
-import { MixDraft, type MixResult } from "@partsproof/house/protocol";
-import { issueAt, one, readPart, readVolume, refuse, some } from "../../flags/index.ts";
+import { one, readPart, readVolume, some } from "../../flags/index.ts";
 import { printMix } from "../../print/reckoned.ts";
 import { reckoning } from "../command.ts";
-import { asStrength } from "./as-strength.ts";
+import {
+  celsiusFlag,
+  field,
+  instrumentFlags,
+  instrumentPlaces,
+  typedInstruments,
+} from "./instrument-flags.ts";
 
 const DEFAULT_ML = 100;
 
@@ -18,22 +21,19 @@ export const mix = reckoning({
       "<volume>",
       `the sum poured, before contraction, at 20 °C; else ${DEFAULT_ML} ml`,
     ),
+    celsius: celsiusFlag,
+    ...instrumentFlags,
   },
   example: "mix --part 2@62.4 --part 1@46 --volume 750ml",
-  run: ({ part, volume = DEFAULT_ML }) => {
-    // How many parts a mix may have is the house's limit, not one of our own.
-    if (!MixDraft.safeParse({ parts: part, volumeMl: volume }).success) {
-      refuse(issueAt(["part"], "value_too_large", "at most 24 parts", part.length));
-    }
-    if (part.every(({ parts }) => parts === 0)) {
-      refuse(issueAt(["part"], "parts_all_zero", "at least one part above 0", 0));
-    }
-    const whole = mixParts(
-      part.map(({ parts, strength }) => ({ parts, abv20: abv20OfStrength(asStrength(strength)) })),
-      millilitres20(volume),
-    );
-    const { abv20, proof60F, volumeMl, contractionMl, massG, naiveAbv20 } = whole;
-    const json: MixResult = { abv20, proof60F, volumeMl, contractionMl, massG, naiveAbv20 };
+  places: { ...instrumentPlaces, parts: "part", volumeMl: "volume" },
+  run: async ({ part, volume = DEFAULT_ML, celsius, ...given }, client) => {
+    const body = {
+      parts: [...part],
+      volumeMl: volume,
+      ...field("celsius", celsius),
+      ...typedInstruments(given),
+    };
+    const json = await client("reckonMix", { body });
     return { json, text: () => printMix(volume, json) };
   },
 });
