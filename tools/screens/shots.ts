@@ -33,6 +33,24 @@ const choose =
   async (page: Page): Promise<void> =>
     page.getByRole("radio", { name: label }).check();
 
+/** Begins to pour by weight, and types this share of what the scale shall show. */
+const pourAt =
+  (share: number, how: "in" | "not in yet") =>
+  async (page: Page): Promise<void> => {
+    // An earlier look may have left a pouring behind.
+    const drop = page.getByRole("button", { name: "Drop it and begin again" });
+    if ((await drop.count()) > 0) {
+      await drop.click();
+      await press("Forget this pouring")(page);
+    }
+    await press("Start pouring")(page);
+    const digits = page.locator(".weigh-digits");
+    await digits.waitFor();
+    const shown = (Number(await digits.innerText()) * share).toFixed(1);
+    await page.getByRole("textbox", { name: "The scale shows" }).fill(shown);
+    if (how === "in") await press("It is in")(page);
+  };
+
 /** Before there is any household. */
 export const firstRun: readonly Shot[] = [{ name: "front-door-first-run", path: "/" }];
 
@@ -150,7 +168,13 @@ export function shotsOf(scene: Scene): readonly Shot[] {
     { name: "finding-alone", path: `${home}/findings/${scene.revealedAlone}` },
     { name: "finding-on-paper", path: `${home}/findings/${scene.revealed}`, paper: true },
     { name: "reckoner-mixing", path: "/reckon" },
-    { name: "reckoner-water", path: "/reckon?do=water" },
+    { name: "reckoner-reducing", path: "/reckon?do=reduce" },
+    { name: "reckoner-weighing", path: "/reckon?do=weigh" },
+    { name: "reckoner-correcting", path: "/reckon?do=correct" },
+    { name: "reckoner-what-if", path: "/reckon?do=what-if" },
+    { name: "weigh-set-up", path: "/weigh?parts=2@62.4,1@46&ml=300" },
+    { name: "weigh-pouring", path: "/weigh?parts=2@62.4,1@46&ml=300", act: pourAt(1, "not in yet") },
+    { name: "weigh-too-much", path: "/weigh?parts=2@62.4,1@46&ml=300", act: pourAt(1.1, "in") },
     { name: "household", path: `${home}/household` },
     { name: "stay-well", path: "/about" },
     { name: "no-such-page", path: "/nowhere" },

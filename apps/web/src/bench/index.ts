@@ -1,4 +1,4 @@
-export { answered, type No, short } from "./answered.ts";
+export { answered, no, type No, short } from "./answered.ts";
 export { type Carried, carriedFrom, carriedText } from "./carried.ts";
 export { asTools, FIRST_TOOLS, MEASURE_CHOICES, type Measure, type Tools } from "./tools.ts";
 export {

@@ -1,7 +1,12 @@
-import { CONVENTIONAL_AIR, type Gauged, strengthFromMassAndVolume } from "@partsproof/core/alcoholometry";
+import {
+  CONVENTIONAL_AIR,
+  type Gauged,
+  type NotGauged,
+  strengthFromMassAndVolume,
+} from "@partsproof/core/alcoholometry";
 import { celsius, grams, millilitresRead } from "@partsproof/core/quantity";
-import { sampleUncertainty, scaleMass } from "@partsproof/core/uncertainty";
-import { printAbv } from "../figures/index.ts";
+import { propagate, scaleMass } from "@partsproof/core/uncertainty";
+import { printAbv, printG, printMl } from "../figures/index.ts";
 import { answered, no, type No } from "./answered.ts";
 import { measuredMl, warmth } from "./inputs.ts";
 import { type Told, told } from "./told.ts";
@@ -9,8 +14,10 @@ import type { Tools } from "./tools.ts";
 
 export interface SampleAnswer {
   readonly ok: true;
-  readonly gauged: Gauged;
   readonly strength: Told;
+  readonly proof: Told;
+  /** At the temperature of the sample, kg/m³. */
+  readonly density: Told;
 }
 
 /** How strong an unlabelled sample is, from what it weighs in air and what it measures. */
@@ -21,27 +28,37 @@ export function reckonSample(ask: {
   readonly tools: Tools;
 }): SampleAnswer | No {
   return answered(() => {
-    const { g, ml, tools } = ask;
-    const gauged = strengthFromMassAndVolume({
-      onScale: grams(g),
-      ml: millilitresRead(ml),
-      celsius: celsius(ask.celsius),
-      air: CONVENTIONAL_AIR,
-    });
-    if (!gauged.ok) {
-      const nearest = gauged.nearest;
+    const { ml, tools } = ask;
+    const at = (g: number, volume: number, t: number): Gauged | NotGauged =>
+      strengthFromMassAndVolume({
+        onScale: grams(g),
+        ml: millilitresRead(volume),
+        celsius: celsius(t),
+        air: CONVENTIONAL_AIR,
+      });
+    const asRead = at(ask.g, ml, ask.celsius);
+    if (!asRead.ok) {
+      const { nearest } = asRead;
       const would = (nearest.kgPerM3 * ml) / 1000;
       return no(
-        gauged.issue.message.replace("reading", "density"),
-        `${printAbv(nearest.abv20)}, of which ${ml} mL weigh ${would.toFixed(1)} g`,
+        asRead.issue.message.replace("reading", "density"),
+        `${printAbv(nearest.abv20)}, of which ${printMl(ml)} weigh ${printG(would)}`,
       );
     }
-    const strength = sampleUncertainty({
-      onScale: scaleMass({ id: "g", g, class: tools.scale }),
-      ml: measuredMl("ml", ml, tools),
-      celsius: warmth(ask.celsius, tools),
-      air: CONVENTIONAL_AIR,
-    });
-    return { ok: true, gauged, strength: told(strength, tools) };
+    const inputs = [
+      scaleMass({ id: "g", g: ask.g, class: tools.scale }),
+      measuredMl("ml", ml, tools),
+      warmth(ask.celsius, tools),
+    ];
+    // Errors that would take it beyond water or ethanol stop there, as in core's own sampleUncertainty.
+    const figure = (of: "abv20" | "proof60F" | "kgPerM3"): Told =>
+      told(
+        propagate((valueOf) => {
+          const one = at(valueOf("g"), valueOf("ml"), valueOf("t"));
+          return (one.ok ? one : one.nearest)[of];
+        }, inputs),
+        tools,
+      );
+    return { ok: true, strength: figure("abv20"), proof: figure("proof60F"), density: figure("kgPerM3") };
   });
 }

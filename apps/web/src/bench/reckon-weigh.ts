@@ -11,6 +11,10 @@ export interface WeighAnswer {
   readonly weighed: Weighed;
   /** Grams where mL were given, mL where grams were. */
   readonly figure: Told;
+  /** mL at 20 °C. */
+  readonly at20: Told;
+  /** At the liquid's temperature, kg/m³. */
+  readonly density: Told;
 }
 
 /** What so many mL at a temperature weigh, or what so many grams measure. The amount asked about is exact when it is mL. */
@@ -35,14 +39,12 @@ export function reckonWeigh(ask: {
         : volumeFromWeight(grams(valueOf("g")), of);
     };
     const weighed = at((id) => inputs.find((input) => input.id === id)?.value ?? 0);
-    const which = "ml" in amount ? "grams" : "ml";
-    return {
-      ok: true,
-      weighed,
-      figure: told(
-        propagate((valueOf) => at(valueOf)[which], inputs),
+    const figure = (of: "grams" | "ml" | "ml20" | "kgPerM3"): Told =>
+      told(
+        propagate((valueOf) => at(valueOf)[of], inputs),
         tools,
-      ),
-    };
+      );
+    const main = figure("ml" in amount ? "grams" : "ml");
+    return { ok: true, weighed, figure: main, at20: figure("ml20"), density: figure("kgPerM3") };
   });
 }

@@ -1,6 +1,6 @@
 import { partsToFill } from "@partsproof/core/alcoholometry";
 import { abv20, millilitres20 } from "@partsproof/core/quantity";
-import { answered, type Carried, type No } from "../bench/index.ts";
+import { answered, type Carried, no, type No } from "../bench/index.ts";
 import { printAbv } from "../figures/index.ts";
 import type { Pouring } from "./pouring.ts";
 
@@ -16,7 +16,7 @@ export function pouringOfParts(
       finalMl: millilitres20(finalMl),
       ...(waterTo === null ? {} : { to: abv20(waterTo) }),
     });
-    if (!done.ok) return { ok: false, why: done.issue.message, nearest: printAbv(done.nearest.abv20) };
+    if (!done.ok) return no(done.issue.message, printAbv(done.nearest.abv20));
     const label = (at: number): string => {
       const { abv20: strength } = used[at] ?? { abv20: 0 };
       return strength === 0 ? "Water" : `Liquid ${at + 1}, ${printAbv(strength)}`;

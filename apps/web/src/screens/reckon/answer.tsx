@@ -1,6 +1,7 @@
 import type { ReactNode } from "react";
 import type { No, Told } from "../../bench/index.ts";
 import { NumberHero, Section, sentence } from "../../parts/index.ts";
+import "./answer.css";
 
 export interface FigureProps {
   readonly label: ReactNode;

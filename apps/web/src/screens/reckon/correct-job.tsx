@@ -62,7 +62,7 @@ const SCALES: Readonly<Record<Scale, ScaleFace>> = {
 };
 
 /** A hydrometer's reading freed of temperature, and of what dissolved solids hide. */
-export function CorrectJob({ typed, set, tools }: JobProps) {
+export default function CorrectJob({ typed, set, tools }: JobProps) {
   const { fields } = typed;
   const scale = Object.hasOwn(SCALES, fields.correctScale) ? (fields.correctScale as Scale) : "abv20";
   const face = SCALES[scale];
@@ -158,9 +158,9 @@ function Outcome({ read, scale, tools }: OutcomeProps) {
         )}
         <NumberHero
           label="Density at this temperature"
-          value={done.apparent.kgPerM3.toFixed(1)}
+          value={done.apparent.kgPerM3.toFixed(0)}
           unit="kg/m³"
-          note={`${done.apparent.kgPerM3At20.toFixed(1)} at 20 °C`}
+          note={`${done.apparent.kgPerM3At20.toFixed(0)} at 20 °C`}
         />
       </div>
       {shift !== null && (

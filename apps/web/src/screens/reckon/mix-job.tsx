@@ -10,7 +10,7 @@ import { SendOn } from "./send-on.tsx";
 const TITLE = "What comes of it";
 
 /** Parts and strengths in, strength and proof out. */
-export function MixJob({ typed, set, setRows, tools }: JobProps) {
+export default function MixJob({ typed, set, setRows, tools }: JobProps) {
   const { fields, rows } = typed;
   const read = { total: readVolumeOf(fields.mixTotal), celsius: readCelsius(fields.warmth) };
   return (

@@ -1,25 +1,21 @@
-import { useState } from "react";
+import { lazy, Suspense, useState } from "react";
 import { asTools, type Tools } from "../../bench/index.ts";
-import { Page } from "../../parts/index.ts";
+import { Busy, Page } from "../../parts/index.ts";
 import { Link, usePlace } from "../../router/index.ts";
 import { keep, kept } from "../../session/index.ts";
-import { CorrectJob } from "./correct-job.tsx";
-import { MixJob } from "./mix-job.tsx";
-import { ReduceJob } from "./reduce-job.tsx";
 import { ToolsPanel } from "./tools-panel.tsx";
 import { asTyped, type Typed } from "./typed.ts";
-import { WeighJob } from "./weigh-job.tsx";
-import { WhatIfJob } from "./what-if-job.tsx";
 import "./reckon.css";
 
 const KEY = "bench";
 const TOOLS_KEY = "bench.tools";
+// Each job in a chunk of its own: a phone that mixes does not fetch the hydrometer.
 const JOBS = [
-  { id: "mix", name: "Mix", Job: MixJob },
-  { id: "reduce", name: "Reduce", Job: ReduceJob },
-  { id: "weigh", name: "Weigh", Job: WeighJob },
-  { id: "correct", name: "Correct", Job: CorrectJob },
-  { id: "what-if", name: "What if", Job: WhatIfJob },
+  { id: "mix", name: "Mix", Job: lazy(() => import("./mix-job.tsx")) },
+  { id: "reduce", name: "Reduce", Job: lazy(() => import("./reduce-job.tsx")) },
+  { id: "weigh", name: "Weigh", Job: lazy(() => import("./weigh-job.tsx")) },
+  { id: "correct", name: "Correct", Job: lazy(() => import("./correct-job.tsx")) },
+  { id: "what-if", name: "What if", Job: lazy(() => import("./what-if-job.tsx")) },
 ] as const;
 
 /** The bench: sums people do in their heads, done right, each with how far off it may be. Open to anyone, with no household. */
@@ -57,12 +53,14 @@ export default function Reckon() {
           keep(TOOLS_KEY, JSON.stringify(next));
         }}
       />
-      <Job
-        typed={typed}
-        set={(fields) => change({ ...typed, fields: { ...typed.fields, ...fields } })}
-        setRows={(rows) => change({ ...typed, rows })}
-        tools={tools}
-      />
+      <Suspense fallback={<Busy what="the bench" />}>
+        <Job
+          typed={typed}
+          set={(fields) => change({ ...typed, fields: { ...typed.fields, ...fields } })}
+          setRows={(rows) => change({ ...typed, rows })}
+          tools={tools}
+        />
+      </Suspense>
       <p className="soft small">
         Strength by volume at 20 °C, proof at 60 °F, by the density formula of OIML R 22; glass expands by 25
         millionths a degree (ISO 1768). Sugar and colour are not counted but where solids are asked for.

@@ -44,7 +44,7 @@ function shape(fields: Fields) {
 }
 
 /** Down to a strength, or up: with water, another liquid or both. */
-export function ReduceJob({ typed, set, tools }: JobProps) {
+export default function ReduceJob({ typed, set, tools }: JobProps) {
   const { fields } = typed;
   const asks = shape(fields);
   const skip: ReadText = { ok: true, value: 1 };

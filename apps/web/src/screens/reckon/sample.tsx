@@ -1,6 +1,5 @@
 import { readCelsius, readGrams, readVolumeOf, reckonSample } from "../../bench/index.ts";
-import { proofDigits } from "../../figures/index.ts";
-import { NumberHero, Section } from "../../parts/index.ts";
+import { Section } from "../../parts/index.ts";
 import { Blame, Figure, NoAnswer, Said, Waiting } from "./answer.tsx";
 import { all, type JobProps } from "./job.ts";
 import { ReadField, WarmthField } from "./read-field.tsx";
@@ -54,7 +53,7 @@ function Outcome({ read, tools }: OutcomeProps) {
     return <Waiting title={TITLE}>Waiting for a weight, a volume and a temperature.</Waiting>;
   const done = reckonSample({ ...read, tools });
   if (!done.ok) return <NoAnswer title={TITLE} no={done} />;
-  const { strength, gauged } = done;
+  const { strength, proof, density } = done;
   return (
     <Section title={TITLE} className="reckon-out">
       <Said>
@@ -62,8 +61,8 @@ function Outcome({ read, tools }: OutcomeProps) {
       </Said>
       <Blame told={strength} />
       <div className="numbers">
-        <NumberHero label="Proof (US)" value={proofDigits(gauged.proof60F)} unit="proof" />
-        <NumberHero label="Density" value={gauged.kgPerM3.toFixed(1)} unit="kg/m³" />
+        <Figure label="Proof (US)" told={proof} unit="proof" />
+        <Figure label="Density" told={density} unit="kg/m³" />
       </div>
       <p className="reckon-average">
         {Number(strength.by) >= 2

@@ -13,7 +13,8 @@ export interface SendOnProps {
 /** From a result to the scale, to a recipe or to a batch. */
 export function SendOn({ carried, text }: SendOnProps) {
   const [open, setOpen] = useState(false);
-  const pours = carried.parts.length > 0 && carried.parts.some((one) => one.parts > 0);
+  // One liquid alone is no mix to pour.
+  const pours = carried.parts.filter((one) => one.parts > 0).length + (carried.waterTo === null ? 0 : 1) > 1;
   return (
     <div className="send">
       <div className="form-actions">

@@ -8,7 +8,7 @@ import { ReadField, WarmthField } from "./read-field.tsx";
 import { SendOn } from "./send-on.tsx";
 
 /** Millilitres to grams and back, at any temperature. */
-export function WeighJob({ typed, set, tools }: JobProps) {
+export default function WeighJob({ typed, set, tools }: JobProps) {
   const { fields } = typed;
   const byMl = fields.weighWay !== "g";
   const read = {
@@ -93,7 +93,7 @@ function Outcome({ read, byMl, inAir, tools }: OutcomeProps) {
     tools,
   });
   if (!done.ok) return <NoAnswer title={title} no={done} />;
-  const { figure, weighed } = done;
+  const { figure, weighed, at20, density } = done;
   return (
     <Section title={title} className="reckon-out">
       <Said>
@@ -106,8 +106,8 @@ function Outcome({ read, byMl, inAir, tools }: OutcomeProps) {
       </Said>
       <Blame told={figure} />
       <div className="numbers">
-        <NumberHero label="At 20 °C it measures" value={weighed.ml20.toFixed(1)} unit="mL" />
-        <NumberHero label="Density" value={weighed.kgPerM3.toFixed(1)} unit="kg/m³" note="by OIML R 22" />
+        <Figure label="At 20 °C it measures" told={at20} unit="mL" />
+        <Figure label="Density, by OIML R 22" told={density} unit="kg/m³" />
         <NumberHero
           label={inAir ? "Mass, without the air" : "A scale in air shows less by"}
           value={

@@ -15,7 +15,7 @@ type Question = keyof typeof QUESTIONS;
 const JOBS = { parts: FourParts, lift: Lift, sample: Sample, gone: Evaporated } as const;
 
 /** Questions asked the other way round. */
-export function WhatIfJob(props: JobProps) {
+export default function WhatIfJob(props: JobProps) {
   const { fields } = props.typed;
   const question = Object.hasOwn(QUESTIONS, fields.whatIf) ? (fields.whatIf as Question) : "parts";
   const Job = JOBS[question];

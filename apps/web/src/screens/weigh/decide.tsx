@@ -62,7 +62,7 @@ export function Decide({ pouring, now, onDecide, undo }: DecideProps) {
         ))}
       </ul>
       {undo !== null && <div className="form-actions">{undo}</div>}
-      {pouring.waterTo !== null && (
+      {pouring.waterTo !== null && question.source !== WATER && (
         <p className="soft small">Water still brings it to {printAbv(pouring.waterTo)} where it can.</p>
       )}
     </>
