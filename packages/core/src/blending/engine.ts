@@ -1,3 +1,5 @@
+import { AbsoluteBound } from "./absolute-bound.ts";
+import { absoluteBranch } from "./absolute-walk.ts";
 import { frameOf } from "./frame.ts";
 import { improve } from "./improve.ts";
 import { Levels } from "./level.ts";
@@ -42,6 +44,7 @@ export class Engine {
   readonly #walk: Walk;
   readonly #run: Generator<void, void, void>;
   readonly #root: number;
+  readonly #absolute: AbsoluteBound | null;
   /** Every recipe that scores below this has been dealt with. */
   #settled = -Infinity;
   #ceiling = Infinity;
@@ -50,9 +53,13 @@ export class Engine {
     const { n, gram, rules, objective } = space;
     this.space = space;
     this.list = new TopList(top);
+    const all = Int32Array.from({ length: n }, (_, i) => i);
+    const d = objective.attributes.length;
+    this.#absolute = objective.absolute ? new AbsoluteBound(objective.offsets, objective.goal, d) : null;
     const relaxed = relaxation(gram, objective.each, n);
     const leastGoal = objective.goal.reduce((least, goal) => Math.min(least, goal), Infinity);
-    this.#root = n === 0 ? Infinity : relaxed.bound + leastGoal;
+    this.#root =
+      n === 0 ? Infinity : (this.#absolute?.of(all, 0, Infinity, 500) ?? relaxed.bound + leastGoal);
     const pairs = gram.slice();
     for (let i = 0; i < n; i += 1)
       for (let j = 0; j < n; j += 1)
@@ -103,6 +110,11 @@ export class Engine {
     if (n === 0 || !rules.possible || required.length > maxBottles) return;
     begin(space, list);
     yield;
+    if (this.#absolute !== null) {
+      const places = Array.from({ length: n }, (_, i) => i);
+      yield* absoluteBranch(this.#walk, this.#absolute, [], places, maxBottles);
+      return;
+    }
     let reach = 0;
     for (let i = 0; i < n; i += 1) reach = Math.max(reach, Math.sqrt(gram[i * n + i]!) / objective.each[i]!);
     reach += objective.goal.reduce((most, goal) => Math.max(most, goal), -Infinity);

@@ -4,6 +4,7 @@ import type { Groups } from "./groups.ts";
 import { offer } from "./offer.ts";
 import { scanPairs } from "./pair-scan.ts";
 import { opposedTo } from "./opposed.ts";
+import { eachParts } from "./parts.ts";
 import { PairsFound } from "./pairs-found.ts";
 import type { ScanRoom } from "./scan-room.ts";
 import type { Space } from "./space.ts";
@@ -38,24 +39,6 @@ export type Walk = {
 };
 
 type Branch = Generator<void, void, void>;
-
-/** Calls `visit` with every way to give each of `size` lines at least one part, `most` in all at most (or exactly). */
-function eachParts(size: number, most: number, visit: (parts: number[], sum: number) => void): void {
-  const parts: number[] = [];
-  const next = (sum: number): void => {
-    if (parts.length === size) {
-      visit(parts, sum);
-      return;
-    }
-    const others = size - parts.length - 1;
-    for (let own = 1; sum + own + others <= most; own += 1) {
-      parts.push(own);
-      next(sum + own);
-      parts.pop();
-    }
-  };
-  next(0);
-}
 
 /** Deals with every recipe that holds the prefix, the frame's fixed lines, and up to `more` of the others. */
 export function* part(
