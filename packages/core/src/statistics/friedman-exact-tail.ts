@@ -1,10 +1,10 @@
 import { arrangementCount, arrangements } from "./arrangements.ts";
 import { betweenSquares } from "./friedman-statistic.ts";
 
-/** A sorted vector of doubled rank sums and its probability. */
+/** A sorted vector of doubled rank sums and its weight: the ways to it, or its chance. */
 interface State {
   readonly sums: readonly number[];
-  p: number;
+  weight: number;
 }
 
 function insertionSort(list: number[]): void {
@@ -20,16 +20,16 @@ function insertionSort(list: number[]): void {
 function eachSum(
   states: Iterable<State>,
   row: readonly number[],
-  visit: (sums: number[], p: number) => void,
+  share: number,
+  visit: (sums: number[], weight: number) => void,
 ): void {
   const moved = row.map(() => 0);
-  const share = 1 / arrangementCount(row);
-  for (const { sums, p } of states) {
+  for (const { sums, weight } of states) {
     for (const order of arrangements(row)) {
       for (let item = 0; item < moved.length; item += 1) {
         moved[item] = (sums[item] as number) + (order[item] as number);
       }
-      visit(moved, p * share);
+      visit(moved, weight * share);
     }
   }
 }
@@ -42,7 +42,8 @@ function eachSum(
  * rearrangements, so only the sorted one is kept, and the first judge may be held still. The judges with most
  * orders come first, when there are fewest vectors; the last one is summed without being stored.
  *
- * Accuracy: sums of positive doubles only; relative error below 1e-12 (compared with whole-number enumeration).
+ * Accuracy: whole numbers of ways while all orders together are at most 2^53, so that only the last division
+ * rounds; beyond, sums of positive chances, relative error below 1e-12 (compared with whole-number enumeration).
  *
  * @param doubled rows of twice the midranks
  * @param between the observed Σ(doubled rank sum − mean)², an exact whole number
@@ -60,29 +61,33 @@ export function friedmanExactTail(
   const base = 2 * first.length * doubled.length + 1;
   // A vector's key is one whole number in this base; past 2^53 there are more vectors than any limit lets by.
   if (base ** (first.length - 1) > Number.MAX_SAFE_INTEGER) return null;
-  let states: State[] = [{ sums: first.toSorted((a, b) => a - b), p: 1 }];
+  const orders = others.reduce((product, row) => product * arrangementCount(row), 1);
+  const whole = orders <= Number.MAX_SAFE_INTEGER;
+  let states: State[] = [{ sums: first.toSorted((a, b) => a - b), weight: 1 }];
   let steps = 0;
   let tail = 0;
   for (const [index, row] of others.entries()) {
-    steps += states.length * arrangementCount(row);
+    const count = arrangementCount(row);
+    const share = whole ? 1 : 1 / count;
+    steps += states.length * count;
     if (steps > stepLimit) return null;
     if (index === others.length - 1) {
-      eachSum(states, row, (sums, p) => {
-        if (betweenSquares(sums, doubled.length) >= between) tail += p;
+      eachSum(states, row, share, (sums, weight) => {
+        if (betweenSquares(sums, doubled.length) >= between) tail += weight;
       });
       break;
     }
     const next = new Map<number, State>();
-    eachSum(states, row, (sums, p) => {
+    eachSum(states, row, share, (sums, weight) => {
       insertionSort(sums);
       // The total is fixed, so the smallest sum need not be in the key.
       let key = 0;
       for (let item = 1; item < sums.length; item += 1) key = key * base + (sums[item] as number);
       const found = next.get(key);
-      if (found) found.p += p;
-      else next.set(key, { sums: [...sums], p });
+      if (found) found.weight += weight;
+      else next.set(key, { sums: [...sums], weight });
     });
     states = [...next.values()];
   }
-  return Math.min(1, tail);
+  return Math.min(1, whole ? tail / orders : tail);
 }
