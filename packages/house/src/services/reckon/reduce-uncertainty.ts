@@ -8,7 +8,7 @@ import {
 } from "@partsproof/core/uncertainty";
 import type { BodyRead, Instruments, ReduceResult } from "../../protocol/index.ts";
 import { benchInput, labelInput, measuredPour, measureOf, takenAs } from "./measured.ts";
-import type { Reduction } from "./reduce.ts";
+import type { Reduction } from "./reduction.ts";
 import { told } from "./told.ts";
 
 /** Where a reduction lands when its amounts are measured, and how sure the amount to add is. */

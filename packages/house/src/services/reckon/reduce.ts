@@ -13,20 +13,12 @@ import { type Abv20, abv20, type Celsius, grams, millilitres20 } from "@partspro
 import type { BodyRead, ReduceResult } from "../../protocol/index.ts";
 import { benchAt } from "./liquid-at.ts";
 import { at20, partsPoured, readAt } from "./parts-poured.ts";
+import type { Reduction } from "./reduction.ts";
 import { uncertainReduction } from "./reduce-uncertainty.ts";
 import { onlyOne, refuseAsked, refuseReach } from "./refuse-reach.ts";
 import { abvOf } from "./stated.ts";
 
 type Body = BodyRead<"reckonReduce">;
-
-/** What is poured of the start and of each liquid that is added, at 20 °C, and what the head would have said. */
-export interface Reduction {
-  readonly start: readonly Pour[];
-  readonly added: readonly Pour[];
-  readonly liquidMl: number;
-  readonly finalMl: number;
-  readonly naiveWaterMl: number;
-}
 
 /** Anything: the answer is proportional to it. */
 const TRIAL_ML = 1000;
