@@ -13,3 +13,19 @@ export { type Confusion, type GuessScore, scoreGuesses } from "./score-guesses.t
 export { type ServingOrders, servingOrders } from "./serving-orders.ts";
 export { UK_UNIT_G, US_STANDARD_DRINK_G } from "./standard-drink.data.ts";
 export { MAX_GLASSES, williamsSquare } from "./williams-square.ts";
+export { balancedBlocks } from "./balanced-blocks.ts";
+export { type BlockBalance, blockBalance } from "./block-balance.ts";
+export { type BlockPlan, blockPlan } from "./block-plan.ts";
+export {
+  DISCRIMINATION,
+  type Discrimination,
+  type DiscriminationMethod,
+} from "./discrimination-methods.data.ts";
+export { type DiscriminationSets, discriminationSets } from "./discrimination-sets.ts";
+export { evenTurns } from "./even-turns.ts";
+export { flightCodes } from "./flight-codes.ts";
+export { lateness } from "./lateness.ts";
+export { type Burden, lateWeights } from "./late-weights.ts";
+export { nearBalancedBlocks } from "./near-balanced-blocks.ts";
+export { type FlightGlass, flightGlasses } from "./repeats-and-control.ts";
+export { type ServingPlan, servingPlan } from "./serving-plan.ts";
