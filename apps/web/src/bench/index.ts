@@ -12,7 +12,7 @@ export {
 export { type Corrected, reckonCorrect, type Scale } from "./reckon-correct.ts";
 export { reckonEvaporated } from "./reckon-evaporated.ts";
 export { reckonLift, reckonRoom } from "./reckon-lift.ts";
-export { reckonMix, type MixRow } from "./reckon-mix.ts";
+export { reckonMix } from "./reckon-mix.ts";
 export { reckonNudges } from "./reckon-nudges.ts";
 export { printMeasured, reckonReduce, reckonSteps, type ReduceAsk, type Reduced } from "./reckon-reduce.ts";
 export { reckonSample } from "./reckon-sample.ts";

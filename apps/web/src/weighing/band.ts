@@ -3,15 +3,10 @@ import { propagate, type ScaleClass, scaleMass } from "@partsproof/core/uncertai
 const DECIMALS: Readonly<Record<ScaleClass, number>> = { pocket: 2, fine: 1, kitchen: 0 };
 
 /** What a scale of this class cannot tell from the target, either way, g: at least one step of its display. */
-export interface Band {
+interface Band {
   readonly by: number;
   readonly low: number;
   readonly high: number;
-}
-
-/** Decimals that a scale of this class shows. */
-export function scaleDecimals(scale: ScaleClass): number {
-  return DECIMALS[scale];
 }
 
 /** Grams as a scale of this class shows them: "437", "437.2", "437.21". */

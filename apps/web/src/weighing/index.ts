@@ -1,9 +1,9 @@
-export { band, type Band, scaleDecimals, scaleDigits } from "./band.ts";
+export { band, scaleDigits } from "./band.ts";
 export { type Choice, choicesAt, type Outcome } from "./choices-at.ts";
-export { type Made, made } from "./made.ts";
+export { made } from "./made.ts";
 export { sharesPoured } from "./shares-poured.ts";
 export { asPouring } from "./as-pouring.ts";
-export { type Happening, type Next, type Pouring, type Standing, WATER, without } from "./pouring.ts";
+export { type Next, type Pouring, type Standing, WATER, without } from "./pouring.ts";
 export { pouringOfBatch } from "./pouring-of-batch.ts";
 export { pouringOfParts } from "./pouring-of-parts.ts";
 export { poursOf } from "./pours-of.ts";
