@@ -32,18 +32,6 @@ export class AbsoluteBound {
     return sum;
   }
 
-  /** The bound that these signs give. */
-  given(signs: Float64Array, places: readonly number[], least: number): number {
-    let sum = 0;
-    let low = Infinity;
-    for (const place of places) {
-      const value = this.along(signs, place);
-      sum += value;
-      low = Math.min(low, value);
-    }
-    return least * sum + (1 - places.length * least) * low;
-  }
-
   /**
    * The bound for means of the whiskeys at `places` in which each has at least the share `least`; stops once it is above `enough`.
    */

@@ -29,34 +29,59 @@ function fill(walk: Walk, support: readonly number[]): void {
 }
 
 /**
- * Every support in the order of the shelf. A support is gone through part by part unless a bound of its means rules it out; one
- * more whiskey is tried only if it, or one after it, can bring the bound down.
+ * Deals with the support and all that come of it by adding up to `more` whiskeys from place `from` on. It is gone through part by
+ * part unless a bound of its means rules it out. The last whiskey to join must bring the bound down along the signs that kept the
+ * others above the threshold, which is quickly seen.
  */
-export function* absoluteBranch(
+function descend(
   walk: Walk,
   bound: AbsoluteBound,
-  support: readonly number[],
-  among: readonly number[],
+  least: number,
+  support: number[],
+  from: number,
   more: number,
-): Generator<void, void, void> {
+): void {
   walk.nodes += 1;
-  const { space } = walk;
-  const { each } = space.objective;
-  const least = Math.min(...each) / Math.max(...each) / space.maxParts;
-  let signs: Float64Array | null = null;
-  if (support.length > 0) {
-    const own = bound.of(support, least, walk.threshold(), STEPS);
-    if (own <= walk.threshold()) fill(walk, support);
-    else signs = bound.best.slice();
-  }
+  const { n, rules } = walk.space;
+  const size = support.length;
+  const own = bound.of(support, least, walk.threshold(), STEPS);
+  const open = own <= walk.threshold();
+  if (open) fill(walk, support);
   if (more === 0) return;
-  const group = space.rules.group;
-  for (const [x, k] of among.entries()) {
-    if (group !== null && support.length > 0 && group[support[0]!] !== group[k]) continue;
-    // The last one to join must bring the bound down along signs that keep the others above the threshold.
-    if (more === 1 && signs !== null && bound.given(signs, [...support, k], least) > walk.threshold())
-      continue;
-    yield* absoluteBranch(walk, bound, [...support, k], among.slice(x + 1), more - 1);
-    if (support.length === 0) yield;
+  const signs = more === 1 && !open ? bound.best.slice() : null;
+  let sum = 0;
+  let low = Infinity;
+  if (signs !== null)
+    for (const place of support) {
+      const value = bound.along(signs, place);
+      sum += value;
+      low = Math.min(low, value);
+    }
+  for (let k = from; k < n; k += 1) {
+    if (rules.group !== null && rules.group[support[0]!] !== rules.group[k]) continue;
+    if (signs !== null) {
+      const value = bound.along(signs, k);
+      if (least * (sum + value) + (1 - (size + 1) * least) * Math.min(low, value) > walk.threshold())
+        continue;
+    }
+    support.push(k);
+    descend(walk, bound, least, support, k + 1, more - 1);
+    support.pop();
+  }
+}
+
+/** Every support in the order of the shelf; a step for each first whiskey and each pair. */
+export function* absoluteBranch(walk: Walk, bound: AbsoluteBound): Generator<void, void, void> {
+  const { n, objective, maxParts, maxBottles, rules } = walk.space;
+  const least = Math.min(...objective.each) / Math.max(...objective.each) / maxParts;
+  for (let i = 0; i < n; i += 1) {
+    descend(walk, bound, least, [i], n, 0);
+    yield;
+    if (maxBottles === 1) continue;
+    for (let j = i + 1; j < n; j += 1) {
+      if (rules.group !== null && rules.group[i] !== rules.group[j]) continue;
+      descend(walk, bound, least, [i, j], j + 1, maxBottles - 2);
+      yield;
+    }
   }
 }

@@ -5,6 +5,7 @@ import { improve } from "./improve.ts";
 import { Levels } from "./level.ts";
 import { groupsOf } from "./groups.ts";
 import { scanRoomOf } from "./scan-room.ts";
+import { openBound } from "./open-bound.ts";
 import { relaxation } from "./relaxation.ts";
 import type { Space } from "./space.ts";
 import { TopList } from "./top-list.ts";
@@ -16,7 +17,7 @@ const GROUP = 16;
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
 /** Recipes to begin with: starts spread over the shelf, the same every time, bettered by exchanges. */
-function begin(space: Space, list: TopList): void {
+function* begin(space: Space, list: TopList): Generator<void, void, void> {
   const { n, maxBottles, maxParts } = space;
   const size = Math.min(n, maxBottles, maxParts);
   if (n === 0) return;
@@ -25,6 +26,7 @@ function begin(space: Space, list: TopList): void {
     for (let turn = 1; places.size < size; turn += 1)
       places.add(Math.floor((((start * 7 + turn) * GOLDEN * turn) % 1) * n));
     const support = [...places].slice(0, Math.max(size, space.required.length));
+    yield;
     improve(
       space,
       list,
@@ -95,24 +97,28 @@ export class Engine {
 
   /** No recipe outside the list scores below this. */
   get bound(): number {
-    return this.done ? Infinity : Math.max(this.#root, this.#settled);
+    if (this.done) return Infinity;
+    const sure = Math.max(this.#root, this.#settled);
+    const { open } = this.#walk;
+    const high = Math.min(this.list.threshold, this.#ceiling);
+    return open === null || !open.frame.rising || high <= sure
+      ? sure
+      : openBound(this.space, open, sure, high);
   }
 
-  /** Goes on until so many more nodes are done, or all. */
-  step(nodes: number): void {
-    const until = this.#walk.nodes + nodes;
-    while (!this.done && this.#walk.nodes < until) if (this.#run.next().done === true) this.done = true;
+  /** Goes on for so many steps: one recipe to begin with, one pair of whiskeys or one way to give out parts each. */
+  step(steps: number): void {
+    for (let left = steps; left > 0 && !this.done; left -= 1) this.done = this.#run.next().done === true;
   }
 
   *#rounds(): Generator<void, void, void> {
     const { space, list } = this;
     const { n, gram, objective, required, maxBottles, rules } = space;
     if (n === 0 || !rules.possible || required.length > maxBottles) return;
-    begin(space, list);
+    yield* begin(space, list);
     yield;
     if (this.#absolute !== null) {
-      const places = Array.from({ length: n }, (_, i) => i);
-      yield* absoluteBranch(this.#walk, this.#absolute, [], places, maxBottles);
+      yield* absoluteBranch(this.#walk, this.#absolute);
       return;
     }
     let reach = 0;

@@ -3,7 +3,7 @@ import type { Groups } from "./groups.ts";
 
 /**
  * How far apart a whiskey and a group can point at most: the least cosine in M of each whiskey with the members of each group, row
- * by row, pairs that are NaN left out. Cosines below 0 only rise as the threshold falls, so it stays a lower bound of those.
+ * by row, at most 0; 1 when every pair is NaN. Cosines of 0 or less stay above what they are as the threshold falls.
  */
 export function opposedTo(
   frame: Frame,
@@ -22,7 +22,7 @@ export function opposedTo(
     for (let l = 0; l < n; l += 1) {
       const cosine = (pairs[k * n + l]! - beta[k]! * beta[l]! + alpha[k]! + alpha[l]!) * root[k]! * root[l]!;
       const at = k * count + of[l]!;
-      if (cosine < least[at]!) least[at] = cosine;
+      if (cosine < least[at]!) least[at] = Math.min(0, cosine);
     }
   return least;
 }

@@ -35,8 +35,8 @@ export function recipeOf({ rules, objective }: Space, entry: Entry): FoundRecipe
 }
 
 export type Search = {
-  /** Goes on for about so many nodes and says how far it is. */
-  step(nodes: number): Progress;
+  /** Goes on for so many steps, each mostly below a millisecond, and says how far it is. */
+  step(steps: number): Progress;
   /** What is known now; the whole answer once `done`. */
   result(): SearchResult;
 };
@@ -59,8 +59,8 @@ export function startSearch(problem: Problem, top = DEFAULT_TOP): Search {
     engine.done ? (best() ?? Infinity) : Math.min(engine.bound, best() ?? Infinity);
   const gap = (): number => (engine.done ? 0 : (best() ?? Infinity) - bound());
   return {
-    step(nodes) {
-      engine.step(nodes);
+    step(steps) {
+      engine.step(steps);
       const { done, nodes: visited } = engine;
       return {
         done,
@@ -85,6 +85,6 @@ export function startSearch(problem: Problem, top = DEFAULT_TOP): Search {
 /** The `top` best recipes, proven. It takes as long as it takes; see `startSearch` to stop it. */
 export function search(problem: Problem, top = DEFAULT_TOP): SearchResult {
   const running = startSearch(problem, top);
-  while (!running.step(10_000).done);
+  while (!running.step(1000).done);
   return running.result();
 }

@@ -3,6 +3,7 @@ import { type Level, levelBelow, type Levels, rootLevel, setDiagonal, takeOut } 
 import type { Groups } from "./groups.ts";
 import { offer } from "./offer.ts";
 import { scanPairs } from "./pair-scan.ts";
+import type { Open } from "./open-bound.ts";
 import { opposedTo } from "./opposed.ts";
 import { eachParts } from "./parts.ts";
 import { PairsFound } from "./pairs-found.ts";
@@ -29,13 +30,7 @@ export type Walk = {
   /** Lists of pairs that are free to be used again. */
   readonly found: PairsFound[];
   nodes: number;
-  /** Pairs of the outermost level that are still to be dealt with, for the bound. */
-  open: {
-    readonly level: Level;
-    readonly found: PairsFound;
-    readonly order: Int32Array;
-    next: number;
-  } | null;
+  open: Open | null;
 };
 
 type Branch = Generator<void, void, void>;
@@ -62,8 +57,10 @@ export function* part(
     if (more > 0 && sum < most && others.length > 0) ways.push({ parts: all, sum });
   });
   for (const { parts, sum } of ways)
-    for (let left = any ? 1 : most - sum; left <= most - sum; left += 1)
+    for (let left = any ? 1 : most - sum; left <= most - sum; left += 1) {
       yield* branch(walk, frameOf(space, support, parts, left), others, more, false);
+      yield;
+    }
 }
 
 function allowed(walk: Walk, frame: Frame, among: Int32Array): Int32Array {
@@ -133,7 +130,7 @@ function* within(walk: Walk, frame: Frame, level: Level, more: number, outermost
   const order = found.order();
   const isRoot = level.prefix.length === 0;
   if (outermost && frame.rising) frame.opposed = opposedTo(frame, pairs, space.gram, walk.groups);
-  if (outermost) walk.open = { level, found, order, next: 0 };
+  if (outermost) walk.open = { frame, level, found, order, most, next: 0 };
   const done: number[] = [];
   for (const [turn, at] of order.entries()) {
     const x = found.x[at]!;
@@ -163,5 +160,6 @@ function* within(walk: Walk, frame: Frame, level: Level, more: number, outermost
     }
   }
   for (const at of done) pairs[at] = space.gram[at]!;
-  if (!outermost) walk.found.push(found);
+  if (outermost) walk.open = null;
+  walk.found.push(found);
 }
