@@ -384,7 +384,10 @@ describe("the bench and the scale, in a real browser", () => {
     await look("weigh, water");
     await type(water + 15);
     await page.keyboard.press("Enter");
-    await heading(/too much of water/);
+    await heading(/too much water/);
+    // The bottle is empty, so nothing can follow the water: only leaving it so is left.
+    expect(await page.locator(".decide-way").count()).toBe(1);
+    await page.getByText("Weaker than the 50.0 % vol wanted.").waitFor();
     await look("weigh, too much water");
     await tabTo(page, page.getByRole("button", { name: /^Accept the drift/ }));
     await page.keyboard.press("Enter");

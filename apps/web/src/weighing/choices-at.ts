@@ -38,8 +38,18 @@ export function choicesAt(pouring: Pouring, now: Standing): readonly Choice[] {
       : Math.max(then.waterMl, how === "drift" && now.question?.source === WATER ? 0 : then.waterGoalMl);
     return { how, outcome: outcomeOf(pouring, then, goals, water) };
   };
-  return [...(grown === null ? [] : [after("grow")]), after("drift"), after("stop")];
+  const drift = after("drift");
+  const others = [...(grown === null ? [] : [after("grow")]), after("stop")];
+  // A way that comes to the same as leaving it so is no way of its own.
+  const [grow, stop] = (["grow", "stop"] as const).map((how) =>
+    others.filter((one) => one.how === how && !same(one.outcome, drift.outcome)),
+  );
+  return [...(grow ?? []), drift, ...(stop ?? [])];
 }
+
+/** To what a kitchen measures. */
+const same = (a: Outcome, b: Outcome): boolean =>
+  Math.abs(a.volumeMl - b.volumeMl) < 0.05 && Math.abs(a.abv20 - b.abv20) < 0.005;
 
 /** A part whose bottles are all done with stays at what is poured. */
 function reach(pouring: Pouring, then: Standing, goal: number, part: number): number {

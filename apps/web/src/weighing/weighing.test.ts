@@ -161,6 +161,15 @@ describe("pouring by weight", () => {
     expect(standing(then(dry, { kind: "drift" })).next?.ml20).toBeCloseTo(50, 6);
   });
 
+  test("a way that comes to the same as leaving it so is not offered", () => {
+    const wet = { ...plan, waterTo: 50 };
+    const dry = then(wet, pour(0, 60), { kind: "empty", source: 0 }, { kind: "grow" });
+    const both = then(dry, pour(1, standing(dry).next?.g ?? 0));
+    const over = then(both, pour(WATER, (standing(both).next?.g ?? 0) + 15));
+    // Nothing more of the first can follow the water, and nothing else is left to pour.
+    expect(choicesAt(over, standing(over)).map(({ how }) => how)).toEqual(["drift"]);
+  });
+
   test("a second bottle of the same whiskey takes over when the first is empty by the book", () => {
     const two: Pouring = {
       ...plan,

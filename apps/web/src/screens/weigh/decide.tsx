@@ -21,25 +21,29 @@ export interface DecideProps {
 export function Decide({ pouring, now, onDecide, undo }: DecideProps) {
   const { question } = now;
   if (question === null) return null;
-  const name = question.source === WATER ? "water" : (pouring.sources[question.source]?.label ?? "");
+  const water = question.source === WATER;
+  const name = water ? "water" : (pouring.sources[question.source]?.label ?? "");
   const g = scaleDigits(question.g, pouring.scale);
   const over = question.kind === "over";
+  const choices = choicesAt(pouring, now);
   const planned = pouring.parts.reduce((sum, { plannedMl }) => sum + plannedMl, 0);
   return (
     <>
       <header className="weigh-head">
         <p className="soft">{over ? "Poured too far" : "Not enough"}</p>
         <h2 tabIndex={-1}>
-          {g}&nbsp;g {over ? "too much of" : "short of"} {name}
+          {g}&nbsp;g {over ? (water ? "too much" : "too much of") : "short of"} {name}
         </h2>
       </header>
       <p>
-        {over
-          ? "What is in stays in. The rest can follow it, or not:"
-          : "What is in stays in. The rest can follow it, or be poured as planned:"}
+        {choices.length === 1
+          ? "What is in stays in, and nothing can make it good."
+          : over
+            ? "What is in stays in. The rest can follow it, or not:"
+            : "What is in stays in. The rest can follow it, or be poured as planned:"}
       </p>
       <ul className="decide">
-        {choicesAt(pouring, now).map(({ how, outcome }) => (
+        {choices.map(({ how, outcome }) => (
           <li key={how}>
             <button type="button" className="decide-way" onClick={() => onDecide(how)}>
               <span className="name">{title(how, over, outcome)}</span>
@@ -47,6 +51,9 @@ export function Decide({ pouring, now, onDecide, undo }: DecideProps) {
                 <b>{abvDigits(outcome.abv20)}</b> % vol, <b>{printMl(outcome.volumeMl)}</b>
               </span>
               <span className="small">{words(how, outcome, planned)}</span>
+              {off(outcome, pouring.waterTo) !== "" && (
+                <span className="small">{off(outcome, pouring.waterTo)}</span>
+              )}
               {outcome.overMl > 0 && (
                 <span className="small decide-care">
                   {printMl(outcome.overMl)} more than the vessel holds.
@@ -62,7 +69,7 @@ export function Decide({ pouring, now, onDecide, undo }: DecideProps) {
         ))}
       </ul>
       {undo !== null && <div className="form-actions">{undo}</div>}
-      {pouring.waterTo !== null && question.source !== WATER && (
+      {pouring.waterTo !== null && !water && (
         <p className="soft small">Water still brings it to {printAbv(pouring.waterTo)} where it can.</p>
       )}
     </>
@@ -84,4 +91,10 @@ function words(how: Choice["how"], { offBy, offPart }: Outcome, planned: number)
   if (how === "grow") return `The rest follows. ${off}`;
   if (how === "drift") return `The rest as planned (${printMl(planned)} of parts). ${off}`;
   return `Nothing more goes in. ${off}`;
+}
+
+/** Where the strength comes out beside the one that was wanted. */
+function off({ abv20 }: Outcome, waterTo: number | null): string {
+  if (waterTo === null || Math.abs(abv20 - waterTo) < 0.05) return "";
+  return `${abv20 < waterTo ? "Weaker" : "Stronger"} than the ${printAbv(waterTo)} wanted.`;
 }
