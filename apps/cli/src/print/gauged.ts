@@ -16,7 +16,9 @@ export function printGauge(result: GaugeResult): string {
     ["Strength", known(uncertainty?.abv20, "% vol at 20 °C", `${abv(result.abv20, 2)} at 20 °C`)],
     [
       "Density",
-      `${result.kgPerM3.toFixed(2)} kg/m³ at ${Number(result.celsius.toFixed(2))} °C, ${result.kgPerM3At20.toFixed(2)} at 20 °C`,
+      uncertainty === undefined
+        ? `${result.kgPerM3.toFixed(2)} kg/m³ at ${Number(result.celsius.toFixed(2))} °C, ${result.kgPerM3At20.toFixed(2)} at 20 °C`
+        : null,
     ],
     ...(solids === undefined
       ? []

@@ -89,7 +89,7 @@ export function printEvaporated(result: EvaporatedResult): string {
     ],
     [waterG < 0 ? "Water in" : "Water", known(uncertainty?.waterG, "g", g(Math.abs(waterG)))],
     ["In all", known(uncertainty?.massG, "g", g(result.massG))],
-    ["Level", `${ml(result.volumeMl)} lower at 20 °C`],
+    ["Level", uncertainty === undefined ? `${ml(result.volumeMl)} lower at 20 °C` : null],
     ["What went", result.abv20Gone === null || uncertainty !== undefined ? null : abv(result.abv20Gone)],
     ...doubt(uncertainty?.ethanolG, "g of ethanol", uncertainty?.takenAs ?? []),
     [

@@ -11,11 +11,18 @@ export function printWeigh(result: WeighResult): string {
   const { uncertainty } = result;
   const figure = uncertainty?.massG ?? uncertainty?.ml20;
   return facts([
-    ["Weight", `${result.grams.toFixed(digits(uncertainty?.massG))} g, ${air(result.inAir)}`],
-    ["Mass", known(uncertainty?.massG, "g", `${result.massG.toFixed(2)} g`)],
+    // Grams that were typed are shown as they were.
+    [
+      "Weight",
+      `${uncertainty?.ml20 ? Number(result.grams.toPrecision(9)) : result.grams.toFixed(digits(uncertainty?.massG))} g, ${air(result.inAir)}`,
+    ],
+    ["Mass", uncertainty?.ml20 ? null : known(uncertainty?.massG, "g", `${result.massG.toFixed(2)} g`)],
     ["Volume", `${result.ml.toFixed(digits(uncertainty?.ml20))} mL at ${result.celsius} °C`],
     ["", known(uncertainty?.ml20, "mL at 20 °C", `${result.ml20.toFixed(2)} mL at 20 °C`)],
-    ["Density", `${result.kgPerM3.toFixed(2)} kg/m³ at ${result.celsius} °C`],
+    [
+      "Density",
+      uncertainty === undefined ? `${result.kgPerM3.toFixed(2)} kg/m³ at ${result.celsius} °C` : null,
+    ],
     ["Alcohol", uncertainty === undefined ? g(result.ethanolG) : null],
     ...doubt(figure, uncertainty?.massG ? "g" : "mL", uncertainty?.takenAs ?? []),
   ]);
@@ -26,7 +33,10 @@ export function printSample(result: SampleResult): string {
   return facts([
     ["Strength", known(uncertainty?.abv20, "% vol at 20 °C", `${abv(result.abv20, 2)} at 20 °C`)],
     ["Proof", uncertainty === undefined ? `${result.proof60F.toFixed(2)} at 60 °F` : null],
-    ["Density", `${result.kgPerM3.toFixed(2)} kg/m³ at ${result.celsius} °C`],
+    [
+      "Density",
+      uncertainty === undefined ? `${result.kgPerM3.toFixed(2)} kg/m³ at ${result.celsius} °C` : null,
+    ],
     ["Weighed", air(result.inAir)],
     [
       result.inAir ? "In vacuum" : "In air",

@@ -4,7 +4,6 @@ import {
   liquidOfVolume,
   makeUp,
   mix,
-  type Pour,
   reduceInSteps,
   waterToFill,
   waterToStrength,
