@@ -14,3 +14,12 @@ export const UK_UNIT_G = 8;
  * OIML R 22 (1975), the general formula at mass fraction 1: 789.24 kg/m³.
  */
 export const ETHANOL_G_PER_ML = 0.78924;
+
+/**
+ * Grams of alcohol for one taster above which to spit or pour less: two US standard drinks.
+ *
+ * The Dietary Guidelines for Americans 2020 to 2025 name 2 drinks or less in a day for men and 1 or less for women, and say
+ * that drinking less is better than drinking more; as quoted by the US Centers for Disease Control and Prevention,
+ * https://www.cdc.gov/alcohol/fact-sheets/moderate-drinking.htm.
+ */
+export const POUR_LESS_G = 28;
