@@ -33,6 +33,7 @@ const rules: Readonly<Record<string, PackageRule>> = {
       ledger: { from: [...base, "alcoholometry"] },
       blending: { from: subject },
       sensory: { from: subject },
+      sealing: { from: [...base, "statistics"] },
       oak: { from: subject },
       notes: { from: subject },
     },
