@@ -42,7 +42,7 @@ function descend(
   more: number,
 ): void {
   walk.nodes += 1;
-  const { n, rules } = walk.space;
+  const { n } = walk.space;
   const size = support.length;
   const own = bound.of(support, least, walk.threshold(), STEPS);
   const open = own <= walk.threshold();
@@ -58,7 +58,6 @@ function descend(
       low = Math.min(low, value);
     }
   for (let k = from; k < n; k += 1) {
-    if (rules.group !== null && rules.group[support[0]!] !== rules.group[k]) continue;
     if (signs !== null) {
       const value = bound.along(signs, k);
       if (least * (sum + value) + (1 - (size + 1) * least) * Math.min(low, value) > walk.threshold())
@@ -72,14 +71,13 @@ function descend(
 
 /** Every support in the order of the shelf; a step for each first whiskey and each pair. */
 export function* absoluteBranch(walk: Walk, bound: AbsoluteBound): Generator<void, void, void> {
-  const { n, objective, maxParts, maxBottles, rules } = walk.space;
+  const { n, objective, maxParts, maxBottles } = walk.space;
   const least = Math.min(...objective.each) / Math.max(...objective.each) / maxParts;
   for (let i = 0; i < n; i += 1) {
     descend(walk, bound, least, [i], n, 0);
     yield;
     if (maxBottles === 1) continue;
     for (let j = i + 1; j < n; j += 1) {
-      if (rules.group !== null && rules.group[i] !== rules.group[j]) continue;
       descend(walk, bound, least, [i, j], j + 1, maxBottles - 2);
       yield;
     }

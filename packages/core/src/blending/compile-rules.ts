@@ -14,8 +14,6 @@ export type CompiledRules = {
   readonly least: Int32Array;
   readonly most: Int32Array;
   readonly shareMost: Float64Array;
-  /** The distillery group of each as a number, or null when any may stand together. */
-  readonly group: Int32Array | null;
   /** False when something required is not let in: no recipe can keep the rules. */
   readonly possible: boolean;
 };
@@ -31,7 +29,6 @@ export function compileRules(
   const least = new Int32Array(shelf.length);
   const most = new Int32Array(shelf.length).fill(maxParts);
   const shareMost = new Float64Array(shelf.length).fill(1);
-  let group: Int32Array | null = null;
   let possible = true;
   const require = (id: string, parts: number): void => {
     const at = place.get(id);
@@ -48,16 +45,12 @@ export function compileRules(
     if (rule.kind === "batch")
       for (const [at, { availableMl }] of shelf.entries())
         shareMost[at] = Math.min(shareMost[at]!, ((availableMl ?? 0) + RULE_TOLERANCE) / rule.ml);
-    if (rule.kind === "oneGroup") {
-      const names = [...new Set(shelf.map((whiskey) => whiskey.group))];
-      group = Int32Array.from(shelf, (whiskey) => names.indexOf(whiskey.group));
-    }
   }
   const rows = rules
     .flatMap(rowsOf)
     .map((row) => Float64Array.from(shelf, row))
     .filter((row) => row.some((number) => number < 0));
-  return { shelf, rows, least, most, shareMost, group, possible };
+  return { shelf, rows, least, most, shareMost, possible };
 }
 
 /** Whether a recipe of whiskeys that were let in keeps the compiled rules (least parts of whiskeys not in it are the caller's). */
@@ -73,7 +66,6 @@ export function keepsRules(
     const at = support[x]!;
     const own = parts[x]!;
     if (own < rules.least[at]! || own > rules.most[at]! || own > rules.shareMost[at]! * all) return false;
-    if (rules.group !== null && rules.group[at] !== rules.group[support[0]!]) return false;
   }
   for (const row of rules.rows) {
     let sum = 0;

@@ -6,8 +6,9 @@ import type { Space } from "./space.ts";
  *
  *   M(k,l) = G(k,l) - beta(k) beta(l) + alpha(k) + alpha(l),   beta(k) = each(k) (t - goal(k)).
  *
- * Nothing fixed: alpha is 0, and p'Mp <= 0 says that the distance is at most the threshold less the goals. With lines fixed, the
- * constants they bring are multiplied by 1 = (sum of p) / left, which makes them part of M.
+ * Nothing fixed and no tilt: alpha is 0, and p'Mp <= 0 says that the distance is at most the threshold less the goals. With lines
+ * fixed, the constants they bring are multiplied by 1 = (sum of p) / left, which makes them part of M. A tilt (multiples of the
+ * rules' rows) takes tilt.p times the parts in all off, which is 0 or more for a recipe that keeps the rules.
  */
 export type Frame = {
   readonly support: readonly number[];
@@ -64,16 +65,30 @@ export function frameOf(
 }
 
 /** Reckons alpha and beta for a threshold. */
-export function setThreshold({ objective }: Space, frame: Frame, threshold: number): void {
-  const { support, parts, left, along, square, alpha, beta } = frame;
+export function setThreshold(
+  { objective }: Space,
+  tilt: Float64Array,
+  frame: Frame,
+  threshold: number,
+): void {
+  const { support, parts, left, along, square, sum, alpha, beta } = frame;
   const { each, goal } = objective;
   let fixed = 0;
-  for (const [x, i] of support.entries()) fixed += parts[x]! * each[i]! * (threshold - goal[i]!);
+  let tilted = 0;
+  for (const [x, i] of support.entries()) {
+    fixed += parts[x]! * each[i]! * (threshold - goal[i]!);
+    tilted += parts[x]! * tilt[i]!;
+  }
+  const all = (sum + left) / (left || 1);
   frame.rising = true;
   for (let k = 0; k < beta.length; k += 1) {
     beta[k] = each[k]! * (threshold - goal[k]!);
-    if (left > 0)
-      alpha[k] = (along[k]! - fixed * beta[k]!) / left + (square - fixed * fixed) / (2 * left * left);
+    if (left === 0) alpha[k] = -tilt[k]! / 2;
+    else
+      alpha[k] =
+        (along[k]! - fixed * beta[k]! - (tilted * all) / 2) / left +
+        (square - fixed * fixed) / (2 * left * left) -
+        (tilt[k]! * all) / 2;
     if (beta[k]! + (left > 0 ? fixed / left : 0) < 0) frame.rising = false;
   }
   frame.threshold = threshold;

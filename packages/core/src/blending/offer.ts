@@ -30,7 +30,34 @@ export function offer(
   const order = Array.from({ length: size }, (_, x) => x).toSorted((a, b) => support[a]! - support[b]!);
   const places = order.map((x) => support[x]!);
   const lines = order.map((x) => parts[x]!);
-  const { score, distance } = measure(space.objective, places, lines);
-  list.add({ support: places, parts: lines, score, distance });
+  const measured = measure(space.objective, places, lines);
+  list.add({ support: places.map((place) => space.global[place]!), parts: lines, ...measured });
   return true;
+}
+
+const ROUNDING = 1e-9;
+
+/** Offers a recipe unless its length shows that it is too far off: the rest need not be looked at then. */
+export function offerIfClose(
+  space: Space,
+  list: TopList,
+  support: readonly number[],
+  parts: readonly number[],
+): void {
+  const { gram, n } = space;
+  const { each, goal } = space.objective;
+  // Rounding in the square, which would hide recipes that hit the target exactly.
+  let square = -ROUNDING * parts.length;
+  let reach = 0;
+  const threshold = list.threshold;
+  const pad = 1e-9 * (1 + Math.abs(threshold));
+  for (let x = 0; x < support.length; x += 1) {
+    const i = support[x]!;
+    reach += parts[x]! * each[i]! * (threshold + pad - goal[i]!);
+    let along = 0;
+    for (let y = 0; y < x; y += 1) along += parts[y]! * gram[i * n + support[y]!]!;
+    square += parts[x]! * (parts[x]! * gram[i * n + i]! + 2 * along);
+  }
+  if (threshold === Infinity || (reach >= 0 && square <= reach * reach))
+    offer(space, list, support, parts, parts.length);
 }

@@ -17,7 +17,13 @@ export type Open = {
  * The highest threshold, up to `high`, at which none of the open pairs would be needed: every recipe not yet dealt with scores at
  * least that. Bisection, as lower thresholds only turn pairs together; `low` must be known to be a bound.
  */
-export function openBound({ objective, gram, n }: Space, open: Open, low: number, high: number): number {
+export function openBound(
+  { objective, gram, n }: Space,
+  tilt: Float64Array,
+  open: Open,
+  low: number,
+  high: number,
+): number {
   const { level, found, order, most } = open;
   const { each, goal } = objective;
   const needed = (t: number): boolean => {
@@ -26,9 +32,13 @@ export function openBound({ objective, gram, n }: Space, open: Open, low: number
       const j = level.place[found.y[order[turn]!]!]!;
       const bi = each[i]! * (t - goal[i]!);
       const bj = each[j]! * (t - goal[j]!);
-      const ii = gram[i * n + i]! - bi * bi;
-      const jj = gram[j * n + j]! - bj * bj;
-      if (!(ii > 0 && jj > 0) || gram[i * n + j]! - bi * bj <= most * Math.sqrt(ii * jj) + 1e-9) return true;
+      const ii = gram[i * n + i]! - bi * bi - tilt[i]!;
+      const jj = gram[j * n + j]! - bj * bj - tilt[j]!;
+      if (
+        !(ii > 0 && jj > 0) ||
+        gram[i * n + j]! - bi * bj - (tilt[i]! + tilt[j]!) / 2 <= most * Math.sqrt(ii * jj) + 1e-9
+      )
+        return true;
     }
     return false;
   };

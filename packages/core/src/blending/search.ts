@@ -2,19 +2,21 @@ import { mixParts } from "../alcoholometry/index.ts";
 import { millilitres20 } from "../quantity/index.ts";
 import { checkProblem } from "./check-problem.ts";
 import { Engine } from "./engine.ts";
-import { measure } from "./measure.ts";
 import type { Problem } from "./problem.ts";
 import { unknownValues } from "./profile-values.ts";
 import type { FoundRecipe, Progress, SearchResult } from "./recipe.ts";
-import { type Space, spaceOf } from "./space.ts";
+import { spacesOf } from "./space.ts";
 import type { Entry } from "./top-list.ts";
 import { known } from "./known.ts";
 
 /** An entry of a list as a recipe. */
-export function recipeOf({ rules, objective }: Space, entry: Entry): FoundRecipe {
-  const lines = entry.support.map((place, x) => ({ whiskey: rules.shelf[place]!, parts: entry.parts[x]! }));
+export function recipeOf(problem: Problem, entry: Entry): FoundRecipe {
+  const lines = entry.support.map((place, x) => ({
+    whiskey: problem.whiskeys[place]!,
+    parts: entry.parts[x]!,
+  }));
   const all = lines.reduce((sum, { parts }) => sum + parts, 0);
-  const { distance, score, predicted } = measure(objective, entry.support, entry.parts);
+  const { distance, score, predicted } = entry;
   const mixed = mixParts(
     lines.map(({ whiskey, parts }) => ({ parts, abv20: whiskey.abv20 })),
     millilitres20(1000),
@@ -30,7 +32,9 @@ export function recipeOf({ rules, objective }: Space, entry: Entry): FoundRecipe
       ? lines.reduce((sum, { whiskey, parts }) => sum + parts * whiskey.pricePerLitre!, 0) / all
       : null,
     youngestYears: aged ? Math.min(...lines.map(({ whiskey }) => whiskey.ageYears!)) : null,
-    predicted: Object.fromEntries(objective.attributes.map((name, a) => [name, predicted[a]!])),
+    predicted: Object.fromEntries(
+      Object.keys(problem.target.profile).map((name, a) => [name, predicted[a]!]),
+    ),
   };
 }
 
@@ -51,9 +55,8 @@ const DEFAULT_TOP = 20;
  */
 export function startSearch(problem: Problem, top = DEFAULT_TOP): Search {
   checkProblem(problem);
-  const space = spaceOf(problem);
-  const engine = new Engine(space, top);
-  const unknown = unknownValues(space.rules.shelf, space.objective.attributes);
+  const engine = new Engine(spacesOf(problem), top);
+  const unknown = unknownValues(problem.whiskeys, Object.keys(problem.target.profile));
   const best = (): number | null => engine.list.entries[0]?.score ?? null;
   const bound = (): number =>
     engine.done ? (best() ?? Infinity) : Math.min(engine.bound, best() ?? Infinity);
@@ -72,7 +75,7 @@ export function startSearch(problem: Problem, top = DEFAULT_TOP): Search {
       };
     },
     result: () => ({
-      recipes: engine.list.entries.map((entry) => recipeOf(space, entry)),
+      recipes: engine.list.entries.map((entry) => recipeOf(problem, entry)),
       provenOptimal: engine.done,
       bound: bound(),
       gap: gap(),

@@ -1,7 +1,8 @@
+import { known } from "./known.ts";
 import { type CompiledRules, compileRules } from "./compile-rules.ts";
 import { type Objective, objectiveOf } from "./objective.ts";
 import type { Problem } from "./problem.ts";
-import { known } from "./known.ts";
+import type { ShelfWhiskey } from "./whiskey.ts";
 
 /** A problem as numbers: everything the search reads. */
 export type Space = {
@@ -9,6 +10,8 @@ export type Space = {
   readonly objective: Objective;
   /** How many whiskeys the rules let in. */
   readonly n: number;
+  /** Where each stands on the problem's shelf. */
+  readonly global: Int32Array;
   /** Scalar products of the offsets per part, spread squared on the diagonal: p'Gp is (distance x sum of p x each) squared. */
   readonly gram: Float64Array;
   readonly maxBottles: number;
@@ -29,14 +32,31 @@ function gramOf({ offsets, spread, each, weight }: Objective, n: number): Float6
   return gram;
 }
 
-/** Compiles a problem. Whiskeys with an infinite goal (a price that is asked for and not known) are not let in. */
-export function spaceOf(problem: Problem): Space {
-  const { rules: asked, maxParts, maxBottles, goals } = problem;
-  const priced = goals?.price === undefined || goals.price === 0;
-  const whiskeys = problem.whiskeys.filter(({ pricePerLitre }) => priced || known(pricePerLitre));
+function spaceOf(problem: Problem, whiskeys: readonly ShelfWhiskey[]): Space {
+  const { rules: asked, maxParts, maxBottles } = problem;
   const rules = compileRules(whiskeys, asked, maxParts);
   const n = rules.shelf.length;
   const objective = objectiveOf(problem, rules.shelf);
   const required = [...rules.least.keys()].filter((at) => rules.least[at]! > 0);
-  return { rules, objective, n, gram: gramOf(objective, n), maxBottles, maxParts, required };
+  const at = new Map(problem.whiskeys.map((whiskey, place) => [whiskey, place]));
+  const global = Int32Array.from(rules.shelf, (whiskey) => at.get(whiskey)!);
+  return { rules, objective, n, global, gram: gramOf(objective, n), maxBottles, maxParts, required };
+}
+
+/**
+ * Compiles a problem: one space or, when all must be of one group, one for each group. Whiskeys whose price is a goal and not known
+ * are not let in.
+ */
+export function spacesOf(problem: Problem): readonly Space[] {
+  const { rules, goals, whiskeys } = problem;
+  const priced = goals?.price === undefined || goals.price === 0;
+  const shelf = whiskeys.filter(({ pricePerLitre }) => priced || known(pricePerLitre));
+  if (!rules.some(({ kind }) => kind === "oneGroup")) return [spaceOf(problem, shelf)];
+  const groups = new Set(shelf.map(({ group }) => group).filter(known));
+  return [...groups].map((name) =>
+    spaceOf(
+      problem,
+      shelf.filter(({ group }) => group === name),
+    ),
+  );
 }

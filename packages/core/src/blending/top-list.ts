@@ -1,9 +1,10 @@
-/** One recipe of a list: whiskeys by place in ascending order, and their parts. */
+/** One recipe of a list: whiskeys by place on the problem's shelf in ascending order, and their parts. */
 export type Entry = {
   readonly support: readonly number[];
   readonly parts: readonly number[];
   readonly score: number;
   readonly distance: number;
+  readonly predicted: readonly number[];
 };
 
 /** Scores closer than this tie: the sums behind them are not more exact. */
@@ -25,26 +26,14 @@ export function compareEntries(a: Entry, b: Entry): number {
 export class TopList {
   readonly entries: Entry[] = [];
   readonly size: number;
-  /** Counts the changes of `threshold`. */
-  version = 0;
-  #ceiling: number;
 
-  /** Recipes that score above `ceiling` are not taken in, however few there are. */
-  constructor(size: number, ceiling = Infinity) {
+  constructor(size: number) {
     this.size = size;
-    this.#ceiling = ceiling;
   }
 
   /** What a recipe must not exceed to be worth offering. */
   get threshold(): number {
-    return this.entries.length < this.size
-      ? this.#ceiling
-      : Math.min(this.#ceiling, this.entries.at(-1)!.score);
-  }
-
-  raise(ceiling: number): void {
-    this.#ceiling = ceiling;
-    this.version += 1;
+    return this.entries.length < this.size ? Infinity : this.entries.at(-1)!.score;
   }
 
   add(entry: Entry): void {
@@ -54,6 +43,5 @@ export class TopList {
     if (at > 0 && compareEntries(entry, this.entries[at - 1]!) === 0) return;
     this.entries.splice(at, 0, entry);
     if (this.entries.length > this.size) this.entries.pop();
-    if (this.entries.length === this.size) this.version += 1;
   }
 }

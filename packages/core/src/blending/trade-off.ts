@@ -26,7 +26,8 @@ function tightened(problem: Problem, traded: Traded, value: number): Problem | n
   if (traded === "bottles") return value <= 1 ? null : { ...problem, maxBottles: value - 1 };
   if (traded === "parts") return value <= 1 ? null : { ...problem, maxParts: value - 1 };
   // The least steps that count: a millionth of a currency unit, a thousandth of a year; above the rules' own tolerance.
-  if (traded === "price") return add({ name: "(cheaper than the last)", kind: "maxPricePerLitre", price: value - 1e-6 });
+  if (traded === "price")
+    return add({ name: "(cheaper than the last)", kind: "maxPricePerLitre", price: value - 1e-6 });
   return add({ name: "(older than the last)", kind: "minAge", years: -value + 1e-3 });
 }
 

@@ -1,7 +1,7 @@
 import { type Frame, frameOf, setThreshold } from "./frame.ts";
 import { type Level, levelBelow, type Levels, rootLevel, setDiagonal, takeOut } from "./level.ts";
 import type { Groups } from "./groups.ts";
-import { offer } from "./offer.ts";
+import { offerIfClose } from "./offer.ts";
 import { scanPairs } from "./pair-scan.ts";
 import type { Open } from "./open-bound.ts";
 import { opposedTo } from "./opposed.ts";
@@ -17,6 +17,8 @@ const HOT = 1e-6;
 /** What the walk shares down all its branches. */
 export type Walk = {
   readonly space: Space;
+  /** Multiples of the rules' rows: see `Frame`. */
+  readonly tilt: Float64Array;
   readonly list: TopList;
   /** G off the diagonal; NaN for pairs that may not stand together, or whose every support has been dealt with. */
   readonly pairs: Float64Array;
@@ -52,7 +54,7 @@ export function* part(
     const all = [...frame.parts, ...parts];
     if (any || sum === most) {
       walk.nodes += 1;
-      offer(space, list, support, all, all.length);
+      offerIfClose(space, list, support, all);
     }
     if (more > 0 && sum < most && others.length > 0) ways.push({ parts: all, sum });
   });
@@ -63,15 +65,22 @@ export function* part(
     }
 }
 
+/** The whiskeys that can still be in a recipe with the frame's fixed lines: not too far along the relaxation, no row out of reach. */
 function allowed(walk: Walk, frame: Frame, among: Int32Array): Int32Array {
+  const { space } = walk;
+  const left = frame.left === 0 ? space.maxParts : frame.left;
   const slack = walk.slack(frame.threshold);
-  if (slack === null) return among;
-  const left = frame.left === 0 ? walk.space.maxParts : frame.left;
-  let fixed = 0;
-  for (const [x, i] of frame.support.entries()) fixed += frame.parts[x]! * slack[i]!;
-  let least = 0;
-  for (const k of among) least = Math.min(least, slack[k]!);
-  return among.filter((k) => fixed + slack[k]! + (left - 1) * least <= 1e-9);
+  // The slack must come to 0 or less over a recipe, a row to 0 or more.
+  const sums = [...space.rules.rows, ...(slack === null ? [] : [slack.map((value) => 1e-9 - value)])];
+  let candidates = among;
+  for (const row of sums) {
+    let fixed = 0;
+    for (const [x, i] of frame.support.entries()) fixed += frame.parts[x]! * row[i]!;
+    let most = frame.left === 0 ? 0 : -Infinity;
+    for (const k of candidates) most = Math.max(most, row[k]!);
+    candidates = candidates.filter((k) => fixed + row[k]! + (left - 1) * most >= 0);
+  }
+  return candidates;
 }
 
 /** Deals with every recipe that holds the frame's fixed lines and up to `more` of `among`. */
@@ -82,8 +91,9 @@ export function* branch(
   more: number,
   outermost: boolean,
 ): Branch {
-  setThreshold(walk.space, frame, walk.threshold());
+  setThreshold(walk.space, walk.tilt, frame, walk.threshold());
   const candidates = allowed(walk, frame, among);
+  if (candidates.length === 0) return;
   const level = rootLevel(frame, walk.space.gram, candidates, walk.levels);
   yield* within(walk, frame, level, more, outermost);
   walk.levels.give(level);
@@ -101,9 +111,9 @@ function lower(walk: Walk, frame: Frame): boolean {
   const was = frame.threshold;
   const now = walk.threshold();
   if (!frame.rising || now >= was) return false;
-  setThreshold(walk.space, frame, now);
+  setThreshold(walk.space, walk.tilt, frame, now);
   if (frame.rising) return true;
-  setThreshold(walk.space, frame, was);
+  setThreshold(walk.space, walk.tilt, frame, was);
   return false;
 }
 
