@@ -1,6 +1,6 @@
 import { createApp } from "./http/index.ts";
 import type { Door } from "./protocol/index.ts";
-import { reckonHandlers } from "./services/reckon/index.ts";
+import { reckonHandlers } from "./services/index.ts";
 
 /**
  * The same door as a house's, for the sums alone: no household, no store, nothing to open or close. The command line

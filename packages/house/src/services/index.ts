@@ -12,5 +12,6 @@ export type {
   Store,
   Where,
 } from "./ports.ts";
+export { reckonHandlers } from "./reckon/index.ts";
 export { HouseRefusal } from "./refuse.ts";
 export type { HouseRow, HouseTableName, HouseTables, Row, TableName, Tables } from "./rows.ts";
