@@ -43,6 +43,14 @@ function walkOf(space: Space, list: TopList, relaxed: Relaxation, ceiling: () =>
   };
 }
 
+/** Whether bottles, parts and what is left in the bottles can make any recipe at all, whatever else the rules say. */
+function canFill({ rules, required, maxBottles, maxParts }: Space): boolean {
+  const must = rules.least.reduce((sum, parts) => sum + parts, 0);
+  const largest = rules.shareMost.toSorted((a, b) => b - a).slice(0, maxBottles);
+  const share = largest.reduce((sum, one) => sum + one, 0);
+  return rules.possible && required.length <= maxBottles && must <= maxParts && share >= 1 - 1e-9;
+}
+
 /** The search of one space, in steps, into a list that other wings may share. */
 export class Wing {
   readonly #walk: Walk;
@@ -59,8 +67,7 @@ export class Wing {
     this.#absolute = objective.absolute ? new AbsoluteBound(offsets, goal, attributes.length) : null;
     const leastGoal = goal.reduce((least, one) => Math.min(least, one), Infinity);
     const all = Int32Array.from({ length: n }, (_, i) => i);
-    const must = rules.least.reduce((sum, parts) => sum + parts, 0);
-    const impossible = !rules.possible || space.required.length > space.maxBottles || must > space.maxParts;
+    const impossible = !canFill(space);
     if (n === 0 || impossible || relaxed.bound === Infinity) this.#root = Infinity;
     else this.#root = this.#absolute?.of(all, 0, Infinity, 500) ?? relaxed.bound + leastGoal;
     this.#walk = walkOf(space, list, relaxed, () => this.#ceiling);
