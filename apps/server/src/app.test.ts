@@ -1,10 +1,15 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import type { HttpBindings } from "@hono/node-server";
 import { Problem } from "@partsproof/house/protocol";
 import { temporaryHouse, type TemporaryHouse } from "@partsproof/testkit";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { createServerApp } from "./app.ts";
+
+/** What node-server hands over of a connection. */
+const socketOf = (remoteAddress: string, localAddress = remoteAddress): HttpBindings =>
+  ({ incoming: { socket: { remoteAddress, localAddress } } }) as unknown as HttpBindings;
 
 describe("the server's answers", () => {
   const host = "127.0.0.1:4480";
@@ -23,7 +28,13 @@ describe("the server's answers", () => {
       `console.log("${"long enough to compress ".repeat(100)}")`,
     );
     writeFileSync(join(folder, "..", "partsproof-outside.txt"), "nobody’s business");
-    app = createServerApp(house.fetch, folder);
+    app = createServerApp({
+      house: house.fetch,
+      webFolder: folder,
+      network: false,
+      origin: null,
+      tls: false,
+    });
   });
   afterAll(async () => {
     rmSync(join(folder, "..", "partsproof-outside.txt"), { force: true });
@@ -32,7 +43,10 @@ describe("the server's answers", () => {
   });
 
   const ask = async (path: string, init: RequestInit = {}, from: Record<string, string> = {}) =>
-    app.fetch(new Request(`http://${host}${path}`, { ...init, headers: { host, ...from } }));
+    app.fetch(
+      new Request(`http://${host}${path}`, { ...init, headers: { host, ...from } }),
+      socketOf("127.0.0.1"),
+    );
   const codes = async (response: Response): Promise<readonly string[]> =>
     Problem.parse(await response.json()).issues.map(({ code }) => code);
 
@@ -96,7 +110,11 @@ describe("the server's answers", () => {
       const { headers } = await ask(path);
       const policy = headers.get("content-security-policy") ?? "";
       expect(policy, path).toMatch(/script-src 'self'(;|$)/);
+      expect(policy, path).toMatch(/style-src 'self'(;|$)/);
+      expect(policy, path).not.toMatch(/unsafe|\*/);
       expect(policy, path).toMatch(/default-src 'self'.*object-src 'none'.*frame-ancestors 'none'/);
+      expect(headers.get("cross-origin-resource-policy"), path).toBe("same-origin");
+      expect(headers.get("x-frame-options"), path).toBe("DENY");
       expect(headers.get("x-content-type-options"), path).toBe("nosniff");
       expect(headers.get("referrer-policy"), path).toBe("no-referrer");
     }

@@ -1,25 +1,34 @@
-import type { Door } from "@partsproof/house/protocol";
+import type { HttpBindings } from "@hono/node-server";
+import type { Caller } from "@partsproof/house/services";
 import { Hono } from "hono";
 import { bodyLimit } from "hono/body-limit";
 import { compress } from "hono/compress";
 import { secureHeaders } from "hono/secure-headers";
-import { guard } from "./guard.ts";
+import { callerOf, type Reached } from "./caller.ts";
+import { guardOf } from "./guard.ts";
 import { refused } from "./refused.ts";
 import { webFiles } from "./web-files.ts";
 
 /** As much as the house reads of one request; here it is cut off while it still arrives. */
 const MAX_BODY_BYTES = 32 * 1024 * 1024;
 
+export interface ServerApp extends Reached {
+  readonly house: (request: Request, caller: Caller) => Promise<Response>;
+  /** The built web app; it may be missing, then only /api answers. */
+  readonly webFolder: string;
+  /** Whether anybody but this machine can reach it. */
+  readonly network: boolean;
+}
+
 /**
  * The house's door and the web app behind one address. Nothing of a request is logged: addresses and bodies hold
  * notes, guesses and tokens.
- *
- * @param webFolder the built web app; it may be missing, then only /api answers
  */
-export function createServerApp(house: Door, webFolder: string): Hono {
-  const app = new Hono();
+export function createServerApp(server: ServerApp): Hono<{ Bindings: HttpBindings }> {
+  const { house, webFolder, network } = server;
+  const app = new Hono<{ Bindings: HttpBindings }>();
   app.use(secureHeaders(HEADERS));
-  app.use(guard);
+  app.use(guardOf(server, network));
   app.use(
     bodyLimit({
       maxSize: MAX_BODY_BYTES,
@@ -33,7 +42,7 @@ export function createServerApp(house: Door, webFolder: string): Hono {
     }),
   );
   app.use(compress());
-  app.all("/api/*", async (c) => house(c.req.raw));
+  app.all("/api/*", async (c) => house(c.req.raw, callerOf(c.req.raw, c.env, server)));
   app.route("/", webFiles(webFolder));
   return app;
 }
@@ -42,8 +51,7 @@ const HEADERS: NonNullable<Parameters<typeof secureHeaders>[0]> = {
   contentSecurityPolicy: {
     defaultSrc: ["'self'"],
     scriptSrc: ["'self'"],
-    // React Aria places its overlays with style attributes.
-    styleSrc: ["'self'", "'unsafe-inline'"],
+    styleSrc: ["'self'"],
     imgSrc: ["'self'", "data:", "blob:"],
     connectSrc: ["'self'"],
     objectSrc: ["'none'"],
@@ -53,6 +61,7 @@ const HEADERS: NonNullable<Parameters<typeof secureHeaders>[0]> = {
   },
   referrerPolicy: "no-referrer",
   xFrameOptions: "DENY",
-  // Only for https, which this server does not speak.
+  permissionsPolicy: { camera: ["self"], microphone: ["self"], geolocation: [], payment: [], usb: [] },
+  // Not even over HTTPS: a home's certificate lapses, and the table must then still reach the house by plain HTTP.
   strictTransportSecurity: false,
 };

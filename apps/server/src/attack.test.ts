@@ -57,7 +57,8 @@ describe("a taster tries to read a sealed key", () => {
     const leaky = door(house.fetch, () => scene as Scene);
     const webFolder = join(folder, "no web app");
     const sceneDoor = async (request: Request) => house.fetch(request);
-    const server = createAdaptorServer({ fetch: createServerApp(leaky, webFolder).fetch });
+    const app = createServerApp({ house: leaky, webFolder, network: false, origin: null, tls: false });
+    const server = createAdaptorServer({ fetch: app.fetch });
     const printed = vi.spyOn(console, "error").mockImplementation(() => undefined);
     try {
       await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));

@@ -1,40 +1,66 @@
+import type { HttpBindings } from "@hono/node-server";
 import type { MiddlewareHandler } from "hono";
-import { isLoopback } from "./loopback.ts";
+import type { Reached } from "./caller.ts";
+import { hostnameOf, machineNames } from "./host-names.ts";
+import { isLoopback, plainAddress } from "./loopback.ts";
 import { refused } from "./refused.ts";
 
 const READS = new Set(["GET", "HEAD", "OPTIONS"]);
+/** Sent by browsers; programs do not send it (W3C Fetch Metadata). */
+const OWN_SITES = new Set(["same-origin", "none"]);
 
 /**
- * Keeps other pages in this machine's browsers out. A name that an attacker made to point here comes with a foreign
- * Host; a form or script of another page comes with a foreign Origin. Programs without an Origin are let in.
+ * Keeps other pages out, whatever they carry. A name that an attacker made to point here comes with a foreign Host; a
+ * form or script of another page comes with a foreign Origin or says so in Sec-Fetch-Site. Programs are let in.
  */
-export const guard: MiddlewareHandler = async (c, next) => {
-  const host = c.req.header("host") ?? null;
-  if (host === null || !isLoopback(hostnameOf(host))) {
-    return refused(403, "Not by this name", {
-      code: "host_not_this_machine",
-      what: "request",
-      limit: "the host 127.0.0.1, localhost or [::1]",
-      received: host,
-    });
-  }
-  const origin = c.req.header("origin");
-  if (!READS.has(c.req.method) && origin !== undefined && hostOf(origin) !== host.toLowerCase()) {
-    return refused(403, "Not from another page", {
-      code: "origin_not_own",
-      what: "a request that changes something",
-      limit: `the origin http://${host}`,
-      received: origin,
-    });
-  }
-  return next();
-};
+export function guardOf(reached: Reached, network: boolean): MiddlewareHandler<{ Bindings: HttpBindings }> {
+  const names = new Set(network ? machineNames() : []);
+  const behind = reached.origin === null ? null : new URL(reached.origin);
+  if (behind) names.add(behind.hostname);
 
-function hostnameOf(host: string): string {
-  return host.startsWith("[") ? host.slice(1, host.indexOf("]")) : host.replace(/:\d*$/, "");
+  /** A name of this machine, or the very address that the connection came in on. */
+  const isOurs = (name: string, env: Partial<HttpBindings> | undefined): boolean => {
+    if (isLoopback(name) || names.has(name.toLowerCase())) return true;
+    const local = env?.incoming?.socket.localAddress;
+    return network && local !== undefined && plainAddress(local) === name.toLowerCase();
+  };
+
+  return async (c, next) => {
+    const host = c.req.header("host") ?? null;
+    if (host === null || !isOurs(hostnameOf(host), c.env)) {
+      return refused(403, "Not by this name", {
+        code: "host_not_this_machine",
+        what: "request",
+        limit: network ? "a name or address of this machine" : "the host 127.0.0.1, localhost or [::1]",
+        received: host,
+      });
+    }
+    const origin = c.req.header("origin");
+    const writes = !READS.has(c.req.method);
+    if (writes && origin !== undefined && !isOwn(origin, host, behind)) {
+      return refused(403, "Not from another page", {
+        code: "origin_not_own",
+        what: "a request that changes something",
+        limit: `the origin ${behind?.origin ?? `${reached.tls ? "https" : "http"}://${host}`}`,
+        received: origin,
+      });
+    }
+    const site = c.req.header("sec-fetch-site");
+    if (site !== undefined && !OWN_SITES.has(site) && (writes || c.req.path.startsWith("/api/"))) {
+      return refused(403, "Not from another page", {
+        code: "site_not_own",
+        what: "request",
+        limit: "a page of this house",
+        received: site,
+      });
+    }
+    return next();
+  };
 }
 
-/** Host and port of an origin; null for `null` and for what is no address. */
-function hostOf(origin: string): string | null {
-  return URL.canParse(origin) ? new URL(origin).host : null;
+/** The same host and port as were asked for; behind a proxy, the address it is reached at. */
+function isOwn(origin: string, host: string, behind: URL | null): boolean {
+  if (!URL.canParse(origin)) return false;
+  const url = new URL(origin);
+  return behind ? url.origin === behind.origin : url.host === host.toLowerCase();
 }

@@ -2,3 +2,4 @@ export { dataFolder } from "./data-folder.ts";
 export { openDatabase, type OpenedDatabase } from "./database.ts";
 export { openDialect, type OpenedDialect } from "./dialect.ts";
 export { openEmbeddedHouse, openHouseFromEnvironment, type OpenedHouse } from "./open-house.ts";
+export { createPassphrases } from "./passphrases.ts";

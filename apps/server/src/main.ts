@@ -1,3 +1,5 @@
+import { setPassphrase } from "./set-passphrase.ts";
+import { readFlags } from "./settings.ts";
 import { startServer } from "./start.ts";
 
 const NODE = 24;
@@ -8,7 +10,16 @@ if (Number(process.versions.node.split(".")[0]) < NODE) {
 }
 
 try {
-  const server = await startServer(process.env);
+  const asked = readFlags(process.argv.slice(2), process.env);
+  if (asked.setPassphrase) console.log(await setPassphrase(asked.env));
+  else await listen(asked.env);
+} catch (error) {
+  console.error(error instanceof Error ? error.message : error);
+  process.exitCode = 1;
+}
+
+async function listen(env: NodeJS.ProcessEnv): Promise<void> {
+  const server = await startServer(env);
   console.log(server.says);
   let stopping: Promise<void> | undefined;
   for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"] as const) {
@@ -20,7 +31,4 @@ try {
       });
     });
   }
-} catch (error) {
-  console.error(error instanceof Error ? error.message : error);
-  process.exitCode = 1;
 }

@@ -1,15 +1,18 @@
 import { randomBytes } from "node:crypto";
 import { join } from "node:path";
 import { type OpenHouse, openHouse } from "@partsproof/house";
-import type { Clock, Random } from "@partsproof/house/services";
+import { type Clock, hasOwner, type Random } from "@partsproof/house/services";
 import { dataFolder } from "./data-folder.ts";
 import { openDatabase } from "./database.ts";
+import { createPassphrases } from "./passphrases.ts";
 import { readSealKey } from "./seal-key.ts";
 
 export interface OpenedHouse extends OpenHouse {
   readonly dataFolder: string;
   /** Which database and where, without a password. */
   readonly database: string;
+  /** Whether an owner's passphrase is set. */
+  hasOwner(): Promise<boolean>;
 }
 
 const clock: Clock = { now: () => new Date() };
@@ -29,6 +32,6 @@ async function open(folder: string, url: string | null, given: string | undefine
   const file = join(folder, "house.db");
   const sealKey = readSealKey({ folder, given, ...(url === null ? { databaseFile: file } : {}) });
   const { store, says } = await openDatabase(url ?? file);
-  const house = openHouse({ store, clock, random, sealKey });
-  return { ...house, dataFolder: folder, database: says };
+  const house = openHouse({ store, clock, random, sealKey, passphrases: createPassphrases() });
+  return { ...house, dataFolder: folder, database: says, hasOwner: () => hasOwner({ store }) };
 }

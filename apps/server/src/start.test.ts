@@ -59,11 +59,14 @@ describe("the server as a process", () => {
     }
   });
 
-  it("refuses to listen on a network, before it touches the folder", async () => {
+  it("D1: refuses to listen on a network before there is an owner", async () => {
     await expect(spawnServer({ PARTSPROOF_DATA: folder, HOST: "0.0.0.0" })).rejects.toThrow(
-      /ended with 1 before it listened:\nHOST requires 127\.0\.0\.1, localhost or ::1, got 0\.0\.0\.0/,
+      /ended with 1 before it listened:\nlistening for 0\.0\.0\.0 requires an owner's passphrase, got none set/,
     );
-    expect(readdirSync(folder)).toStrictEqual([]);
+    const PARTSPROOF_ORIGIN = "https://table.home.arpa";
+    await expect(spawnServer({ PARTSPROOF_DATA: folder, PARTSPROOF_ORIGIN })).rejects.toThrow(
+      /listening for https:\/\/table\.home\.arpa requires an owner's passphrase/,
+    );
   });
 
   it("says that a port is taken", async () => {

@@ -1,17 +1,19 @@
+import { existsSync, readFileSync } from "node:fs";
+import { createServer as createSecureServer } from "node:https";
 import type { AddressInfo } from "node:net";
 import { fileURLToPath } from "node:url";
-import { existsSync } from "node:fs";
 import { createAdaptorServer } from "@hono/node-server";
 import { createServerApp } from "./app.ts";
-import { openHouseFromEnvironment } from "./open-house.ts";
-import { readSettings } from "./settings.ts";
+import { type OpenedHouse, openHouseFromEnvironment } from "./open-house.ts";
+import { readSettings, type Settings } from "./settings.ts";
+import { hereAddress, squareCode, tableAddresses } from "./table-address.ts";
 
 /** How long requests that are still running may take to end after the server was told to stop. */
 const PATIENCE_MS = 5000;
 
 export interface RunningServer {
   readonly address: string;
-  /** What to print: address, database, data folder. Never a token or a key. */
+  /** What to print: addresses, database, data folder. Never a token or a key. */
   readonly says: string;
   /** Lets running requests end, then closes the house. */
   stop(): Promise<void>;
@@ -19,43 +21,84 @@ export interface RunningServer {
 
 /** Opens the house that the environment names and listens. */
 export async function startServer(env: NodeJS.ProcessEnv): Promise<RunningServer> {
-  const { hostname, port } = readSettings(env);
+  const settings = readSettings(env);
+  const secure = secureOptions(settings);
   const webFolder = fileURLToPath(new URL("../../web/dist", import.meta.url));
   const house = await openHouseFromEnvironment(env);
-  const server = createAdaptorServer({ fetch: createServerApp(house.fetch, webFolder).fetch });
   try {
+    await needOwner(settings, house);
+    const { hostname, port, origin, network } = settings;
+    const app = createServerApp({ house: house.fetch, webFolder, network, origin, tls: secure !== null });
+    const server = createAdaptorServer({ fetch: app.fetch, ...secure });
     await new Promise<void>((resolve, reject) => {
       server.once("error", (error) => reject(notListening(hostname, port, error)));
       server.listen(port, hostname, resolve);
     });
+    const bound = (server.address() as AddressInfo).port;
+    return {
+      address: hereAddress(settings, bound),
+      says: saysOf(settings, bound, house, existsSync(webFolder)),
+      stop: async () => {
+        const closed = new Promise<void>((resolve) => server.close(() => resolve()));
+        house.hush();
+        if ("closeIdleConnections" in server) server.closeIdleConnections();
+        const tooLate = setTimeout(() => {
+          if ("closeAllConnections" in server) server.closeAllConnections();
+        }, PATIENCE_MS);
+        await closed;
+        clearTimeout(tooLate);
+        await house.close();
+      },
+    };
   } catch (error) {
     await house.close();
     throw error;
   }
-  const bound = (server.address() as AddressInfo).port;
-  const address = `http://${hostname.includes(":") ? `[${hostname}]` : hostname}:${bound}`;
-  return {
-    address,
-    says: [
-      `Parts & Proof is open at ${address}`,
-      `Database: ${house.database}`,
-      `Data folder: ${house.dataFolder}`,
-      "It listens to this machine only; listening on a network comes in a later version, with an owner's passphrase.",
-      ...(existsSync(webFolder)
-        ? []
-        : ["The web app is not built: only /api answers. `npm start` builds it."]),
-    ].join("\n"),
-    stop: async () => {
-      const closed = new Promise<void>((resolve) => server.close(() => resolve()));
-      if ("closeIdleConnections" in server) server.closeIdleConnections();
-      const tooLate = setTimeout(() => {
-        if ("closeAllConnections" in server) server.closeAllConnections();
-      }, PATIENCE_MS);
-      await closed;
-      clearTimeout(tooLate);
-      await house.close();
-    },
+}
+
+/** D1: nobody reaches the house from a network before it has an owner. */
+async function needOwner({ network, hostname, origin }: Settings, house: OpenedHouse): Promise<void> {
+  if (!network || (await house.hasOwner())) return;
+  throw new Error(
+    `listening for ${origin ?? hostname} requires an owner's passphrase, got none set: ` +
+      "set one with `npm start -- --set-passphrase`, or in the app on this machine",
+  );
+}
+
+function secureOptions({ tls }: Settings) {
+  if (tls === null) return null;
+  const read = (name: string, file: string): Buffer => {
+    try {
+      return readFileSync(file);
+    } catch (error) {
+      throw new Error(`${name} requires a file it can read, got ${file}`, { cause: error });
+    }
   };
+  const cert = read("PARTSPROOF_TLS_CERT", tls.cert);
+  const key = read("PARTSPROOF_TLS_KEY", tls.key);
+  return { createServer: createSecureServer, serverOptions: { cert, key, minVersion: "TLSv1.2" as const } };
+}
+
+function saysOf(settings: Settings, port: number, house: OpenedHouse, hasWeb: boolean): string {
+  const [first, ...others] = tableAddresses(settings, port);
+  const atTheTable =
+    first === undefined
+      ? [
+          "It listens to this machine only. For a table of phones: `npm start -- --set-passphrase`, " +
+            "then `npm start -- --listen 0.0.0.0` (docs/guide/at-the-table.md).",
+        ]
+      : [
+          `At the table: ${first}${others.length === 0 ? "" : `  (or ${others.join(", ")})`}`,
+          squareCode(first),
+          "From the network the owner signs in; guests come in by a flight's link or code and see that flight only.",
+        ];
+  return [
+    `Parts & Proof is open at ${hereAddress(settings, port)}`,
+    `Database: ${house.database}`,
+    `Data folder: ${house.dataFolder}`,
+    ...atTheTable,
+    ...(hasWeb ? [] : ["The web app is not built: only /api answers. `npm start` builds it."]),
+  ].join("\n");
 }
 
 function notListening(hostname: string, port: number, error: Error): Error {

@@ -1,10 +1,15 @@
 import { createApp } from "./http/index.ts";
-import type { Door } from "./protocol/index.ts";
-import { allHandlers, type House } from "./services/index.ts";
+import { allHandlers, allStreams, type Caller, type House, hubOf } from "./services/index.ts";
 
 export interface OpenHouse {
-  /** The one door: everything talks to the household's data through it. */
-  readonly fetch: Door;
+  /**
+   * The one door: everything talks to the household's data through it.
+   *
+   * @param caller where the request comes from; left out by whoever opened the house in their own process
+   */
+  readonly fetch: (request: Request, caller?: Caller) => Promise<Response>;
+  /** Ends every stream of live events, so that a server can stop. */
+  hush(): void;
   close(): Promise<void>;
 }
 
@@ -15,6 +20,14 @@ export interface OpenHouse {
  * @param house its store, clock, source of random bytes, and the 32-byte key that seals flights
  */
 export function openHouse(house: House): OpenHouse {
-  const app = createApp(house, allHandlers);
-  return { fetch: async (request) => app.fetch(request), close: () => house.store.close() };
+  const app = createApp(house, allHandlers, allStreams);
+  const hush = (): void => hubOf(house).end();
+  return {
+    fetch: async (request, caller) => app.fetch(request, caller === undefined ? {} : { caller }),
+    hush,
+    close: () => {
+      hush();
+      return house.store.close();
+    },
+  };
 }

@@ -1,11 +1,14 @@
-import { openHouse } from "@partsproof/house";
-import { type Client, createClient, type Door } from "@partsproof/house/protocol";
+import { openHouse, type OpenHouse } from "@partsproof/house";
+import { type Client, createClient } from "@partsproof/house/protocol";
 import type { House, Random, Store } from "@partsproof/house/services";
-import { openDatabase } from "@partsproof/server";
+import { createPassphrases, openDatabase } from "@partsproof/server";
 import type { DatabaseName } from "./databases.ts";
 import { seededRandom } from "./seeded-random.ts";
 import { type SettableClock, settableClock } from "./settable-clock.ts";
 import { borrowDatabase } from "./borrowed-database.ts";
+
+/** The same hash as the server's at a cost that a test can pay many times. */
+const QUICK = { N: 2 ** 10, r: 8, p: 1 };
 
 export interface TemporaryHouseOptions {
   /** Where the clock stands, ISO 8601. */
@@ -14,7 +17,8 @@ export interface TemporaryHouseOptions {
 }
 
 export interface TemporaryHouse {
-  readonly fetch: Door;
+  /** Takes where a request comes from as well; left out, it is from this process. */
+  readonly fetch: OpenHouse["fetch"];
   readonly client: Client;
   /** What services are given, for tests that go below the door. */
   readonly house: House;
@@ -35,7 +39,13 @@ export async function temporaryHouse(
   const { store } = await openDatabase(temporary.place);
   const clock = settableClock(now);
   const random = seededRandom(seed);
-  const house: House = { store, clock, random, sealKey: random.bytes(32) };
+  const house: House = {
+    store,
+    clock,
+    random,
+    sealKey: random.bytes(32),
+    passphrases: createPassphrases(QUICK),
+  };
   const opened = openHouse(house);
   const close = async (): Promise<void> => {
     await opened.close();

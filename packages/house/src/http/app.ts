@@ -1,30 +1,77 @@
 import { Hono } from "hono";
 import { z } from "zod";
-import { Id, type RouteName, routes } from "../protocol/index.ts";
-import type { Asked, Handler, Handlers, House } from "../services/index.ts";
+import { Id, OWN_HEADER, type RouteName, routes, type StreamName } from "../protocol/index.ts";
+import {
+  admitted,
+  type Asked,
+  type Caller,
+  type Handler,
+  type Handlers,
+  HERE,
+  type House,
+  hubOf,
+  type Knock,
+  type SessionCookie,
+  type StreamHandlers,
+} from "../services/index.ts";
+import { cookieHeader, sessionIn } from "./cookie.ts";
+import { eventStream } from "./event-stream.ts";
 import { openApi } from "./openapi.ts";
 import { needKeepable } from "./keepable.ts";
 import { problem, unreadable } from "./problem.ts";
 
 const MAX_BODY_BYTES = 32 * 1024 * 1024;
+const READS = new Set(["GET", "HEAD"]);
+
+/** What came with a request besides itself; hono hands it to the routes. */
+interface Bindings {
+  readonly caller?: Caller;
+}
 
 /**
  * The house behind HTTP: one Hono route for each line of the table that has a handler, in its order.
  *
  * @param house null where the handlers ask nothing of it
  */
-export function createApp(house: House | null, handlers: Partial<Handlers>): Hono {
-  const app = new Hono();
+export function createApp(
+  house: House | null,
+  handlers: Partial<Handlers>,
+  streams: Partial<StreamHandlers> = {},
+): Hono<{ Bindings: Bindings }> {
+  const app = new Hono<{ Bindings: Bindings }>();
   app.get("/api/openapi.json", (c) => c.json(openApi()));
-  for (const name of Object.keys(routes) as RouteName[]) {
+  for (const name of Object.keys(routes) as (RouteName | StreamName)[]) {
     const route = routes[name];
-    if (handlers[name] === undefined) continue;
+    const handler = (handlers as Partial<Record<string, Handler<RouteName>>>)[name];
+    const stream = (streams as Partial<Record<string, StreamHandlers[StreamName]>>)[name];
+    if (handler === undefined && stream === undefined) continue;
     app.on(route.method, route.path, async (c) => {
       try {
-        const asked = await read(name, c.req.raw, c.req.param(), house);
-        const answer = await (handlers[name] as Handler<RouteName>)(asked);
-        if (route.status === 204) return new Response(null, { status: 204 });
-        return c.json(answer as object, route.status, { "cache-control": "no-store" });
+        const caller = c.env?.caller ?? HERE;
+        const cookies: SessionCookie[] = [];
+        const knock = knockOf(name, c.req.raw, c.req.param(), caller);
+        const who = house === null ? ({ kind: "here" } as const) : await admitted(house, knock);
+        const asked = {
+          ...(await read(name, c.req.raw, c.req.param())),
+          house,
+          caller,
+          who,
+          token: knock.token,
+          signal: c.req.raw.signal,
+          session: knock.session,
+          lastEventId: lastEventId(c.req.raw),
+          setCookie: (cookie: SessionCookie) => void cookies.push(cookie),
+        };
+        if (stream !== undefined) return eventStream(await stream(asked as unknown as Asked<StreamName>));
+        const answer = await handler?.(asked as unknown as Asked<RouteName>);
+        if (house !== null && !READS.has(route.method)) nudge(house, asked.at);
+        const headers = { "cache-control": "no-store" };
+        const response =
+          route.status === 204
+            ? new Response(null, { status: 204, headers })
+            : c.json(answer as object, route.status, headers);
+        for (const cookie of cookies) response.headers.append("set-cookie", cookieHeader(cookie, caller));
+        return response;
       } catch (error) {
         return problem(error);
       }
@@ -45,12 +92,38 @@ export function createApp(house: House | null, handlers: Partial<Handlers>): Hon
   return app;
 }
 
+/** L2: whoever follows the flight that was asked for is told at once. */
+function nudge(house: House, at: Readonly<Record<string, string>>): void {
+  if (at["flight"] !== undefined) hubOf(house).nudge(at["flight"]);
+}
+
+function knockOf(
+  name: RouteName | StreamName,
+  request: Request,
+  at: Readonly<Record<string, string>>,
+  caller: Caller,
+): Knock {
+  const bearer = /^Bearer ([0-9a-f]{64})$/.exec(request.headers.get("authorization") ?? "");
+  return {
+    route: routes[name],
+    at,
+    caller,
+    token: bearer?.[1] ?? null,
+    session: sessionIn(request, caller),
+    own: request.headers.has(OWN_HEADER),
+  };
+}
+
+function lastEventId(request: Request): number | null {
+  const given = request.headers.get("last-event-id") ?? "";
+  return /^\d{1,12}$/.test(given) ? Number(given) : null;
+}
+
 async function read(
-  name: RouteName,
+  name: RouteName | StreamName,
   request: Request,
   params: Readonly<Record<string, string>>,
-  house: House | null,
-): Promise<Asked<RouteName>> {
+): Promise<Pick<Asked<RouteName>, "at" | "query" | "body">> {
   const route = routes[name];
   for (const [key, value] of Object.entries(params)) {
     if (!Id.safeParse(value).success) {
@@ -59,14 +132,7 @@ async function read(
   }
   const query = route.query ? readQuery(route.query, new URL(request.url)) : undefined;
   const body = route.body ? route.body.parse(await json(request), { reportInput: true }) : undefined;
-  const bearer = /^Bearer ([0-9a-f]{64})$/.exec(request.headers.get("authorization") ?? "");
-  return {
-    house,
-    at: { household: "", ...params },
-    query,
-    body,
-    token: bearer?.[1] ?? null,
-  } as Asked<RouteName>;
+  return { at: { household: "", ...params }, query, body } as Pick<Asked<RouteName>, "at" | "query" | "body">;
 }
 
 function readQuery(schema: z.ZodType, url: URL): unknown {

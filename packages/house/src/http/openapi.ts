@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { Problem, type RouteName, routes } from "../protocol/index.ts";
+import { Problem, type RouteName, routes, type StreamName } from "../protocol/index.ts";
 
 const schemaOf = (schema: z.ZodType, io: "input" | "output") =>
   z.toJSONSchema(schema, { target: "draft-2020-12", io, unrepresentable: "any" });
@@ -8,13 +8,14 @@ const TOKEN_WORDS: Readonly<Record<string, string>> = {
   host: "Bearer: the host's token where a sheet would be closed or a key destroyed.",
   pourer: "Bearer: the pourer's token.",
   taster: "Bearer: the token of this sheet.",
+  guest: "Bearer: any token of this flight; none on the house's own machine.",
   "taster or revealed": "Bearer: the token of this sheet; none after the reveal.",
 };
 
 /** OpenAPI 3.1 of the whole table of routes, made from the schemas themselves. */
 export function openApi(): object {
   const paths: Record<string, Record<string, object>> = {};
-  for (const name of Object.keys(routes) as RouteName[]) {
+  for (const name of Object.keys(routes) as (RouteName | StreamName)[]) {
     const route = routes[name];
     const path = route.path.replace(/:([a-z]+)/g, "{$1}");
     paths[path] ??= {};
@@ -36,7 +37,7 @@ export function openApi(): object {
   };
 }
 
-function operation(name: RouteName): object {
+function operation(name: RouteName | StreamName): object {
   const route = routes[name];
   const inPath = [...route.path.matchAll(/:([a-z]+)/g)].map((m) => ({
     name: m[1],
@@ -56,6 +57,7 @@ function operation(name: RouteName): object {
   return {
     operationId: name,
     summary: route.says,
+    "x-opens": route.opens,
     ...(TOKEN_WORDS[route.token]
       ? { description: TOKEN_WORDS[route.token], security: [{ token: [] }, {}] }
       : {}),
@@ -72,7 +74,13 @@ function operation(name: RouteName): object {
       [route.status]: {
         description: route.says,
         ...(route.answer
-          ? { content: { "application/json": { schema: schemaOf(route.answer, "output") } } }
+          ? {
+              content: {
+                [route.stream ? "text/event-stream" : "application/json"]: {
+                  schema: schemaOf(route.answer, "output"),
+                },
+              },
+            }
           : {}),
       },
       default: {

@@ -1,5 +1,12 @@
 import type { Issue, Problem } from "./issue.ts";
-import { type AnswerOf, type BodyOf, type QueryOf, type RouteName, routes } from "./routes.ts";
+import {
+  type AnswerOf,
+  type BodyOf,
+  type QueryOf,
+  type RouteName,
+  type StreamName,
+  routes,
+} from "./routes.ts";
 
 /** Anything shaped like `fetch`: the network, the house in this process, or a service worker's. */
 export type Door = (request: Request) => Promise<Response>;
@@ -16,7 +23,7 @@ export class Refusal extends Error {
   }
 }
 
-export interface Call<N extends RouteName> {
+export interface Call<N extends RouteName | StreamName> {
   /** Path parameters: household, whiskey, flight, … */
   readonly at?: Readonly<Record<string, string>>;
   readonly query?: Partial<NonNullable<QueryOf<N>>>;
@@ -30,36 +37,43 @@ export type Client = <N extends RouteName>(name: N, call?: Call<N>) => Promise<A
 /** The one typed client. `base` is the house's address, such as http://127.0.0.1:4480. */
 export function createClient(door: Door, base: string): Client {
   return async (name, call = {}) => {
-    const { method, path } = routes[name];
-    const filled = path.replace(/:([a-z]+)/g, (_, key: string) => {
-      const value = call.at?.[key];
-      if (value === undefined) throw new Error(`route ${name} requires the path parameter ${key}, got none`);
-      return encodeURIComponent(value);
-    });
-    const url = new URL(filled, base);
-    // The schemas of the table allow only words and numbers in a query.
-    const query = (call.query ?? {}) as Readonly<Record<string, string | number | undefined>>;
-    for (const [key, value] of Object.entries(query)) {
-      if (value !== undefined) url.searchParams.set(key, String(value));
-    }
-    const headers = new Headers({ accept: "application/json" });
-    if (call.body !== undefined) headers.set("content-type", "application/json");
-    if (call.token !== undefined) headers.set("authorization", `Bearer ${call.token}`);
-    const response = await door(
-      new Request(url, {
-        method,
-        headers,
-        ...(call.body === undefined ? {} : { body: JSON.stringify(call.body) }),
-        ...(call.signal === undefined ? {} : { signal: call.signal }),
-      }),
-    );
+    const response = await door(requestOf(name, call, base));
     const text = await response.text();
     if (response.ok) return (text === "" ? undefined : JSON.parse(text)) as never;
     throw new Refusal(response.status, issuesOf(text, response.status));
   };
 }
 
-function issuesOf(text: string, status: number): readonly Issue[] {
+/** A route of the table as a request. */
+export function requestOf<N extends RouteName | StreamName>(name: N, call: Call<N>, base: string): Request {
+  const { method, path } = routes[name];
+  const filled = path.replace(/:([a-z]+)/g, (_, key: string) => {
+    const value = call.at?.[key];
+    if (value === undefined) throw new Error(`route ${name} requires the path parameter ${key}, got none`);
+    return encodeURIComponent(value);
+  });
+  const url = new URL(filled, base);
+  // The schemas of the table allow only words and numbers in a query.
+  const query = (call.query ?? {}) as Readonly<Record<string, string | number | undefined>>;
+  for (const [key, value] of Object.entries(query)) {
+    if (value !== undefined) url.searchParams.set(key, String(value));
+  }
+  // The last header is one that no form and no plain request of another site can send.
+  const headers = new Headers({ accept: "application/json", [OWN_HEADER]: "1" });
+  if (call.body !== undefined) headers.set("content-type", "application/json");
+  if (call.token !== undefined) headers.set("authorization", `Bearer ${call.token}`);
+  return new Request(url, {
+    method,
+    headers,
+    ...(call.body === undefined ? {} : { body: JSON.stringify(call.body) }),
+    ...(call.signal === undefined ? {} : { signal: call.signal }),
+  });
+}
+
+/** A request that changes something in an owner's session bears it (rule D6). */
+export const OWN_HEADER = "x-partsproof";
+
+export function issuesOf(text: string, status: number): readonly Issue[] {
   try {
     const problem = JSON.parse(text) as Partial<Problem>;
     if (Array.isArray(problem.issues)) return problem.issues;

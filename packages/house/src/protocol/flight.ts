@@ -19,7 +19,9 @@ export const FlightDraft = z.object({
   targetNameId: NameId.nullable().default(null),
   /** Millilitres into each glass of each taster. */
   pourMl: z.number().min(1).max(60),
-  tasterIds: z.array(Id).min(1).max(12),
+  tasterIds: z.array(Id).max(12),
+  /** Seats besides, that guests take and name themselves; with the tasters 1 to 12. */
+  seats: z.int().min(0).max(12).default(0),
   /** Who pours; needed unless alone, and none of the tasters. */
   pourer: ShortText.nullable().default(null),
 });
@@ -130,6 +132,8 @@ export const Sheet = z.object({
   undersidesEntered: z.boolean(),
   lockedAt: Instant.nullable(),
   updatedAt: Instant,
+  /** The number of the last entry on it: what the next one comes after. */
+  entries: z.int(),
 });
 export type Sheet = z.infer<typeof Sheet>;
 

@@ -1,6 +1,16 @@
 export { Archive } from "./archive.ts";
 export { Batch, BatchDraft, BatchEdit, BatchPlan, BatchPlanDraft, Pour } from "./batch.ts";
-export { Refusal, createClient, type Call, type Client, type Door } from "./client.ts";
+export { OWN_HEADER, Refusal, createClient, type Call, type Client, type Door } from "./client.ts";
+export {
+  DoorShown,
+  PASSPHRASE_LEAST,
+  Passphrase,
+  PassphraseDraft,
+  SignInDraft,
+  TrailLine,
+} from "./door.ts";
+export { Entries, Entry, EntryDraft, EntryKept, LockDraft } from "./entry.ts";
+export { follow, type Follow } from "./follow.ts";
 export {
   Id,
   Instant,
@@ -44,6 +54,21 @@ export {
   TasterEdit,
 } from "./household.ts";
 export { Issue, Problem } from "./issue.ts";
+export {
+  DeviceKey,
+  Guest,
+  JoinAsk,
+  JoinDraft,
+  JoinShown,
+  Joined,
+  JoiningDraft,
+  JoiningMade,
+  JoiningRole,
+  Joinings,
+  Ticket,
+  Watched,
+} from "./joining.ts";
+export { AtGlass, GlassOpened, LiveEvent, LiveKind, LiveMessage, LiveState } from "./live.ts";
 export {
   Recipe,
   RecipeBody,
@@ -93,11 +118,13 @@ export {
   type AnswerOf,
   type BodyOf,
   type BodyRead,
+  type GuestRole,
   type QueryOf,
   type QueryRead,
   type Route,
   type RouteName,
   type Routes,
+  type StreamName,
 } from "./routes.ts";
 export {
   Account,

@@ -2,6 +2,8 @@ import { z } from "zod";
 import { Archive } from "./archive.ts";
 import { Batch, BatchDraft, BatchEdit, BatchPlan, BatchPlanDraft } from "./batch.ts";
 import { Id, PageQuery, page } from "./fields.ts";
+import { DoorShown, PassphraseDraft, SignInDraft, TrailLine } from "./door.ts";
+import { Entries, EntryDraft, EntryKept, LockDraft } from "./entry.ts";
 import { Finding, FindingLine, NextThing } from "./finding.ts";
 import {
   Flight,
@@ -16,6 +18,17 @@ import {
   Undersides,
 } from "./flight.ts";
 import { Household, HouseholdDraft, HouseholdEdit, Taster, TasterDraft, TasterEdit } from "./household.ts";
+import {
+  JoinAsk,
+  JoinDraft,
+  Joined,
+  JoiningDraft,
+  JoiningMade,
+  Joinings,
+  JoinShown,
+  Watched,
+} from "./joining.ts";
+import { AtGlass, GlassOpened, LiveMessage } from "./live.ts";
 import {
   Recipe,
   RecipeDraft,
@@ -63,7 +76,12 @@ type Method = "GET" | "POST" | "PATCH" | "DELETE";
 type Shape = z.ZodType | null;
 
 /** One line of the house's table of routes. Server, client, OpenAPI and tests all read this table. */
-export interface Route<Q extends Shape = Shape, B extends Shape = Shape, R extends Shape = Shape> {
+export interface Route<
+  Q extends Shape = Shape,
+  B extends Shape = Shape,
+  R extends Shape = Shape,
+  S extends boolean = boolean,
+> {
   readonly method: Method;
   /** `:name` parts are path parameters; all but the words of `open` rooms are ids. */
   readonly path: string;
@@ -73,15 +91,35 @@ export interface Route<Q extends Shape = Shape, B extends Shape = Shape, R exten
   readonly answer: R;
   readonly status: 200 | 201 | 204;
   /** Which bearer token the route reads: see SPEC.md of services. */
-  readonly token: "none" | "host" | "pourer" | "taster" | "taster or revealed";
+  readonly token: "none" | "host" | "pourer" | "taster" | "taster or revealed" | "guest";
+  /** Who of the network may come in by it: the signed-in owner, anyone, or guests of that flight in these roles. */
+  readonly opens: "owner" | "anyone" | readonly GuestRole[];
+  /** The answer is a stream of server-sent events, each of them one `answer`. */
+  readonly stream: S;
+}
+export type GuestRole = "host" | "pourer" | "taster" | "watcher";
+
+interface More<Q extends Shape, B extends Shape, R extends Shape, S extends boolean> {
+  readonly query?: Q;
+  readonly body?: B;
+  readonly answer?: R;
+  readonly status?: 200 | 201 | 204;
+  readonly token?: Route["token"];
+  readonly opens?: Route["opens"];
+  readonly stream?: S;
 }
 
-const route = <Q extends Shape = null, B extends Shape = null, R extends Shape = null>(
+const route = <
+  Q extends Shape = null,
+  B extends Shape = null,
+  R extends Shape = null,
+  S extends boolean = false,
+>(
   method: Method,
   path: string,
   says: string,
-  more: { query?: Q; body?: B; answer?: R; status?: 200 | 201 | 204; token?: Route["token"] } = {},
-): Route<Q, B, R> => ({
+  more: More<Q, B, R, S> = {},
+): Route<Q, B, R, S> => ({
   method,
   path,
   says,
@@ -90,9 +128,14 @@ const route = <Q extends Shape = null, B extends Shape = null, R extends Shape =
   answer: (more.answer ?? null) as R,
   status: more.status ?? (more.answer ? 200 : 204),
   token: more.token ?? "none",
+  opens: more.opens ?? "owner",
+  stream: (more.stream ?? false) as S,
 });
 
 const H = "/api/households/:household";
+const F = `${H}/flights/:flight` as const;
+const EVERY_ROLE = ["host", "pourer", "taster", "watcher"] as const;
+const AT_THE_TABLE = ["host", "pourer", "taster"] as const;
 const VersionQuery = z.object({ version: z.coerce.number().pipe(Version) });
 const VesselQuery = PageQuery.extend({ kind: z.string().optional(), whiskeyId: Id.optional() });
 const WhiskeyQuery = PageQuery.extend({ q: z.string().max(120).optional() });
@@ -102,6 +145,34 @@ const ConfirmQuery = z.object({ confirm: z.string() });
 export const routes = {
   health: route("GET", "/api/health", "Whether the house is open and which database it keeps.", {
     answer: z.object({ ok: z.literal(true), database: z.enum(["sqlite", "postgresql"]) }),
+    opens: "anyone",
+  }),
+
+  getDoor: route("GET", "/api/door", "Who the house takes you for.", { answer: DoorShown, opens: "anyone" }),
+  setPassphrase: route("POST", "/api/door/passphrase", "Set the owner's passphrase; signs everyone out.", {
+    body: PassphraseDraft,
+  }),
+  signIn: route("POST", "/api/door/sign-in", "Sign in as the owner; sets the session's cookie.", {
+    body: SignInDraft,
+    opens: "anyone",
+  }),
+  signOut: route("POST", "/api/door/sign-out", "End this session.", { opens: "anyone" }),
+  signOutEverywhere: route("POST", "/api/door/sign-out-everywhere", "End every session of the owner."),
+  listTrail: route("GET", "/api/door/trail", "What happened at the door and to flights, newest first.", {
+    query: PageQuery,
+    answer: page(TrailLine),
+  }),
+
+  askJoining: route("POST", "/api/join/ask", "What a join link or code opens.", {
+    body: JoinAsk,
+    answer: JoinShown,
+    opens: "anyone",
+  }),
+  join: route("POST", "/api/join", "Join a flight by its link or code; gives a token.", {
+    body: JoinDraft,
+    answer: Joined,
+    status: 201,
+    opens: "anyone",
   }),
 
   reckonMix: route("POST", "/api/reckon/mix", "Parts and strengths in, strength and proof out.", {
@@ -165,6 +236,7 @@ export const routes = {
     "At which temperatures a mixture has a density: one, or two near its densest point.",
     { body: TemperatureDraft, answer: TemperatureResult },
   ),
+
 
   listHouseholds: route("GET", "/api/households", "The households of this house.", {
     query: PageQuery,
@@ -315,20 +387,25 @@ export const routes = {
     answer: FlightMade,
     status: 201,
   }),
-  getFlight: route("GET", `${H}/flights/:flight`, "A flight, nothing given away.", { answer: Flight }),
+  getFlight: route("GET", `${H}/flights/:flight`, "A flight, nothing given away.", {
+    answer: Flight,
+    opens: AT_THE_TABLE,
+  }),
   getPourList: route("GET", `${H}/flights/:flight/pour`, "The pourer's page.", {
     answer: PourList,
     token: "pourer",
+    opens: ["pourer"],
   }),
   markPoured: route(
     "POST",
     `${H}/flights/:flight/poured`,
     "The glasses stand ready. Pourer's token, or the taster's when alone.",
-    { answer: Flight, token: "pourer" },
+    { answer: Flight, token: "pourer", opens: ["pourer", "taster"] },
   ),
   callOffFlight: route("POST", `${H}/flights/:flight/call-off`, "Nothing was poured: destroy the key.", {
     answer: Flight,
     token: "host",
+    opens: ["host"],
   }),
   takeSheet: route(
     "POST",
@@ -340,37 +417,99 @@ export const routes = {
     "POST",
     `${H}/flights/:flight/sheets/:sheet/free`,
     "Revoke its token so that it can be taken on another phone.",
-    { answer: Flight, token: "host" },
+    { answer: Flight, token: "host", opens: ["host"] },
   ),
   getSheet: route("GET", `${H}/flights/:flight/sheets/:sheet`, "One sheet.", {
     answer: Sheet,
     token: "taster or revealed",
+    opens: AT_THE_TABLE,
   }),
   editSheet: route("PATCH", `${H}/flights/:flight/sheets/:sheet`, "Notes, guesses, ranking.", {
     body: SheetEdit,
     answer: Sheet,
     token: "taster",
+    opens: ["taster"],
   }),
   lockSheet: route(
     "POST",
     `${H}/flights/:flight/sheets/:sheet/lock`,
     "Lock it; nothing on it changes any more.",
-    { body: z.object({ version: Version }), answer: Sheet, token: "taster" },
+    { body: LockDraft, answer: Sheet, token: "taster", opens: ["taster"] },
   ),
+  addEntry: route(
+    "POST",
+    `${F}/sheets/:sheet/entries`,
+    "Write on a sheet: kept as an entry, once however often it is sent.",
+    { body: EntryDraft, answer: EntryKept, status: 201, token: "taster", opens: ["taster"] },
+  ),
+  listEntries: route("GET", `${F}/sheets/:sheet/entries`, "What was written on a sheet, in order.", {
+    answer: Entries,
+    token: "taster or revealed",
+    opens: AT_THE_TABLE,
+  }),
+  atGlass: route("POST", `${F}/sheets/:sheet/at`, "Which glass is in hand, by its position.", {
+    body: AtGlass,
+    token: "taster",
+    opens: ["taster"],
+  }),
+  openJoining: route("POST", `${F}/joinings`, "Open a way into the flight for one role.", {
+    body: JoiningDraft,
+    answer: JoiningMade,
+    status: 201,
+    token: "host",
+    opens: ["host"],
+  }),
+  listJoinings: route("GET", `${F}/joinings`, "Ways in that are open, and who came in.", {
+    answer: Joinings,
+    token: "host",
+    opens: ["host"],
+  }),
+  closeJoining: route("POST", `${F}/joinings/:joining/close`, "Close a way in.", {
+    answer: Joinings,
+    token: "host",
+    opens: ["host"],
+  }),
+  revokeGuest: route(
+    "POST",
+    `${F}/guests/:guest/revoke`,
+    "Revoke a guest's token; an open seat is free again.",
+    {
+      answer: Joinings,
+      token: "host",
+      opens: ["host"],
+    },
+  ),
+  watchFlight: route("GET", `${F}/watch`, "Who has locked, nothing else.", {
+    answer: Watched,
+    token: "guest",
+    opens: EVERY_ROLE,
+  }),
+  followFlight: route("GET", `${F}/live`, "What happens at the table, as it happens.", {
+    answer: LiveMessage,
+    token: "guest",
+    opens: EVERY_ROLE,
+    stream: true,
+  }),
+  openGlass: route("POST", `${F}/opened`, "After the reveal: how many glasses are open on all phones.", {
+    body: GlassOpened,
+    token: "host",
+    opens: ["host"],
+  }),
   enterUndersides: route(
     "POST",
     `${H}/flights/:flight/undersides`,
     "Alone, after the lock: which mark stood where.",
-    { body: Undersides, answer: Flight, token: "taster" },
+    { body: Undersides, answer: Flight, token: "taster", opens: ["taster"] },
   ),
   revealFlight: route(
     "POST",
     `${H}/flights/:flight/reveal`,
     "The one reveal. Early with the host's token only.",
-    { body: RevealDraft, answer: Finding, token: "host" },
+    { body: RevealDraft, answer: Finding, token: "host", opens: AT_THE_TABLE },
   ),
   getFinding: route("GET", `${H}/flights/:flight/finding`, "What the glasses said, after the reveal.", {
     answer: Finding,
+    opens: EVERY_ROLE,
   }),
   listFindings: route("GET", `${H}/findings`, "Findings, newest first.", {
     query: PageQuery,
@@ -379,13 +518,18 @@ export const routes = {
 } as const;
 
 export type Routes = typeof routes;
-export type RouteName = keyof Routes;
+/** Routes that answer with a stream of events. */
+export type StreamName = {
+  [N in keyof Routes]: Routes[N]["stream"] extends true ? N : never;
+}[keyof Routes];
+/** Routes that answer once. */
+export type RouteName = Exclude<keyof Routes, StreamName>;
 type Given<S> = S extends z.ZodType ? z.input<S> : undefined;
 type Read<S> = S extends z.ZodType ? z.output<S> : undefined;
 /** What a caller may send. */
-export type QueryOf<N extends RouteName> = Given<Routes[N]["query"]>;
-export type BodyOf<N extends RouteName> = Given<Routes[N]["body"]>;
+export type QueryOf<N extends RouteName | StreamName> = Given<Routes[N]["query"]>;
+export type BodyOf<N extends RouteName | StreamName> = Given<Routes[N]["body"]>;
 /** What a service gets after the schemas read it. */
-export type QueryRead<N extends RouteName> = Read<Routes[N]["query"]>;
-export type BodyRead<N extends RouteName> = Read<Routes[N]["body"]>;
-export type AnswerOf<N extends RouteName> = Read<Routes[N]["answer"]>;
+export type QueryRead<N extends RouteName | StreamName> = Read<Routes[N]["query"]>;
+export type BodyRead<N extends RouteName | StreamName> = Read<Routes[N]["body"]>;
+export type AnswerOf<N extends RouteName | StreamName> = Read<Routes[N]["answer"]>;

@@ -1,12 +1,17 @@
 import { newId } from "./ids.ts";
 import type { House } from "./ports.ts";
 import { staleEdit } from "./refuse.ts";
-import type { Row } from "./rows.ts";
+import type { HouseRow, Row } from "./rows.ts";
 
 /** The head of a new row. */
 export function born(house: Pick<House, "clock" | "random">, householdId: string): Row {
+  return { ...bornOfHouse(house), householdId };
+}
+
+/** The head of a new row of the house itself. */
+export function bornOfHouse(house: Pick<House, "clock" | "random">): HouseRow {
   const now = house.clock.now().toISOString();
-  return { id: newId(house), householdId, version: 1, createdAt: now, updatedAt: now };
+  return { id: newId(house), version: 1, createdAt: now, updatedAt: now };
 }
 
 /** The row with the head of its next version; 409 if the edit was made to another version (S8). */

@@ -1,14 +1,17 @@
 import { batchHandlers, planHandlers } from "./batches/index.ts";
 import { bottleHandlers, transferHandlers, vesselHandlers, whiskeyHandlers } from "./shelf/index.ts";
+import { doorHandlers } from "./door/index.ts";
 import { demoHandlers } from "./demo/load-demo.ts";
 import { exportHandlers, restoreHandlers } from "./archive/index.ts";
 import { findingHandlers, revealHandlers } from "./findings/index.ts";
 import { flightHandlers, pouringHandlers, sheetHandlers, undersidesHandlers } from "./flights/index.ts";
-import type { Handlers } from "./handler.ts";
+import type { Handlers, StreamHandlers } from "./handler.ts";
 import { healthHandlers } from "./health.ts";
 import { householdHandlers, nextHandlers, tasterHandlers } from "./household/index.ts";
+import { followHandlers, joinHandlers, openJoiningHandlers, watchHandlers } from "./joining/index.ts";
 import { previewHandlers, recipeHandlers } from "./recipes/index.ts";
 import { reckonHandlers } from "./reckon/index.ts";
+import { trailHandlers } from "./trail/index.ts";
 
 /** Every line of the table of routes has its handler; the type says so. */
 export const allHandlers: Handlers = {
@@ -34,4 +37,12 @@ export const allHandlers: Handlers = {
   ...undersidesHandlers,
   ...revealHandlers,
   ...findingHandlers,
+  ...openJoiningHandlers,
+  ...joinHandlers,
+  ...watchHandlers,
+  ...doorHandlers,
+  ...trailHandlers,
 };
+
+/** The same for those that answer with a stream. */
+export const allStreams: StreamHandlers = followHandlers;

@@ -1,5 +1,17 @@
-export type { Asked, Handler, Handlers } from "./handler.ts";
-export { allHandlers } from "./handlers.ts";
+export { admitted, hasOwner, type Knock } from "./door/index.ts";
+export type {
+  Asked,
+  Caller,
+  Handler,
+  Handlers,
+  LiveFeed,
+  SessionCookie,
+  StreamHandlers,
+  Who,
+} from "./handler.ts";
+export { HERE } from "./handler.ts";
+export { allHandlers, allStreams } from "./handlers.ts";
+export { hubOf } from "./live/index.ts";
 export { newId } from "./ids.ts";
 export type {
   Clock,
@@ -15,3 +27,4 @@ export type {
 export { reckonHandlers } from "./reckon/index.ts";
 export { HouseRefusal } from "./refuse.ts";
 export type { HouseRow, HouseTableName, HouseTables, Row, TableName, Tables } from "./rows.ts";
+export { searchHandlers } from "./search/index.ts";

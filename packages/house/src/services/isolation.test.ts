@@ -1,6 +1,6 @@
 import { eachDatabase, type TemporaryHouse, temporaryHouse } from "@partsproof/testkit";
 import { describe, expect, test } from "vitest";
-import { type RouteName, routes } from "../protocol/index.ts";
+import { type RouteName, routes, type StreamName } from "../protocol/index.ts";
 import { eveningShelf, setFlight, takeSheets } from "./fixtures/evening.ts";
 
 /** Routes of a household, with what would be a good request if the ids were its own. */
@@ -10,7 +10,7 @@ interface Attempt {
 }
 type Ids = Readonly<Record<string, string>>;
 
-const attempts: Partial<Record<RouteName, Attempt>> = {
+const attempts: Partial<Record<RouteName | StreamName, Attempt>> = {
   getHousehold: {},
   editHousehold: { body: () => ({ version: 1, name: "Taken" }) },
   removeHousehold: { query: () => "confirm=Test%20house" },
@@ -77,6 +77,16 @@ const attempts: Partial<Record<RouteName, Attempt>> = {
   getSheet: {},
   editSheet: { body: () => ({ version: 1, ranking: null }) },
   lockSheet: { body: () => ({ version: 1 }) },
+  addEntry: { body: () => ({ key: "0123456789abcdefghijkl", after: 0, ranking: null }) },
+  listEntries: {},
+  atGlass: { body: () => ({ position: 1 }) },
+  openJoining: { body: () => ({ role: "taster" }) },
+  listJoinings: {},
+  closeJoining: {},
+  revokeGuest: {},
+  watchFlight: {},
+  followFlight: {},
+  openGlass: { body: () => ({ count: 1 }) },
   enterUndersides: { body: () => ({ marks: [] }) },
   revealFlight: { body: () => ({}) },
   getFinding: {},
@@ -109,6 +119,19 @@ async function oneOfEverything(house: TemporaryHouse): Promise<{ ids: Ids; token
   });
   const { flight, hostToken } = await setFlight(evening, [0, 1]);
   const [taken] = await takeSheets(evening, flight.id);
+  const joining = await house.client("openJoining", {
+    at: { ...at, flight: flight.id },
+    token: hostToken,
+    body: { role: "watcher" },
+  });
+  const guest = await house.client("join", {
+    body: {
+      ticket: { kind: "link", link: joining.link },
+      key: "0123456789abcdefghijkl",
+      name: "Wren",
+      ofLegalAge: true,
+    },
+  });
   const { items } = await house.client("listTransfers", { at });
   return {
     ids: {
@@ -120,6 +143,8 @@ async function oneOfEverything(house: TemporaryHouse): Promise<{ ids: Ids; token
       batch: batch.id,
       flight: flight.id,
       sheet: taken?.sheet.id ?? "",
+      joining: joining.id,
+      guest: guest.guestId,
       transfer: items.at(-1)?.id ?? "",
     },
     token: hostToken,
@@ -147,7 +172,7 @@ eachDatabase((database) => {
       const strangerBefore = await everything(house, stranger.id);
       let tried = 0;
       for (const [name, { body, query }] of Object.entries(attempts)) {
-        const { method, path } = routes[name as RouteName];
+        const { method, path } = routes[name as RouteName | StreamName];
         const named = [...path.matchAll(/:([a-z]+)/g)].map(([, key]) => key ?? "").slice(1);
         // A list, or a thing added that names nothing of the other household, is the stranger's own affair.
         const own = named.length === 0 && !/Id"|"id"/.test(JSON.stringify(body?.(ids) ?? {}));
@@ -177,7 +202,7 @@ eachDatabase((database) => {
       const { ids } = await oneOfEverything(house);
       const unknown = "0".repeat(26);
       for (const [name, { body, query }] of Object.entries(attempts)) {
-        const { method, path } = routes[name as RouteName];
+        const { method, path } = routes[name as RouteName | StreamName];
         const filled = path.replace(/:([a-z]+)/g, (_, key: string) =>
           key === "household" ? unknown : (ids[key] ?? ""),
         );

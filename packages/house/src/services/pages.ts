@@ -1,8 +1,8 @@
 import type { ListQuery } from "./ports.ts";
-import type { Row } from "./rows.ts";
+import type { HouseRow, Row } from "./rows.ts";
 
 /** One page of rows, shown. Asks for one row more than wanted to know whether there is a next page; the cursor is the last id. */
-export async function pageOf<R extends Row, S>(
+export async function pageOf<R extends HouseRow, S>(
   query: { readonly limit: number; readonly cursor?: string | undefined },
   list: (q: ListQuery<R>) => Promise<readonly R[]>,
   show: (row: R) => S,

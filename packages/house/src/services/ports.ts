@@ -56,9 +56,9 @@ export interface HouseRecords {
 
 /** The owner's passphrase under a memory-hard hash, which only the platform can compute. */
 export interface Passphrases {
-  hash(passphrase: string): Promise<string>;
+  readonly hash: (passphrase: string) => Promise<string>;
   /** Takes as long where nothing is stored. */
-  fits(passphrase: string, stored: string | null): Promise<boolean>;
+  readonly fits: (passphrase: string, stored: string | null) => Promise<boolean>;
 }
 
 export interface Clock {

@@ -2,13 +2,16 @@ import type { Issue } from "../protocol/index.ts";
 
 /** A request the house says no to. Thrown by services inside their transaction, so nothing of it is kept. */
 export class HouseRefusal extends Error {
-  readonly status: 400 | 401 | 403 | 404 | 409 | 413 | 422;
+  readonly status: 400 | 401 | 403 | 404 | 409 | 413 | 422 | 429;
   readonly issues: readonly Issue[];
-  constructor(status: HouseRefusal["status"], issues: readonly Issue[]) {
+  /** With 429: after how many seconds the next try is looked at. */
+  readonly retryAfterS: number | null;
+  constructor(status: HouseRefusal["status"], issues: readonly Issue[], retryAfterS: number | null = null) {
     super(issues.map((i) => i.message).join("; "));
     this.name = "HouseRefusal";
     this.status = status;
     this.issues = issues;
+    this.retryAfterS = retryAfterS;
   }
 }
 
@@ -37,6 +40,19 @@ export function staleEdit(what: string, sent: number, stored: number): never {
     received: sent,
     message: `${what} requires its present version ${stored}, got version ${sent}: read it again and repeat the change`,
   });
+}
+
+/** 429: not looked at, because too many came before it. */
+export function tooMany(what: string, waitMs: number): never {
+  const seconds = Math.max(1, Math.ceil(waitMs / 1000));
+  const issue = {
+    code: "too_many_tries",
+    path: [],
+    limit: `a pause of ${seconds} s`,
+    received: "one that came sooner",
+    message: `${what} requires a pause of ${seconds} s, got one that came sooner`,
+  };
+  throw new HouseRefusal(429, [issue], seconds);
 }
 
 /** R1: a mixture of nothing. */

@@ -2,7 +2,7 @@ import { type AnswerOf, type BodyOf, routes } from "../../protocol/index.ts";
 import { batchHandlers } from "../batches/index.ts";
 import { bottleHandlers, transferHandlers, vesselHandlers, whiskeyHandlers } from "../shelf/index.ts";
 import { flightHandlers, pouringHandlers, sheetHandlers, undersidesHandlers } from "../flights/index.ts";
-import type { Asked, Handler } from "../handler.ts";
+import { type Asked, type Handler, HERE } from "../handler.ts";
 import { householdHandlers, tasterHandlers } from "../household/index.ts";
 import type { House } from "../ports.ts";
 import { recipeHandlers } from "../recipes/index.ts";
@@ -43,7 +43,14 @@ export function asker(house: House, clock: ScriptClock): Ask {
     clock.moveOn(SECONDS_AN_ACT);
     const read = routes[act].body?.safeParse(body);
     if (read?.success === false) throw refused(act, read.error);
-    const asked = { house, at: { household: "", ...at }, query: undefined, body: read?.data, token };
+    const asked = {
+      house,
+      at: { household: "", ...at },
+      query: undefined,
+      body: read?.data,
+      token,
+      caller: HERE,
+    };
     try {
       return await (handlers[act] as unknown as Handler<N>)(asked as unknown as Asked<N>);
     } catch (error) {

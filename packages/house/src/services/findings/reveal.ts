@@ -2,6 +2,7 @@ import { born } from "../birth.ts";
 import {
   aDayAfter,
   changed,
+  closeJoiningsOf,
   keepFlight,
   keyOfUndersides,
   keyRowOf,
@@ -11,24 +12,29 @@ import {
   openedKey,
   type SealedKey,
   sheetsOf,
+  type TasterNames,
   tasterNames,
   unsealedKey,
 } from "../flights/index.ts";
 import { found } from "./found.ts";
 import type { Asked, Handlers } from "../handler.ts";
+import { happened } from "../live/index.ts";
 import type { House, Records } from "../ports.ts";
 import { refuse, staleEdit } from "../refuse.ts";
 import type { FlightKey, FlightKeyRow, FlightRow, SheetRow } from "../rows.ts";
 import { post, shelfState } from "../shelf/index.ts";
+import { trail } from "../trail/index.ts";
 
 /** F11: all locked; or all else may be closed, by the host or a day after the pouring. */
 async function mayReveal(
   { house, body, token }: Asked<"revealFlight">,
   flight: FlightRow,
   sheets: readonly SheetRow[],
+  names: TasterNames,
 ): Promise<void> {
   needState(flight, "the reveal", "tasting");
-  const open = sheets.filter(({ state }) => state !== "locked").length;
+  const missing = sheets.filter(({ state }) => state !== "locked");
+  const open = missing.length;
   if (open === 0) return;
   if (!body.closeOpenSheets || flight.pouring === "alone") {
     const limit = flight.pouring === "alone" ? "the sheet locked" : "every sheet locked, or closeOpenSheets";
@@ -37,7 +43,7 @@ async function mayReveal(
       path: ["closeOpenSheets"],
       limit,
       received: open,
-      message: `the reveal requires ${limit}, got ${open} not locked`,
+      message: `the reveal requires ${limit}, got ${open} not locked: ${missing.map((sheet) => names.get(sheet.tasterId) ?? "").join(", ")}`,
     });
   }
   if (!aDayAfter(flight.pouredAt, house.clock.now())) await needToken(token, flight.hostTokenHash);
@@ -99,10 +105,11 @@ async function keepKey(
 export const revealHandlers: Handlers<"revealFlight"> = {
   revealFlight: (asked) =>
     asked.house.store.transaction(async (records) => {
-      const { house, at } = asked;
+      const { house, at, caller } = asked;
       const flight = await knownFlight(records, at);
       const sheets = await sheetsOf(records, flight);
-      await mayReveal(asked, flight, sheets);
+      const names = await tasterNames(records, flight.householdId);
+      await mayReveal(asked, flight, sheets, names);
       const row = await keyRowOf(records, flight);
       const key = await keyBehind(house, flight, row, sheets);
       const shelf = await pourOut(records, house, flight, key, sheets.length);
@@ -115,10 +122,17 @@ export const revealHandlers: Handlers<"revealFlight"> = {
         if (closed !== sheet && !(await records.replace("sheet", closed))) {
           staleEdit("sheet", sheet.version, closed.version);
         }
+        if (closed !== sheet) await happened(records, house, flight, "closed", { sheetId: sheet.id });
         ended.push(closed);
       }
       const revealed = changed(flight, now, { state: "revealed", revealedAt: now.toISOString(), holds: [] });
       await keepFlight(records, revealed);
-      return found(revealed, opened, ended, await tasterNames(records, flight.householdId));
+      await closeJoiningsOf(records, house, flight);
+      await happened(records, house, flight, "revealed");
+      const how = ended.some(({ state }) => state === "closed")
+        ? "flight closed and revealed"
+        : "flight revealed";
+      await trail(records, house, how, { caller, household: at.household, flight: flight.id });
+      return found(revealed, opened, ended, names);
     }),
 };

@@ -11,9 +11,14 @@ type Draft = z.infer<typeof FlightDraft>;
 export function checkDraft(draft: Draft, shelf: Shelf, names: TasterNames): void {
   const unknown = unknownIds(draft, shelf, names);
   if (unknown.length > 0) throw new HouseRefusal(404, unknown);
-  const issues = [...whoPours(draft, names), ...repeatedTasters(draft), ...target(draft, shelf)];
-  const asks = { ...draft, tasters: draft.tasterIds.length };
-  issues.push(...shortages(shelf, asks));
+  const issues = [
+    ...howMany(draft),
+    ...whoPours(draft, names),
+    ...repeatedTasters(draft),
+    ...target(draft, shelf),
+  ];
+  const asks = { ...draft, tasters: draft.tasterIds.length + draft.seats };
+  if (asks.tasters > 0) issues.push(...shortages(shelf, asks));
   if (issues.length > 0) throw new HouseRefusal(422, issues);
 }
 
@@ -52,14 +57,33 @@ function unknownIds({ glasses, distractors, tasterIds }: Draft, shelf: Shelf, na
   ];
 }
 
+const MOST_TASTERS = 12;
+
+/** F2: those named and the seats together. */
+function howMany({ tasterIds, seats }: Draft): Issue[] {
+  const tasters = tasterIds.length + seats;
+  if (tasters === 0) return [issue("taster_needed", ["tasterIds"], "a flight", "a taster or a seat", 0)];
+  return tasters <= MOST_TASTERS
+    ? []
+    : [
+        issue(
+          "too_many_tasters",
+          ["seats"],
+          "a flight",
+          `at most ${MOST_TASTERS} tasters and seats`,
+          tasters,
+        ),
+      ];
+}
+
 /** F3, F4. */
-function whoPours({ pouring, pourer, tasterIds }: Draft, names: TasterNames): Issue[] {
+function whoPours({ pouring, pourer, tasterIds, seats }: Draft, names: TasterNames): Issue[] {
   if (pouring === "alone") {
     const one = "exactly 1 taster when pouring alone";
     return [
-      ...(tasterIds.length === 1
+      ...(tasterIds.length === 1 && seats === 0
         ? []
-        : [issue("alone_needs_one", ["tasterIds"], "a flight", one, tasterIds.length)]),
+        : [issue("alone_needs_one", ["tasterIds"], "a flight", one, tasterIds.length + seats)]),
       ...(pourer === null
         ? []
         : [issue("alone_has_no_pourer", ["pourer"], "a flight", "no pourer when pouring alone", pourer)]),

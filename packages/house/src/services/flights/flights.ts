@@ -10,7 +10,7 @@ import { knownHousehold } from "../known.ts";
 import { offerOf } from "./offer.ts";
 import { pageOf } from "../pages.ts";
 import type { House } from "../ports.ts";
-import type { FlightKeyRow, FlightRow, SheetRow } from "../rows.ts";
+import type { FlightKeyRow, FlightRow, SheetRow, TasterRow } from "../rows.ts";
 import { nameOf, type Shelf, shelfState } from "../shelf/index.ts";
 import { showFlight, shownFlight, tasterNames } from "./shown-flight.ts";
 
@@ -18,6 +18,8 @@ const MARKS = "ABCDEFGHIJ";
 
 interface Set {
   readonly flight: FlightRow;
+  /** One for each seat, named by whoever takes it. */
+  readonly seated: readonly TasterRow[];
   readonly sheets: readonly SheetRow[];
   readonly key: FlightKeyRow | null;
 }
@@ -29,6 +31,15 @@ async function drawn(
   hashes: { readonly host: string; readonly pourer: string | null },
 ): Promise<Set> {
   const alone = body.pouring === "alone";
+  const seated = Array.from(
+    { length: body.seats },
+    (_, i): TasterRow => ({
+      ...born(house, at.household),
+      name: `Seat ${i + 1}`,
+      guest: true,
+    }),
+  );
+  const tasterIds = [...body.tasterIds, ...seated.map(({ id }) => id)];
   // In a drawn order, so that neither a glass number nor a mark tells how the host listed them.
   const glasses = shuffled(body.glasses, chanceOf(house)).map(({ vesselId }) => ({
     vesselId,
@@ -41,7 +52,7 @@ async function drawn(
     state: "pouring",
     glassCount: glasses.length,
     pourMl: body.pourMl,
-    ...offerOf(shelf, { ...body, tasters: body.tasterIds.length }),
+    ...offerOf(shelf, { ...body, tasters: tasterIds.length }),
     targetNameId: body.targetNameId,
     pourer: body.pourer,
     marks: alone
@@ -59,18 +70,17 @@ async function drawn(
     commitment: null,
   };
   // Ids drawn in one millisecond sort by their random tail: sorted here, the sheets stand as the host named them.
-  const heads = body.tasterIds
-    .map(() => born(house, at.household))
-    .toSorted((a, b) => (a.id < b.id ? -1 : 1));
+  const heads = tasterIds.map(() => born(house, at.household)).toSorted((a, b) => (a.id < b.id ? -1 : 1));
   const sheetIds = heads.map(({ id }) => id);
   const places = glasses.map((_, i) => String(i + 1));
   const { key, orders } = alone ? { key: null, orders: [places] } : drawKey(house, glasses, sheetIds);
   return {
     flight,
+    seated,
     sheets: heads.map((head, i) => ({
       ...head,
       flightId: flight.id,
-      tasterId: body.tasterIds[i] ?? "",
+      tasterId: tasterIds[i] ?? "",
       state: "free",
       tokenHash: null,
       order: orders[i] ?? [],
@@ -123,11 +133,13 @@ export const flightHandlers: Handlers<"listFlights" | "addFlight" | "getFlight">
       const shelf = await shelfState(records, at.household);
       const names = await tasterNames(records, at.household);
       checkDraft(body, shelf, names);
-      const { flight, sheets, key } = await drawn(asked, shelf, hashes);
+      const { flight, seated, sheets, key } = await drawn(asked, shelf, hashes);
+      for (const taster of seated) await records.insert("taster", taster);
       await records.insert("flight", flight);
       for (const sheet of sheets) await records.insert("sheet", sheet);
       if (key) await records.insert("flightKey", key);
-      return { flight: shownFlight(flight, sheets, names), hostToken, pourerToken };
+      const seats = new Map([...names, ...seated.map(({ id, name }) => [id, name] as const)]);
+      return { flight: shownFlight(flight, sheets, seats), hostToken, pourerToken };
     });
   },
 

@@ -2,12 +2,15 @@ import type { PourList } from "../../protocol/index.ts";
 import type { z } from "zod";
 import { unsealedKey } from "./flight-key.ts";
 import { aDayAfter, changed, keyRowOf, knownFlight, needState, sheetsOf } from "./flight-rows.ts";
+import { closeJoiningsOf, needPourer } from "./guests.ts";
 import type { Handlers } from "../handler.ts";
+import { happened } from "../live/index.ts";
 import type { Records } from "../ports.ts";
 import { staleEdit } from "../refuse.ts";
-import type { FlightRow, SheetRow } from "../rows.ts";
+import type { FlightRow } from "../rows.ts";
 import { showFlight, tasterNames } from "./shown-flight.ts";
 import { needToken } from "./tokens.ts";
+import { trail } from "../trail/index.ts";
 
 /** Writes a flight's next version; two at once cannot both have read the last one. */
 export async function keepFlight(records: Records, flight: FlightRow): Promise<void> {
@@ -15,14 +18,17 @@ export async function keepFlight(records: Records, flight: FlightRow): Promise<v
 }
 
 /** The taster of a flight poured alone is the one who knows that it is poured. */
-const whoPoured = (flight: FlightRow, sheets: readonly SheetRow[]): string | null =>
-  flight.pouring === "alone" ? (sheets[0]?.tokenHash ?? null) : flight.pourerTokenHash;
+async function needWhoPoured(records: Records, flight: FlightRow, token: string | null): Promise<void> {
+  if (flight.pouring !== "alone") return needPourer(records, flight, token);
+  const [sheet] = await sheetsOf(records, flight);
+  await needToken(token, sheet?.tokenHash ?? null);
+}
 
 export const pouringHandlers: Handlers<"getPourList" | "markPoured" | "callOffFlight"> = {
   getPourList: ({ house, at, token }) =>
     house.store.transaction(async (records): Promise<z.infer<typeof PourList>> => {
       const flight = await knownFlight(records, at);
-      await needToken(token, flight.pourerTokenHash);
+      await needPourer(records, flight, token);
       if (flight.state !== "pouring") needState(flight, "the pour list", "tasting");
       const key = await unsealedKey(house, flight, await keyRowOf(records, flight));
       const sheets = await sheetsOf(records, flight);
@@ -52,15 +58,16 @@ export const pouringHandlers: Handlers<"getPourList" | "markPoured" | "callOffFl
   markPoured: ({ house, at, token }) =>
     house.store.transaction(async (records) => {
       const flight = await knownFlight(records, at);
-      await needToken(token, whoPoured(flight, await sheetsOf(records, flight)));
+      await needWhoPoured(records, flight, token);
       needState(flight, "saying that the glasses are poured", "pouring");
       const now = house.clock.now();
       const poured = changed(flight, now, { state: "tasting", pouredAt: now.toISOString() });
       await keepFlight(records, poured);
+      await happened(records, house, flight, "poured");
       return showFlight(records, poured);
     }),
 
-  callOffFlight: ({ house, at, token }) =>
+  callOffFlight: ({ house, at, token, caller }) =>
     house.store.transaction(async (records) => {
       const flight = await knownFlight(records, at);
       const now = house.clock.now();
@@ -70,6 +77,13 @@ export const pouringHandlers: Handlers<"getPourList" | "markPoured" | "callOffFl
       if (key) await records.remove("flightKey", flight.householdId, key.id);
       const calledOff = changed(flight, now, { state: "called off", holds: [] });
       await keepFlight(records, calledOff);
+      await closeJoiningsOf(records, house, flight);
+      await happened(records, house, flight, "called off");
+      await trail(records, house, "flight called off", {
+        caller,
+        household: at.household,
+        flight: flight.id,
+      });
       return showFlight(records, calledOff);
     }),
 };

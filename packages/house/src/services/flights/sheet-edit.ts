@@ -11,7 +11,7 @@ type Path = Issue["path"];
 export function writtenAfter(
   flight: FlightRow,
   sheet: SheetRow,
-  edit: SheetEdit,
+  edit: Omit<SheetEdit, "version">,
 ): { readonly written: Written; readonly issues: readonly Issue[] } {
   const notes = edit.notes ?? [];
   const guesses = edit.guesses ?? [];

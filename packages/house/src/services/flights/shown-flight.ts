@@ -78,5 +78,6 @@ export function shownSheet(row: SheetRow, flight: FlightRow, names: TasterNames)
     undersidesEntered: row.undersides !== null,
     lockedAt: row.lockedAt,
     updatedAt: row.updatedAt,
+    entries: row.entries,
   };
 }

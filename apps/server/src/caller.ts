@@ -1,0 +1,48 @@
+import type { HttpBindings } from "@hono/node-server";
+import type { Caller } from "@partsproof/house/services";
+import { isLoopback, plainAddress } from "./loopback.ts";
+import { hostnameOf } from "./host-names.ts";
+
+/** What a proxy adds to what it passes on: then the connection is the proxy's and not the caller's. */
+const PASSED_ON = [
+  "forwarded",
+  "via",
+  "x-forwarded-for",
+  "x-forwarded-host",
+  "x-forwarded-proto",
+  "x-real-ip",
+];
+
+export interface Reached {
+  /** The address at which the table reaches the house through a proxy; nobody is `here` then. */
+  readonly origin: string | null;
+  /** Whether this server itself speaks HTTPS. */
+  readonly tls: boolean;
+}
+
+/**
+ * Where a request comes from. `here` only for a connection of this machine to itself, under a name of this machine,
+ * that nobody passed on. With a proxy in front everything comes from this machine, so then nothing is taken for it.
+ */
+export function callerOf(
+  request: Request,
+  env: Partial<HttpBindings> | undefined,
+  { origin, tls }: Reached,
+): Caller {
+  const remote = env?.incoming?.socket.remoteAddress;
+  const address = remote === undefined ? null : plainAddress(remote);
+  const secure = tls || (origin?.startsWith("https:") ?? false);
+  const here =
+    origin === null &&
+    address !== null &&
+    isLoopback(address) &&
+    isLoopback(hostnameOf(request.headers.get("host") ?? "")) &&
+    !PASSED_ON.some((name) => request.headers.has(name));
+  return here
+    ? { from: "here", address: null, secure }
+    : { from: "network", address: origin === null ? address : (behindProxy(request) ?? address), secure };
+}
+
+/** The last hop a proxy of this machine tells of: what it saw itself. */
+const behindProxy = (request: Request): string | null =>
+  request.headers.get("x-forwarded-for")?.split(",").at(-1)?.trim().slice(0, 45) || null;

@@ -1,0 +1,66 @@
+import type { GuestRole } from "../../protocol/index.ts";
+import { changed } from "./flight-rows.ts";
+import { hashToken } from "../ids.ts";
+import type { House, Records } from "../ports.ts";
+import type { FlightRow, GuestRow, JoiningRow } from "../rows.ts";
+import { needToken, sameHash } from "./tokens.ts";
+
+export interface AtFlight {
+  readonly role: GuestRole;
+  readonly guestId: string | null;
+  readonly sheetId: string | null;
+}
+
+/** Guests of a flight whose tokens are not revoked. */
+export const guestsOf = (records: Records, flight: FlightRow): Promise<readonly GuestRow[]> =>
+  records.list("guest", flight.householdId, { where: { flightId: flight.id, revokedAt: null } });
+
+/** J7: whom a token makes of its holder at this flight; null for a token that is none of its. */
+export async function roleAt(records: Records, flight: FlightRow, token: string): Promise<AtFlight | null> {
+  const hash = await hashToken(token);
+  const guest = (await guestsOf(records, flight)).find(({ tokenHash }) => sameHash(hash, tokenHash));
+  const sheets = await records.list("sheet", flight.householdId, { where: { flightId: flight.id } });
+  const sheet = sheets.find(({ tokenHash }) => tokenHash !== null && sameHash(hash, tokenHash));
+  const guestId = guest?.id ?? null;
+  if (sheet) return { role: "taster", guestId, sheetId: sheet.id };
+  if (guest && guest.role !== "taster") return { role: guest.role as GuestRole, guestId, sheetId: null };
+  if (sameHash(hash, flight.hostTokenHash)) return { role: "host", guestId: null, sheetId: null };
+  const pourer = flight.pourerTokenHash;
+  return pourer !== null && sameHash(hash, pourer) ? { role: "pourer", guestId: null, sheetId: null } : null;
+}
+
+/** F3: the token given at the setting, or that of a guest who came in as the pourer. */
+export async function needPourer(records: Records, flight: FlightRow, token: string | null): Promise<void> {
+  if (token !== null && (await roleAt(records, flight, token))?.role === "pourer") return;
+  await needToken(token, null);
+}
+
+/** The guests of a sheet are guests no more; their token is dead with the sheet's. */
+export async function revokeGuestsOf(
+  records: Records,
+  house: Pick<House, "clock">,
+  flight: FlightRow,
+  sheetId: string,
+): Promise<void> {
+  const now = house.clock.now();
+  for (const guest of await guestsOf(records, flight)) {
+    if (guest.sheetId !== sheetId) continue;
+    await records.replace("guest", changed(guest, now, { revokedAt: now.toISOString() }));
+  }
+}
+
+/** J3: nobody comes in any more. */
+export async function closeJoiningsOf(
+  records: Records,
+  house: Pick<House, "clock">,
+  flight: FlightRow,
+  which: (joining: JoiningRow) => boolean = () => true,
+): Promise<void> {
+  const now = house.clock.now();
+  const open = await records.list("joining", flight.householdId, {
+    where: { flightId: flight.id, closedAt: null },
+  });
+  for (const joining of open.filter(which)) {
+    await records.replace("joining", changed(joining, now, { closedAt: now.toISOString() }));
+  }
+}

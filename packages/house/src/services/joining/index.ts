@@ -1,0 +1,3 @@
+export { joinHandlers } from "./join.ts";
+export { openJoiningHandlers } from "./open-joining.ts";
+export { followHandlers, watchHandlers } from "./watch.ts";

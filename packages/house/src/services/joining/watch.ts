@@ -1,0 +1,137 @@
+import type { LiveEvent, LiveState, Watched } from "../../protocol/index.ts";
+import { knownFlight, needToken, roleAt, sheetsOf, tasterNames } from "../flights/index.ts";
+import type { Asked, Handlers, StreamHandlers, Who } from "../handler.ts";
+import { limitsOf } from "../limits/index.ts";
+import { eventsOf, happened, hubOf, lastSeq } from "../live/index.ts";
+import type { Records } from "../ports.ts";
+import { refuse, tooMany } from "../refuse.ts";
+import type { FlightRow } from "../rows.ts";
+import { sessionStands } from "../sessions/index.ts";
+
+/** J8: a watcher is told who sits where and who has locked, not where they are. */
+const tellsGlasses = (who: Who): boolean => who.kind !== "guest" || who.role !== "watcher";
+
+async function standing(records: Records, flight: FlightRow, who: Who): Promise<LiveState> {
+  const names = await tasterNames(records, flight.householdId);
+  const events = await eventsOf(records, flight.householdId, flight.id);
+  const last = (what: string, sheetId: string | null): number | null =>
+    events.findLast((event) => event.what === what && event.sheetId === sheetId)?.number ?? null;
+  return {
+    kind: "state",
+    seq: await lastSeq(records, flight.householdId, flight.id),
+    state: flight.state as LiveState["state"],
+    seats: (await sheetsOf(records, flight)).map((sheet) => ({
+      sheetId: sheet.id,
+      taster: names.get(sheet.tasterId) ?? "",
+      state: sheet.state as LiveState["seats"][number]["state"],
+      position: tellsGlasses(who) && sheet.state === "open" ? last("at a glass", sheet.id) : null,
+    })),
+    opened: last("glass opened", null) ?? 0,
+  };
+}
+
+/** L3: what a stream begins with: the events missed, or how the table stands where they are not all kept. */
+async function begun(records: Records, flight: FlightRow, { who, lastEventId }: Asked<"followFlight">) {
+  const wants = (event: LiveEvent) => tellsGlasses(who) || event.what !== "at a glass";
+  const seq = await lastSeq(records, flight.householdId, flight.id);
+  if (lastEventId !== null && lastEventId <= seq) {
+    const missed = (await eventsOf(records, flight.householdId, flight.id)).filter(
+      (event) => event.seq > lastEventId,
+    );
+    if (missed.length === seq - lastEventId) return { first: missed.filter(wants), seq, wants };
+  }
+  return { first: [await standing(records, flight, who)], seq, wants };
+}
+
+/** L5: looked at again while the stream stands. */
+const mayFollow =
+  (flight: FlightRow, who: Who, token: string | null, now: () => Date) =>
+  async (records: Records): Promise<boolean> => {
+    if (who.kind === "here") return true;
+    if (who.kind === "owner") return sessionStands(records, who.sessionId, now());
+    if (who.kind === "stranger" || token === null) return false;
+    const role = await roleAt(records, flight, token);
+    return role?.role === who.role;
+  };
+
+export const followHandlers: StreamHandlers = {
+  followFlight: async (asked) => {
+    const { house, at, who, token } = asked;
+    const { flight, first, seq, wants } = await house.store.transaction(async (records) => {
+      const known = await knownFlight(records, at);
+      return { flight: known, ...(await begun(records, known, asked)) };
+    });
+    const may = mayFollow(flight, who, token, () => house.clock.now());
+    return {
+      open: (sink) => {
+        for (const message of first) sink.send(message);
+        return hubOf(house).follow({
+          household: at.household,
+          flight: flight.id,
+          sent: seq,
+          sink,
+          wants,
+          may,
+        });
+      },
+    };
+  },
+};
+
+export const watchHandlers: Handlers<"watchFlight" | "atGlass" | "openGlass"> = {
+  watchFlight: ({ house, at }) =>
+    house.store.transaction(async (records): Promise<Watched> => {
+      const flight = await knownFlight(records, at);
+      const names = await tasterNames(records, flight.householdId);
+      return {
+        flightId: flight.id,
+        flightName: flight.name,
+        state: flight.state as Watched["state"],
+        seats: (await sheetsOf(records, flight)).map(({ tasterId, state, lockedAt }) => ({
+          taster: names.get(tasterId) ?? "",
+          state: state as Watched["seats"][number]["state"],
+          lockedAt,
+        })),
+      };
+    }),
+
+  atGlass: ({ house, at, body, token }) =>
+    house.store.transaction(async (records) => {
+      const flight = await knownFlight(records, at);
+      const sheet = await records.find("sheet", at.household, at["sheet"] ?? "");
+      await needToken(token, sheet?.flightId === flight.id ? sheet.tokenHash : null);
+      if (!sheet || sheet.state !== "open" || flight.state !== "tasting") return undefined;
+      const wait = limitsOf(house).glassTurned(sheet.id, house.clock.now().getTime());
+      if (wait > 0) tooMany("turning to another glass", wait);
+      const number = body.position;
+      if (number !== null && number > sheet.order.length) {
+        refuse(422, {
+          code: "position_too_large",
+          path: ["position"],
+          limit: `at most ${sheet.order.length}`,
+          received: number,
+          message: `a glass in hand requires a position of at most ${sheet.order.length}, got ${number}`,
+        });
+      }
+      await happened(records, house, flight, "at a glass", { sheetId: sheet.id, number });
+      return undefined;
+    }),
+
+  /** L4. The glasses of the finding open together; what they say anybody may read by then. */
+  openGlass: ({ house, at, body, token, who }) =>
+    house.store.transaction(async (records) => {
+      const flight = await knownFlight(records, at);
+      if (who.kind === "guest") await needToken(token, flight.hostTokenHash);
+      if (flight.state !== "revealed") {
+        refuse(409, {
+          code: "not_revealed",
+          path: ["flight"],
+          limit: "a flight that is revealed",
+          received: flight.state,
+          message: `opening a glass requires a flight that is revealed, got one that is ${flight.state}`,
+        });
+      }
+      await happened(records, house, flight, "glass opened", { number: body.count });
+      return undefined;
+    }),
+};

@@ -1,0 +1,1 @@
+export { type Limits, limitsOf } from "./limits.ts";

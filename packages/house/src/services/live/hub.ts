@@ -1,0 +1,155 @@
+import type { LiveEvent } from "../../protocol/index.ts";
+import type { LiveSink } from "../handler.ts";
+import type { House, Records } from "../ports.ts";
+import { eventsOf, lastSeq } from "./happened.ts";
+
+/** How often the database is asked for what other processes wrote. */
+const ASK_EVERY_MS = 500;
+/** How often a stream says that it stands, and whoever follows it is looked at again. */
+const BEAT_EVERY_MS = 15_000;
+
+export interface Follower {
+  readonly household: string;
+  readonly flight: string;
+  /** The number of the last event it was sent. */
+  sent: number;
+  readonly sink: LiveSink;
+  readonly wants: (event: LiveEvent) => boolean;
+  /** Whether it may still follow: a token may have been revoked, a session ended. */
+  readonly may: (records: Records) => Promise<boolean>;
+}
+
+interface Followed {
+  readonly household: string;
+  readonly flight: string;
+  /** The last event read from the database. */
+  seq: number;
+  readonly followers: Set<Follower>;
+}
+
+export interface Hub {
+  /** Begins to send; the function returned ends it. */
+  follow(follower: Follower): () => void;
+  /** Something of this flight may have been written by this process: it is read at once. */
+  nudge(flight: string): void;
+  /** Looks at every follower again. */
+  recheck(): void;
+  /** Ends every stream. */
+  end(): void;
+}
+
+/**
+ * The streams of this process. What this process writes is sent at once, what others write within half a second: one
+ * small question for all followed flights, and none where nobody follows.
+ */
+export function createHub(house: Pick<House, "store">): Hub {
+  const flights = new Map<string, Followed>();
+  let asking: ReturnType<typeof setInterval> | undefined;
+  let beating: ReturnType<typeof setInterval> | undefined;
+  let line: Promise<void> = Promise.resolve();
+
+  /** One reading after the other, so that no follower is sent an event twice or out of order. */
+  const inLine = (work: () => Promise<void>): void => {
+    line = line.then(work).catch((error: unknown) => {
+      console.error("house: live events could not be read:", error instanceof Error ? error.message : error);
+    });
+  };
+
+  const drop = (follower: Follower): void => {
+    const followed = flights.get(follower.flight);
+    followed?.followers.delete(follower);
+    if (followed?.followers.size === 0) flights.delete(follower.flight);
+    if (flights.size > 0) return;
+    clearInterval(asking);
+    clearInterval(beating);
+    asking = undefined;
+    beating = undefined;
+  };
+
+  const ended = (follower: Follower): void => {
+    drop(follower);
+    follower.sink.end();
+  };
+
+  const read = async (which: readonly Followed[]): Promise<void> => {
+    const fresh = await house.store.transaction(async (records) => {
+      const found: (readonly [Followed, readonly LiveEvent[]])[] = [];
+      for (const followed of which) {
+        const seq = await lastSeq(records, followed.household, followed.flight);
+        const behind = Math.min(followed.seq, ...[...followed.followers].map(({ sent }) => sent));
+        if (seq > behind)
+          found.push([followed, await eventsOf(records, followed.household, followed.flight)]);
+      }
+      return found;
+    });
+    for (const [followed, events] of fresh) {
+      followed.seq = Math.max(followed.seq, events.at(-1)?.seq ?? 0);
+      for (const follower of followed.followers) deliver(follower, events);
+      if (events.some(({ what }) => what === "seat freed")) await look([followed]);
+    }
+  };
+
+  const deliver = (follower: Follower, events: readonly LiveEvent[]): void => {
+    for (const event of events) {
+      if (event.seq <= follower.sent) continue;
+      follower.sent = event.seq;
+      if (follower.wants(event) && !follower.sink.send(event)) return ended(follower);
+    }
+  };
+
+  /** Ends the streams of those who may not follow any more. */
+  const look = async (which: readonly Followed[]): Promise<void> => {
+    const gone = await house.store.transaction(async (records) => {
+      const found: Follower[] = [];
+      for (const { followers } of which) {
+        for (const follower of followers) if (!(await follower.may(records))) found.push(follower);
+      }
+      return found;
+    });
+    for (const follower of gone) ended(follower);
+  };
+
+  const begin = (): void => {
+    asking ??= setInterval(() => inLine(() => read([...flights.values()])), ASK_EVERY_MS);
+    beating ??= setInterval(() => {
+      for (const { followers } of flights.values()) {
+        for (const follower of followers) if (!follower.sink.beat()) ended(follower);
+      }
+      inLine(() => look([...flights.values()]));
+    }, BEAT_EVERY_MS);
+  };
+
+  return {
+    follow: (follower) => {
+      const { household, flight, sent } = follower;
+      const followed = flights.get(flight) ?? { household, flight, seq: sent, followers: new Set() };
+      followed.followers.add(follower);
+      flights.set(flight, followed);
+      begin();
+      // What was written between its first message and now is with others already.
+      inLine(() => read([followed]));
+      return () => drop(follower);
+    },
+    nudge: (flight) => {
+      const followed = flights.get(flight);
+      if (followed) inLine(() => read([followed]));
+    },
+    recheck: () => {
+      if (flights.size > 0) inLine(() => look([...flights.values()]));
+    },
+    end: () => {
+      for (const { followers } of flights.values()) {
+        for (const follower of followers) ended(follower);
+      }
+    },
+  };
+}
+
+const hubs = new WeakMap<object, Hub>();
+
+/** The hub of a house in this process. */
+export function hubOf(house: House): Hub {
+  const hub = hubs.get(house) ?? createHub(house);
+  hubs.set(house, hub);
+  return hub;
+}

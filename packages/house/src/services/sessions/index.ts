@@ -1,0 +1,8 @@
+export {
+  beginSession,
+  endEverySession,
+  endSession,
+  SESSION_MAX_AGE_S,
+  sessionOf,
+  sessionStands,
+} from "./sessions.ts";

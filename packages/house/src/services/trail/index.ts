@@ -1,0 +1,1 @@
+export { forgetOldTrail, trail, trailHandlers } from "./trail.ts";
