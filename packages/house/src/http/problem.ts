@@ -10,17 +10,12 @@ const TITLES: Readonly<Record<number, string>> = {
   409: "Not as things stand",
   413: "Too large",
   422: "A value is out of its limits",
-  429: "Too many tries",
   500: "The house failed",
 };
 
 /** Any failure as an answer. Only a refusal or a schema's issues are told; a bug is told as a bug and no more. */
 export function problem(error: unknown): Response {
-  if (error instanceof HouseRefusal) {
-    const refused = answer(error.status, error.issues);
-    if (error.retryAfterS !== null) refused.headers.set("retry-after", String(error.retryAfterS));
-    return refused;
-  }
+  if (error instanceof HouseRefusal) return answer(error.status, error.issues);
   if (error instanceof z.ZodError) return answer(422, error.issues.map(fromZod));
   console.error("house: a caller met a bug:", error instanceof Error ? error.stack : error);
   return answer(500, [
