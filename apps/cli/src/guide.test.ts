@@ -1,10 +1,10 @@
-import { mkdtemp, rm } from "node:fs/promises";
+import { copyFile, mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import process from "node:process";
 import { expect, test } from "vitest";
 import { commands } from "./commands/index.ts";
-import { environment } from "./fixtures/cli.ts";
+import { environment, root } from "./fixtures/cli.ts";
 import { Drawn, guideSteps, skeleton, trimDigits } from "./fixtures/guide.ts";
 import { words } from "./fixtures/words.ts";
 import { runProgram } from "./program.ts";
@@ -25,6 +25,8 @@ test("every block of the guide gives what the guide shows, from the first to the
   timeout: 180_000,
 }, async () => {
   const folder = await mkdtemp(join(tmpdir(), "partsproof-guide-"));
+  const problem = "saltreach-problem.json";
+  await copyFile(join(root, "docs", problem), join(folder, problem));
   const before = process.cwd();
   process.chdir(folder);
   try {

@@ -133,6 +133,35 @@ export function householdCommand<A extends string, M extends string, F extends F
   };
 }
 
+/**
+ * A command that may ask a house or none: on a file it is a sum, and with `--house` that house's own. `at` opens a
+ * household, for what is asked of one.
+ */
+export function fileCommand<F extends Flags>(
+  definition: Definition<never, never, F> & {
+    readonly run: (
+      flags: GivenFlags<F>,
+      here: { readonly client: Client; readonly at: () => Promise<AtHousehold> },
+    ) => Promise<Answer>;
+  },
+): Command {
+  const { run, ...face } = definition;
+  return {
+    ...plain(face, householdFlags),
+    run: async (given, open) => {
+      const which = given.flags as Which & { readonly household?: string };
+      const at = async (): Promise<AtHousehold> => {
+        const { client } = await open(which);
+        return { client, household: await chooseHousehold(client, which.household) };
+      };
+      const client = which.house === undefined ? await reckoner() : (await open(which)).client;
+      return run(given.flags as GivenFlags<F>, { client, at }).catch((error: unknown) =>
+        renamed(error, face.places),
+      );
+    },
+  };
+}
+
 /** Inside a field of the house's own these are no flags: a strength is typed whole. */
 const INSIDE = new Set(["value", "strength"]);
 

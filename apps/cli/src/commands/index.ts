@@ -34,6 +34,7 @@ import { sample } from "./reckon/sample.ts";
 import { temperature } from "./reckon/temperature.ts";
 import { weigh } from "./reckon/weigh.ts";
 import { weighOut } from "./reckon/weigh-out.ts";
+import { search } from "./search/search.ts";
 import { shelfAdd } from "./shelf/add.ts";
 import { shelfAddVessel } from "./shelf/add-vessel.ts";
 import { shelfList } from "./shelf/list.ts";
@@ -79,6 +80,7 @@ export const commands: readonly Command[] = [
   shelfTransfers,
   whiskeyList,
   whiskeyShow,
+  search,
   recipeList,
   recipeShow,
   recipeHistory,

@@ -10,13 +10,20 @@ const TITLES: Readonly<Record<number, string>> = {
   409: "Not as things stand",
   413: "Too large",
   422: "A value is out of its limits",
+  429: "Too many tries",
   500: "The house failed",
 };
 
 /** Any failure as an answer. Only a refusal or a schema's issues are told; a bug is told as a bug and no more. */
 export function problem(error: unknown): Response {
-  if (error instanceof HouseRefusal) return answer(error.status, error.issues);
-  if (error instanceof z.ZodError) return answer(422, error.issues.map(fromZod));
+  if (error instanceof HouseRefusal) {
+    const refused = answer(error.status, error.issues);
+    if (error.retryAfterS !== null) refused.headers.set("retry-after", String(error.retryAfterS));
+    return refused;
+  }
+  if (error instanceof z.ZodError) return answer(422, error.issues.flatMap(fieldByField).map(fromZod));
+  // Nobody waits for this answer.
+  if (error instanceof DOMException && error.name === "AbortError") return new Response(null, { status: 499 });
   console.error("house: a caller met a bug:", error instanceof Error ? error.stack : error);
   return answer(500, [
     {
@@ -48,6 +55,18 @@ function answer(status: number, issues: readonly Issue[]): Response {
     status,
     headers: { "content-type": "application/problem+json", "cache-control": "no-store" },
   });
+}
+
+/** Fields that a strict schema has not, each at its own place. */
+function fieldByField(issue: z.core.$ZodIssue): readonly z.core.$ZodIssue[] {
+  if (issue.code !== "unrecognized_keys") return [issue];
+  const held = issue.input as Readonly<Record<string, unknown>> | undefined;
+  return issue.keys.map((key) => ({
+    ...issue,
+    keys: [key],
+    path: [...issue.path, key],
+    input: held?.[key] as Record<string, unknown>,
+  }));
 }
 
 function fromZod(issue: z.core.$ZodIssue): Issue {
@@ -94,6 +113,8 @@ function bound(issue: z.core.$ZodIssue): { code: string; limit: string } {
       return { code: "wrong_type", limit: issue.expected };
     case "invalid_union":
       return unionBound(issue);
+    case "unrecognized_keys":
+      return { code: "unknown_field", limit: "no field of this name" };
     case "invalid_value":
       return { code: "unknown_word", limit: `one of ${issue.values.map(String).join(", ")}` };
     default:

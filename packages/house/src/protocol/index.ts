@@ -126,6 +126,17 @@ export {
   type Routes,
   type StreamName,
 } from "./routes.ts";
+export { SearchAnswer, SearchRecipe } from "./search-answer.ts";
+export { searchSchema } from "./search-schema.ts";
+export {
+  SEARCH_LIMITS,
+  SearchIntensity,
+  SearchProblem,
+  SearchQuery,
+  SearchRules,
+  SearchTarget,
+  SearchWhiskey,
+} from "./search.ts";
 export {
   Account,
   BottleDraft,

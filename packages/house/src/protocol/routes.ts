@@ -48,6 +48,8 @@ import {
   ReduceDraft,
   ReduceResult,
 } from "./reckon.ts";
+import { SearchAnswer } from "./search-answer.ts";
+import { SearchProblem, SearchQuery } from "./search.ts";
 import {
   EvaporatedDraft,
   EvaporatedResult,
@@ -237,6 +239,11 @@ export const routes = {
     { body: TemperatureDraft, answer: TemperatureResult },
   ),
 
+  search: route("POST", "/api/search", "The closest recipes for a problem, proven or with the proven gap.", {
+    body: SearchProblem,
+    query: SearchQuery,
+    answer: SearchAnswer,
+  }),
 
   listHouseholds: route("GET", "/api/households", "The households of this house.", {
     query: PageQuery,

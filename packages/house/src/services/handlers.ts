@@ -11,6 +11,7 @@ import { householdHandlers, nextHandlers, tasterHandlers } from "./household/ind
 import { followHandlers, joinHandlers, openJoiningHandlers, watchHandlers } from "./joining/index.ts";
 import { previewHandlers, recipeHandlers } from "./recipes/index.ts";
 import { reckonHandlers } from "./reckon/index.ts";
+import { searchHandlers } from "./search/index.ts";
 import { trailHandlers } from "./trail/index.ts";
 
 /** Every line of the table of routes has its handler; the type says so. */
@@ -18,6 +19,7 @@ export const allHandlers: Handlers = {
   ...tasterHandlers,
   ...healthHandlers,
   ...reckonHandlers,
+  ...searchHandlers,
   ...householdHandlers,
   ...demoHandlers,
   ...exportHandlers,

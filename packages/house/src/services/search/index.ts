@@ -1,0 +1,2 @@
+export { findRecipes, type Watch } from "./find-recipes.ts";
+export { searchHandlers } from "./search-handlers.ts";
