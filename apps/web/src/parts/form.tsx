@@ -25,10 +25,12 @@ export interface FormProps {
   readonly className?: string;
   /** Names the form for screen readers when a page has more than one. */
   readonly label?: string;
+  /** Issues stand beside their fields only: for a form whose answer follows as it is typed, and nothing is sent. */
+  readonly quiet?: boolean;
 }
 
 /** A form whose fields show the issues sent back for their path; a summary gathers all of them and takes the focus. */
-export function Form({ say, onSend, children, className, label }: FormProps) {
+export function Form({ say, onSend, children, className, label, quiet = false }: FormProps) {
   const form = useRef<HTMLFormElement>(null);
   return (
     <IssuesContext value={say.issues}>
@@ -42,7 +44,7 @@ export function Form({ say, onSend, children, className, label }: FormProps) {
           onSend?.();
         }}
       >
-        <IssueSummary say={say} within={form} />
+        {!quiet && <IssueSummary say={say} within={form} />}
         {children}
       </form>
     </IssuesContext>

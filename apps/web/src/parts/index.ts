@@ -16,6 +16,7 @@ export { Page, Section } from "./page.tsx";
 export { SafetyNote } from "./safety-note.tsx";
 export { sentence } from "./sentence.ts";
 export { Stepper } from "./stepper.tsx";
+export { Strip } from "./strip.tsx";
 export { Tag } from "./tag.tsx";
 export { VesselLevel } from "./vessel-level.tsx";
 export { AreaField, SelectField, TextField } from "./text-field.tsx";

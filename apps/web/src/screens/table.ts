@@ -2,6 +2,7 @@ import { type ComponentType, lazy } from "react";
 import { matchPath, type Params } from "../router/index.ts";
 import { screens as about } from "./about/screens.ts";
 import { screens as batches } from "./batches/screens.ts";
+import { screens as closest } from "./closest/screens.ts";
 import { screens as findings } from "./findings/screens.ts";
 import { screens as flights } from "./flights/screens.ts";
 import { screens as front } from "./front/screens.ts";
@@ -25,6 +26,7 @@ const table = [
   ...front,
   ...reckon,
   ...shelf,
+  ...closest,
   ...recipes,
   ...weigh,
   ...batches,

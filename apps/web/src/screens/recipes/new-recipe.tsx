@@ -6,11 +6,12 @@ import { announce, Broken, Button, Busy, Empty, Form, LinkButton, Page } from ".
 import { go, usePlace, useUnsaved } from "../../router/index.ts";
 import { useHousehold } from "../../session/index.ts";
 import { fromBench } from "./from-bench.ts";
+import { fromClosest } from "./from-closest.ts";
 import { namedIssues } from "./named-issues.ts";
 import { RecipeEditor } from "./recipe-editor.tsx";
 import { BLANK, readBody } from "./recipe-typed.ts";
 
-/** Writes a new recipe; an address that carries a result of the bench fills it in. */
+/** Writes a new recipe; an address that carries a result of the bench, or a recipe found, fills it in. */
 export default function NewRecipe() {
   const household = useHousehold();
   const cellar = useCellar();
@@ -48,7 +49,7 @@ function Write({ cellar }: { readonly cellar: Cellar }) {
     const carried = carriedFrom(query);
     return carried === null ? null : fromBench(carried, cellar);
   });
-  const [typed, setTyped] = useState(brought?.typed ?? BLANK);
+  const [typed, setTyped] = useState(() => brought?.typed ?? fromClosest(query, cellar) ?? BLANK);
   const saved = useUnsaved(JSON.stringify(typed) !== JSON.stringify(BLANK));
   const send = async (): Promise<void> => {
     const read = readBody(typed);

@@ -1,0 +1,21 @@
+export {
+  type Aim,
+  INTENSITY_STEP,
+  MOST_WEIGHT,
+  NO_AIM,
+  weightOf,
+  withIntensity,
+  withWeight,
+} from "./aim.ts";
+export { attributeName } from "./attribute-name.ts";
+export { INTENSITY_SD } from "./intensity.data.ts";
+export type { Because, Found, Shown, Why } from "./messages.ts";
+export { problemOf, tastedTogetherAt } from "./problem-of.ts";
+export { printDistance, proofWords } from "./proof-words.ts";
+export { readRules } from "./read-rules.ts";
+export { ruleWords } from "./rule-words.ts";
+export { FIRST_RULES, type RuleKey, type Rules, stands, toggled } from "./rules.ts";
+export { type Shelf, shelfOf } from "./shelf-of.ts";
+export { type Taste, tasteOf } from "./taste.ts";
+export { type Seeking, TOP, useSearch } from "./use-search.ts";
+export { useWhy, type Wondering } from "./use-why.ts";

@@ -1,0 +1,59 @@
+import type {
+  Conflict,
+  FoundRecipe,
+  PriceOfRule,
+  Problem,
+  Purchase,
+  SearchResult,
+} from "@partsproof/core/blending";
+import type { ShelfWhiskey, Traded, TradeOff } from "@partsproof/core/blending";
+
+/** A recipe as the page shows it. */
+export interface Shown extends FoundRecipe {
+  /** Its parts in one text: steady while the list around it changes. */
+  readonly key: string;
+  /** Distance to expect with how unsure the profiles are. */
+  readonly expected: number;
+}
+
+/** What a search knows at one moment. */
+export interface Found {
+  /** Which question this answers. */
+  readonly turn: number;
+  readonly done: boolean;
+  readonly recipes: readonly Shown[];
+  readonly gap: number;
+  readonly nodes: number;
+  readonly unknown: SearchResult["unknown"];
+  /** How many from the first on cannot be told apart on what is known; 0 until the search is done. */
+  readonly alike: number;
+  /** What the search took so far, in ms of the worker's own time. */
+  readonly tookMs: number;
+}
+
+export type ToSearch =
+  | { readonly kind: "search"; readonly turn: number; readonly problem: Problem; readonly top: number }
+  | { readonly kind: "stop" };
+
+/** Questions that may take long; each is one message to a worker of its own. */
+export type Why =
+  | { readonly kind: "conflict"; readonly problem: Problem }
+  | { readonly kind: "prices"; readonly problem: Problem }
+  | { readonly kind: "trade"; readonly problem: Problem; readonly traded: Traded }
+  | {
+      readonly kind: "buy";
+      readonly problem: Problem;
+      readonly candidates: readonly ShelfWhiskey[];
+      readonly top: number;
+    };
+
+export type Because =
+  | { readonly kind: "conflict"; readonly conflict: Conflict | null }
+  | { readonly kind: "prices"; readonly prices: readonly PriceOfRule[] }
+  | { readonly kind: "trade"; readonly traded: Traded; readonly tradeOff: TradeOff }
+  | {
+      readonly kind: "buy";
+      readonly purchases: readonly Purchase[];
+      readonly neverNeeded: readonly string[];
+      readonly top: number;
+    };

@@ -1,0 +1,103 @@
+import type { Whiskey } from "@partsproof/house/protocol";
+import { memo } from "react";
+import { type Aim, printDistance, type Shown } from "../../closest/index.ts";
+import { abvDigits, printAge, printMoney } from "../../figures/index.ts";
+import { Button, LinkButton, LiquidColumn, NumberHero } from "../../parts/index.ts";
+import { useHousehold } from "../../session/index.ts";
+import { recipeAddress } from "./recipe-address.ts";
+
+export interface FoundCardProps {
+  readonly recipe: Shown;
+  /** 0 is the closest. */
+  readonly place: number;
+  readonly aim: Pick<Aim, "from">;
+  readonly nameOf: (id: string) => string;
+  readonly whiskeys: readonly Whiskey[];
+  /** Whether it is compared with the closest. */
+  readonly beside: boolean;
+  readonly onBeside: (key: string | null) => void;
+}
+
+/** One recipe found: the column, how far off, and what it is. */
+export const FoundCard = memo(function FoundCard({
+  recipe,
+  place,
+  aim,
+  nameOf,
+  whiskeys,
+  beside,
+  onBeside,
+}: FoundCardProps) {
+  const household = useHousehold();
+  const { parts, distance, expected, pricePerLitre } = recipe;
+  return (
+    <article className={place === 0 ? "found found-first" : "found"} data-found={recipe.key}>
+      <Column recipe={recipe} size={place === 0 ? "card" : "list"} nameOf={nameOf} whiskeys={whiskeys} />
+      <div className="found-numbers">
+        <NumberHero
+          size={place === 0 ? "hero" : "plain"}
+          label={place === 0 ? "Off by" : `Off by, number ${place + 1}`}
+          value={printDistance(distance)}
+          unit="of 10"
+          note={`${printDistance(expected)} to expect, as unsure as the notes are`}
+        />
+        <p className="found-facts">
+          <span>
+            <b>{abvDigits(recipe.abv20)}</b> % vol
+          </span>
+          <span>
+            {pricePerLitre === null
+              ? "price not known"
+              : `${printMoney(pricePerLitre * 0.7, household.currency)} for 700\u00a0mL`}
+          </span>
+          <span>{recipe.youngestYears === null ? "no age stated" : printAge(recipe.youngestYears)}</span>
+        </p>
+      </div>
+      <div className="form-actions">
+        <LinkButton
+          kind={place === 0 ? "main" : "plain"}
+          to={recipeAddress(household.id, parts, aim.from)}
+          aria-label={`Open number ${place + 1} as a recipe`}
+        >
+          Open as a recipe
+        </LinkButton>
+        {place > 0 && (
+          <Button
+            aria-pressed={beside}
+            aria-label={`Compare number ${place + 1} with the closest`}
+            onClick={() => onBeside(beside ? null : recipe.key)}
+          >
+            {beside ? "Compared" : "Compare"}
+          </Button>
+        )}
+      </div>
+    </article>
+  );
+});
+
+interface ColumnProps extends Pick<FoundCardProps, "nameOf" | "whiskeys"> {
+  readonly recipe: Shown;
+  readonly size: "list" | "card";
+}
+
+/** Drawn anew only when the parts change: while a weight moves, mostly only the numbers do. */
+const Column = memo(
+  function Column({ recipe, size, nameOf, whiskeys }: ColumnProps) {
+    const segments = recipe.parts.map(({ id, parts }) => {
+      const whiskey = whiskeys.find((one) => one.id === id);
+      return {
+        key: id,
+        label: whiskey === undefined ? nameOf(id) : [whiskey.name, whiskey.release].filter(Boolean).join(" "),
+        amount: parts,
+        amountText: String(parts),
+        ...(whiskey === undefined ? {} : { sub: `${whiskey.maker} · ${printAge(whiskey.ageYears)}` }),
+      };
+    });
+    const title = recipe.parts
+      .map(({ id, parts }) => `${parts} ${parts === 1 ? "part" : "parts"} ${nameOf(id)}`)
+      .join(", ");
+    return <LiquidColumn size={size} title={title} segments={segments} />;
+  },
+  (a, b) =>
+    a.recipe.key === b.recipe.key && a.size === b.size && a.whiskeys === b.whiskeys && a.nameOf === b.nameOf,
+);
