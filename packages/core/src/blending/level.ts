@@ -1,4 +1,5 @@
 import type { Frame } from "./frame.ts";
+import { canVanish, shareOfOthers } from "./third.ts";
 
 /**
  * Whiskeys that may still join a support whose first `prefix` are chosen: for each its row of the Cholesky factor of M (`z`), what is
@@ -69,7 +70,8 @@ export function takeOut(level: Level, x: number): void {
 
 /**
  * The level with the whiskeys at `x` and `y` of `above` chosen too: two steps of Cholesky's method. Whiskeys that may not stand
- * with either are left out: their entry in `pairs` is NaN, and so are the chosen ones' own.
+ * with either are left out: their entry in `pairs` is NaN, and so are the chosen ones' own. So are those that could not bring the
+ * two and `more` - 1 others, no two of them more opposed than `frame.floor`, down to the threshold.
  */
 export function levelBelow(
   frame: Frame,
@@ -77,6 +79,7 @@ export function levelBelow(
   above: Level,
   x: number,
   y: number,
+  more: number,
   levels: Levels,
 ): Level {
   const { alpha, beta } = frame;
@@ -92,6 +95,10 @@ export function levelBelow(
   const rootI = Math.sqrt(rest[x]!);
   const zij = ij / rootI;
   const rootJ = Math.sqrt(rest[y]! - zij * zij);
+  const share = dim === 0 && frame.floor > -1 ? shareOfOthers(frame.floor, more - 1) : Infinity;
+  const lengthI = 1 / Math.sqrt(above.whole[x]!);
+  const lengthJ = 1 / Math.sqrt(above.whole[y]!);
+  const cosine = ij * lengthI * lengthJ;
   const bi = beta[i]!;
   const bj = beta[j]!;
   const ai = alpha[i]!;
@@ -105,6 +112,10 @@ export function levelBelow(
     let ik = pairs[rowI + k]! - bi * beta[k]! + ai + shift;
     let jk = pairs[rowJ + k]! - bj * beta[k]! + aj + shift;
     if (Number.isNaN(ik + jk)) continue;
+    if (share < 1) {
+      const length = 1 / Math.sqrt(above.whole[w]!);
+      if (!canVanish(cosine, ik * lengthI * length, jk * lengthJ * length, share)) continue;
+    }
     for (let r = 0; r < dim; r += 1) {
       const row = z[r]!;
       const zk = row[w]!;

@@ -16,6 +16,8 @@ export type ScanRoom = {
   readonly low: Float64Array[];
   readonly high: Float64Array[];
   readonly partners: Int32Array;
+  /** Bounds in the making. */
+  readonly highest: Float64Array;
   runs: number;
 };
 
@@ -31,6 +33,7 @@ export const scanRoomOf = (n: number): ScanRoom => ({
   low: [],
   high: [],
   partners: new Int32Array(n),
+  highest: new Float64Array(n),
   runs: 0,
 });
 

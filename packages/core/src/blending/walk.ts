@@ -158,7 +158,7 @@ function* within(walk: Walk, frame: Frame, level: Level, more: number, outermost
     if (cosine <= -1 + HOT || more === 2)
       yield* part(walk, frame, [...level.prefix, i, j], othersOf(walk, level, [i, j]), more - 2);
     else {
-      const below = levelBelow(frame, pairs, level, x, y, walk.levels);
+      const below = levelBelow(frame, pairs, level, x, y, more - 2, walk.levels);
       yield* within(walk, frame, below, more - 2, false);
       walk.levels.give(below);
     }

@@ -11,9 +11,6 @@ import type { Space } from "./space.ts";
 import type { TopList } from "./top-list.ts";
 import { branch, part, type Walk } from "./walk.ts";
 
-/** Whiskeys in a group of like ones, about. */
-const GROUP = 16;
-
 const padded = (threshold: number): number => threshold + 1e-9 * (1 + Math.abs(threshold));
 
 function walkOf(space: Space, list: TopList, relaxed: Relaxation, ceiling: () => number): Walk {
@@ -36,7 +33,7 @@ function walkOf(space: Space, list: TopList, relaxed: Relaxation, ceiling: () =>
         : each.map((own, i) => own * (along[i]! - length * (threshold - goal[i]!)) - tilt[i]! / 2),
     levels: new Levels(n),
     room: scanRoomOf(n),
-    groups: groupsOf(n, Math.ceil(n / GROUP), cosine),
+    groups: groupsOf(n, Math.ceil(Math.sqrt(n)), cosine),
     found: [],
     nodes: 0,
     open: null,
