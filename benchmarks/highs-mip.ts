@@ -1,4 +1,7 @@
-import loadHighs from "highs";
+import highs from "highs";
+
+// Its types describe the CommonJS build; the ES module that is loaded here gives the function itself.
+const loadHighs = highs as unknown as typeof highs.default;
 
 const terms = (list: readonly string[]): string => list.join(" + ").replaceAll("+ -", "- ");
 
@@ -45,13 +48,13 @@ export async function byHighs(
   maxParts: number,
   secondsEach: number,
 ): Promise<{ readonly distance: number | null; readonly milliseconds: number }> {
-  const highs = await loadHighs();
+  const solver = await loadHighs();
   let distance: number | null = Infinity;
   let milliseconds = 0;
   for (let parts = Math.floor(maxParts / 2) + 1; parts <= maxParts; parts += 1) {
     const lp = lpOf(shelf, target, bottles, parts);
     const start = performance.now();
-    const { Status, ObjectiveValue } = highs.solve(lp, { mip_rel_gap: 1e-9, time_limit: secondsEach });
+    const { Status, ObjectiveValue } = solver.solve(lp, { mip_rel_gap: 1e-9, time_limit: secondsEach });
     milliseconds += performance.now() - start;
     if (Status !== "Optimal") distance = null;
     else if (distance !== null) distance = Math.min(distance, ObjectiveValue);

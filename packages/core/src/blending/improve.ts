@@ -34,7 +34,9 @@ export function improve(
     }
     let best = kept ? (Math.sqrt(Math.max(0, square)) + goals) / weight - 1e-12 : Infinity;
     // The length that exchanges go by says little of an absolute distance: only what betters it is measured.
-    let threshold = space.objective.absolute ? -Infinity : list.threshold;
+    // While the list is short, what is little worse will do to fill it.
+    const near = best + 0.2 * Math.abs(best);
+    let threshold = space.objective.absolute ? -Infinity : Math.min(near, list.threshold);
     let change: { slot: number; to: number; parts: number } | null = null;
     const slots = support.length < maxBottles ? support.length + 1 : support.length;
     for (let slot = 0; slot < slots; slot += 1) {
@@ -62,7 +64,7 @@ export function improve(
           const places = lines.filter((_, x) => keep[x]);
           const left = counts.filter((count) => count > 0);
           const taken = offer(space, list, places, left, left.length);
-          if (!space.objective.absolute) threshold = list.threshold;
+          if (!space.objective.absolute) threshold = Math.min(near, list.threshold);
           if (taken && score < best) {
             best = score;
             change = { slot, to: j, parts: m };
