@@ -6,6 +6,7 @@ import { dataFolder } from "./data-folder.ts";
 import { openDatabase } from "./database.ts";
 import { createPassphrases } from "./passphrases.ts";
 import { readSealKey } from "./seal-key.ts";
+import { searchThreads } from "./search-threads.ts";
 
 export interface OpenedHouse extends OpenHouse {
   readonly dataFolder: string;
@@ -32,6 +33,12 @@ async function open(folder: string, url: string | null, given: string | undefine
   const file = join(folder, "house.db");
   const sealKey = readSealKey({ folder, given, ...(url === null ? { databaseFile: file } : {}) });
   const { store, says } = await openDatabase(url ?? file);
-  const house = openHouse({ store, clock, random, sealKey, passphrases: createPassphrases() });
-  return { ...house, dataFolder: folder, database: says, hasOwner: () => hasOwner({ store }) };
+  const searching = searchThreads();
+  const passphrases = createPassphrases();
+  const house = openHouse({ store, clock, random, sealKey, passphrases, searching });
+  const close = async (): Promise<void> => {
+    await searching.close();
+    await house.close();
+  };
+  return { ...house, close, dataFolder: folder, database: says, hasOwner: () => hasOwner({ store }) };
 }

@@ -126,7 +126,15 @@ export {
   type Routes,
   type StreamName,
 } from "./routes.ts";
-export { SearchAnswer, SearchRecipe } from "./search-answer.ts";
+export {
+  PurchasesAnswer,
+  RulePricesAnswer,
+  SearchAnswer,
+  SearchRecipe,
+  TradeOffAnswer,
+  Traded,
+} from "./search-answer.ts";
+export { PurchasesDraft, TradeOffQuery } from "./search-asked.ts";
 export { searchSchema } from "./search-schema.ts";
 export {
   SEARCH_LIMITS,

@@ -48,7 +48,8 @@ import {
   ReduceDraft,
   ReduceResult,
 } from "./reckon.ts";
-import { SearchAnswer } from "./search-answer.ts";
+import { PurchasesAnswer, RulePricesAnswer, SearchAnswer, TradeOffAnswer } from "./search-answer.ts";
+import { PurchasesDraft, TradeOffQuery } from "./search-asked.ts";
 import { SearchProblem, SearchQuery } from "./search.ts";
 import {
   EvaporatedDraft,
@@ -244,6 +245,23 @@ export const routes = {
     query: SearchQuery,
     answer: SearchAnswer,
   }),
+  searchTradeOff: route(
+    "POST",
+    "/api/search/trade-off",
+    "Every recipe that nothing beats in closeness and in price, bottles, parts or age as well.",
+    { body: SearchProblem, query: TradeOffQuery, answer: TradeOffAnswer },
+  ),
+  searchRules: route("POST", "/api/search/rules", "How much closer the best would be without each rule.", {
+    body: SearchProblem,
+    query: SearchQuery,
+    answer: RulePricesAnswer,
+  }),
+  searchPurchases: route(
+    "POST",
+    "/api/search/purchases",
+    "Which one more bottle helps most, for one target or several; which is never needed.",
+    { body: PurchasesDraft, query: SearchQuery, answer: PurchasesAnswer },
+  ),
 
   listHouseholds: route("GET", "/api/households", "The households of this house.", {
     query: PageQuery,

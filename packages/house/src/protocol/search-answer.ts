@@ -13,9 +13,9 @@ export const SearchRecipe = z.object({
   ageYears: z.number().nullable(),
   /** Predicted intensities of the target's attributes. */
   predicted: z.record(z.string(), z.number()),
-  /** The distance to expect, with how uncertain the profiles are: never below `distance`. */
-  expectedDistance: z.number(),
-  /** How probable it is that the first recipe of the list is truly closer than this one; null for the first. */
+  /** The distance to expect, with how uncertain the profiles are: never below `distance`. Null but for plain means and squares. */
+  expectedDistance: z.number().nullable(),
+  /** How probable it is that the first recipe of the list is truly closer than this one; null for the first, and as above. */
   firstIsCloser: z.number().nullable(),
 });
 export type SearchRecipe = z.infer<typeof SearchRecipe>;
@@ -46,3 +46,48 @@ export const SearchAnswer = z.object({
   cannotTellApart: z.int(),
 });
 export type SearchAnswer = z.infer<typeof SearchAnswer>;
+
+/** What closeness is traded against: the mean price of a litre, how many bottles, how many parts, the youngest's age. */
+export const Traded = z.enum(["price", "bottles", "parts", "age"]);
+
+export const TradeOffAnswer = z.object({
+  /** The closest first; nothing is both as close as a point and as good in the other measure. */
+  points: z.array(SearchRecipe),
+  /** False when there are more than are listed. */
+  complete: z.boolean(),
+  elapsedMs: z.number(),
+});
+export type TradeOffAnswer = z.infer<typeof TradeOffAnswer>;
+
+export const RulePricesAnswer = z.object({
+  /** The closest with all rules kept; null when there is none. */
+  best: SearchRecipe.nullable(),
+  rules: z.array(
+    z.object({
+      /** The rule's field, and its place there where the field holds several. */
+      rule: z.string(),
+      /** How much closer the best would be without it; null where one of the two is missing. */
+      costs: z.number().nullable(),
+      without: SearchRecipe.nullable(),
+    }),
+  ),
+  elapsedMs: z.number(),
+});
+export type RulePricesAnswer = z.infer<typeof RulePricesAnswer>;
+
+export const PurchasesAnswer = z.object({
+  /** The greatest gain first. */
+  purchases: z.array(
+    z.object({
+      id: z.string(),
+      /** How much closer the best becomes, summed over the targets. A target out of reach counts as 10 off. */
+      gain: z.number(),
+      /** By target: the best recipe that uses it, where that beats the shelf's own. */
+      recipes: z.array(SearchRecipe.nullable()),
+    }),
+  ),
+  /** Whiskeys of the shelf in none of the best recipes, `top` for each target. */
+  neverNeeded: z.array(z.string()),
+  elapsedMs: z.number(),
+});
+export type PurchasesAnswer = z.infer<typeof PurchasesAnswer>;

@@ -131,21 +131,45 @@ export const SearchTarget = z.strictObject({
   ),
   /** 1 where left out. */
   weights: few(z.number().min(0).max(1e6), 100).optional(),
+  /** Power law by attribute: mixed = (sum of share x intensity^e)^(1/e); 1, the plain mean, where left out. */
+  exponents: few(z.number().min(0.1).max(10), SEARCH_LIMITS.attributes).optional(),
 });
 export type SearchTarget = z.infer<typeof SearchTarget>;
 
 const someWeight = ({ profile, weights }: SearchTarget): boolean =>
   Object.keys(profile).some((attribute) => (weights?.[attribute] ?? 1) > 0);
 
+const problem = {
+  whiskeys: z.array(SearchWhiskey).max(SEARCH_LIMITS.whiskeys),
+  target: SearchTarget.refine(someWeight, { path: ["weights"], error: "one weight above 0" }),
+  rules: SearchRules,
+  top: z.int().min(1).max(SEARCH_LIMITS.recipes).optional(),
+  /** `absolute`: sum w |m - t| / sum w. `expected`: with how uncertain the profiles are counted in. */
+  distance: z.enum(["root mean square", "absolute", "expected"]).optional(),
+  /** What a whiskey's share in a profile is a share of: the volume poured, or the alcohol, which is mixing all at one strength. */
+  shares: z.enum(["volume", "alcohol"]).optional(),
+};
+
 /** A problem as a file holds it: docs/search.md. */
 export const SearchProblem = z
-  .strictObject({
-    whiskeys: z.array(SearchWhiskey).max(SEARCH_LIMITS.whiskeys),
-    target: SearchTarget.refine(someWeight, { path: ["weights"], error: "one weight above 0" }),
-    rules: SearchRules,
-    top: z.int().min(1).max(SEARCH_LIMITS.recipes).optional(),
-  })
-  .superRefine(({ whiskeys }, context) => {
+  .strictObject(problem)
+  .superRefine(({ whiskeys, target, distance, shares }, context) => {
+    const weak = shares === "alcohol" ? whiskeys.findIndex(({ abv }) => abv === 0) : -1;
+    if (weak >= 0)
+      context.addIssue({
+        code: "custom",
+        path: ["whiskeys", weak, "abv"],
+        message: "alcohol, where shares are of the alcohol",
+        input: 0,
+      });
+    const bent = Object.values(target.exponents ?? {}).some((exponent) => exponent !== 1);
+    if (bent && (distance ?? "root mean square") !== "root mean square")
+      context.addIssue({
+        code: "custom",
+        path: ["distance"],
+        message: "root mean square, where an exponent is not 1",
+        input: distance,
+      });
     const seen = new Set<string>();
     for (const [n, { id }] of whiskeys.entries()) {
       if (seen.has(id))

@@ -27,4 +27,5 @@ export type {
 export { reckonHandlers } from "./reckon/index.ts";
 export { HouseRefusal } from "./refuse.ts";
 export type { HouseRow, HouseTableName, HouseTables, Row, TableName, Tables } from "./rows.ts";
-export { searchHandlers } from "./search/index.ts";
+export { answerHere, searchHandlers } from "./search/index.ts";
+export type { Question, QuestionKind, Questions, Searching, Watch } from "./searching.ts";

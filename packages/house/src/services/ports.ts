@@ -1,3 +1,4 @@
+import type { Searching } from "./searching.ts";
 import type { HouseTableName, HouseTables, TableName, Tables } from "./rows.ts";
 
 /** What the house needs from a database. Implemented by `store`, in SQLite and PostgreSQL alike. */
@@ -80,4 +81,6 @@ export interface House {
   readonly sealKey: Uint8Array;
   /** None where nobody can sign in, as in a house opened in this process. */
   readonly passphrases?: Passphrases;
+  /** Threads that searches run in; none where a search may keep this one busy. */
+  readonly searching?: Searching;
 }

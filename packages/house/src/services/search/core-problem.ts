@@ -5,8 +5,10 @@ import { bare } from "./bare.ts";
 import { coreRules } from "./core-rules.ts";
 
 /** A problem as a file has it, as core searches it. */
-export function coreProblem({ whiskeys, target, rules }: SearchProblem): Problem {
+export function coreProblem({ whiskeys, target, rules, distance, shares }: SearchProblem): Problem {
   return {
+    ...(distance === undefined ? {} : { distance }),
+    ...(shares === undefined ? {} : { shares }),
     whiskeys: whiskeys.map(coreWhiskey),
     target: coreTarget(target),
     maxBottles: rules.maxBottles,
@@ -32,8 +34,12 @@ export function coreWhiskey({ abv, profile, grains, tags, gone, ...facts }: Sear
   };
 }
 
-export function coreTarget({ profile, weights }: SearchTarget): Target {
-  return { profile: bare(profile), ...(weights === undefined ? {} : { weights: bare(weights) }) };
+export function coreTarget({ profile, weights, exponents }: SearchTarget): Target {
+  return {
+    profile: bare(profile),
+    ...(weights === undefined ? {} : { weights: bare(weights) }),
+    ...(exponents === undefined ? {} : { exponents: bare(exponents) }),
+  };
 }
 
 /** Weights of attributes that the target has not. */

@@ -1,15 +1,9 @@
-import { cannotTellApart, type Progress, startSearch } from "@partsproof/core/blending";
+import { startSearch } from "@partsproof/core/blending";
 import type { SearchAnswer, SearchProblem } from "../../protocol/index.ts";
+import type { Watch } from "../searching.ts";
 import { coreProblem, unusedWeights } from "./core-problem.ts";
-import { shownRecipes } from "./shown-recipes.ts";
+import { shownRecipes, toldApart } from "./shown-recipes.ts";
 import { toldConflict } from "./told-conflict.ts";
-
-/** How a search is watched and stopped. */
-export interface Watch {
-  readonly seconds: number;
-  readonly signal?: AbortSignal;
-  readonly onProgress?: (progress: Progress) => void;
-}
 
 const DEFAULT_TOP = 20;
 /** How long a search keeps its thread before others have their turn, and how many steps go between two looks at the clock. */
@@ -47,6 +41,6 @@ export async function findRecipes(problem: SearchProblem, watch: Watch): Promise
     ...(none ? toldConflict(asked) : {}),
     unknown: found.unknown.map((value) => ({ ...value })),
     unusedWeights: [...unusedWeights(problem.target)],
-    cannotTellApart: cannotTellApart(asked, found.recipes).length,
+    cannotTellApart: toldApart(asked, found.recipes),
   };
 }

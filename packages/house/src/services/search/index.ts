@@ -1,2 +1,2 @@
-export { findRecipes, type Watch } from "./find-recipes.ts";
+export { answerHere } from "./answer-here.ts";
 export { searchHandlers } from "./search-handlers.ts";

@@ -1,7 +1,7 @@
 import { conflictOf, type Problem } from "@partsproof/core/blending";
 import type { SearchAnswer } from "../../protocol/index.ts";
 import { fieldOfRule } from "./core-rules.ts";
-import { shownRecipes } from "./shown-recipes.ts";
+import { shownRecipe } from "./shown-recipes.ts";
 
 const fieldsOf = (names: readonly string[]): string[] => [...new Set(names.map(fieldOfRule))];
 
@@ -11,11 +11,11 @@ export function toldConflict(
 ): Pick<SearchAnswer, "conflict" | "conflictProven" | "nearest"> {
   const why = conflictOf(problem);
   if (why === null) return {};
-  const [recipe] = why.nearest === null ? [] : shownRecipes(problem, [why.nearest.recipe]);
+  const recipe = shownRecipe(problem, why.nearest?.recipe);
   return {
     conflict: fieldsOf(why.names),
     conflictProven: why.proven,
     nearest:
-      recipe === undefined || why.nearest === null ? null : { recipe, breaks: fieldsOf(why.nearest.breaks) },
+      recipe === null || why.nearest === null ? null : { recipe, breaks: fieldsOf(why.nearest.breaks) },
   };
 }
