@@ -5,6 +5,7 @@ import { offerIfClose } from "./offer.ts";
 import { scanPairs } from "./pair-scan.ts";
 import type { Open } from "./open-bound.ts";
 import { opposedTo } from "./opposed.ts";
+import { inReach, reachOf } from "./reach.ts";
 import { eachParts } from "./parts.ts";
 import { PairsFound } from "./pairs-found.ts";
 import type { ScanRoom } from "./scan-room.ts";
@@ -24,8 +25,8 @@ export type Walk = {
   readonly pairs: Float64Array;
   /** The threshold asked for, with room for rounding. */
   readonly threshold: () => number;
-  /** A recipe reaches the threshold only if its sum of parts x slack is 0 or less. */
-  slack: (threshold: number) => Float64Array | null;
+  /** A recipe reaches the threshold only if its sum of parts x this is 0 or more. */
+  readonly closeness: (threshold: number) => Float64Array;
   readonly levels: Levels;
   readonly room: ScanRoom;
   readonly groups: Groups;
@@ -36,6 +37,12 @@ export type Walk = {
 };
 
 type Branch = Generator<void, void, void>;
+
+/** What must come to 0 or more over a recipe: the rules' rows, and closeness to the relaxation. */
+const rowsOf = (walk: Walk, frame: Frame): readonly Float64Array[] => [
+  walk.closeness(frame.threshold),
+  ...walk.space.rules.rows,
+];
 
 /** Deals with every recipe that holds the prefix, the frame's fixed lines, and up to `more` of the others. */
 export function* part(
@@ -49,36 +56,33 @@ export function* part(
   const any = frame.left === 0;
   const most = any ? space.maxParts : frame.left;
   const support = [...frame.support, ...prefix];
-  const ways: { readonly parts: readonly number[]; readonly sum: number }[] = [];
+  const reach = more > 0 && others.length > 0 ? reachOf(rowsOf(walk, frame), others) : null;
+  const ways: { readonly parts: readonly number[]; readonly left: number }[] = [];
   eachParts(prefix.length, most, (parts, sum) => {
     const all = [...frame.parts, ...parts];
     if (any || sum === most) {
       walk.nodes += 1;
       offerIfClose(space, list, support, all);
     }
-    if (more > 0 && sum < most && others.length > 0) ways.push({ parts: all, sum });
+    if (reach === null) return;
+    for (let left = any ? 1 : most - sum; left > 0 && left <= most - sum; left += 1)
+      if (inReach(reach, support, all, left)) ways.push({ parts: all, left });
   });
-  for (const { parts, sum } of ways)
-    for (let left = any ? 1 : most - sum; left <= most - sum; left += 1) {
-      yield* branch(walk, frameOf(space, support, parts, left), others, more, false);
-      yield;
-    }
+  for (const { parts, left } of ways) {
+    yield* branch(walk, frameOf(space, support, parts, left), others, more, false);
+    yield;
+  }
 }
 
-/** The whiskeys that can still be in a recipe with the frame's fixed lines: not too far along the relaxation, no row out of reach. */
+/** The whiskeys that can still be in a recipe with the frame's fixed lines. */
 function allowed(walk: Walk, frame: Frame, among: Int32Array): Int32Array {
-  const { space } = walk;
-  const left = frame.left === 0 ? space.maxParts : frame.left;
-  const slack = walk.slack(frame.threshold);
-  // The slack must come to 0 or less over a recipe, a row to 0 or more.
-  const sums = [...space.rules.rows, ...(slack === null ? [] : [slack.map((value) => 1e-9 - value)])];
+  const left = frame.left === 0 ? walk.space.maxParts : frame.left;
   let candidates = among;
-  for (const row of sums) {
+  for (const { row, most } of reachOf(rowsOf(walk, frame), among)) {
     let fixed = 0;
     for (const [x, i] of frame.support.entries()) fixed += frame.parts[x]! * row[i]!;
-    let most = frame.left === 0 ? 0 : -Infinity;
-    for (const k of candidates) most = Math.max(most, row[k]!);
-    candidates = candidates.filter((k) => fixed + row[k]! + (left - 1) * most >= 0);
+    const others = (left - 1) * (frame.left === 0 ? Math.max(0, most) : most);
+    candidates = candidates.filter((k) => fixed + row[k]! + others >= 0);
   }
   return candidates;
 }

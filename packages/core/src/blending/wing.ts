@@ -21,16 +21,23 @@ function walkOf(space: Space, list: TopList, relaxed: Relaxation, ceiling: () =>
   const cosine = (k: number, l: number): number =>
     gram[k * n + l]! / Math.sqrt(gram[k * n + k]! * gram[l * n + l]! + 1e-12);
   const { along, length, tilt } = relaxed;
+  const close = new Float64Array(n);
+  let at = Number.NaN;
   return {
     space,
     tilt,
     list,
     pairs,
     threshold: () => padded(Math.min(list.threshold, ceiling())),
-    slack: (threshold) =>
-      length < 1e-9
-        ? null
-        : each.map((own, i) => own * (along[i]! - length * (threshold - goal[i]!)) - tilt[i]! / 2),
+    closeness: (threshold) => {
+      if (threshold !== at) {
+        at = threshold;
+        // Along the relaxation's mean no recipe gets further than its length times that mean's.
+        for (let i = 0; i < n; i += 1)
+          close[i] = 1e-9 + tilt[i]! / 2 - each[i]! * (along[i]! - length * (threshold - goal[i]!));
+      }
+      return close;
+    },
     levels: new Levels(n),
     room: scanRoomOf(n),
     groups: groupsOf(n, Math.ceil(Math.sqrt(n)), cosine),
