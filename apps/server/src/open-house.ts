@@ -1,4 +1,4 @@
-import { randomBytes } from "node:crypto";
+import { createHash, randomBytes } from "node:crypto";
 import { join } from "node:path";
 import { type OpenHouse, openHouse } from "@partsproof/house";
 import { type Clock, hasOwner, type Random } from "@partsproof/house/services";
@@ -19,6 +19,10 @@ export interface OpenedHouse extends OpenHouse {
 const clock: Clock = { now: () => new Date() };
 const random: Random = { bytes: (count) => new Uint8Array(randomBytes(count)) };
 
+/** At once and not by WebCrypto, which only promises. */
+export const sha256 = (bytes: Uint8Array): Uint8Array =>
+  new Uint8Array(createHash("sha256").update(bytes).digest());
+
 /** The house of a data folder, in this process: the same file, the same key and the same door as the server's. */
 export function openEmbeddedHouse(folder: string): Promise<OpenedHouse> {
   return open(folder, null, undefined);
@@ -35,7 +39,7 @@ async function open(folder: string, url: string | null, given: string | undefine
   const { store, says } = await openDatabase(url ?? file);
   const searching = searchThreads();
   const passphrases = createPassphrases();
-  const house = openHouse({ store, clock, random, sealKey, passphrases, searching });
+  const house = openHouse({ store, clock, random, sealKey, sha256, passphrases, searching });
   const close = async (): Promise<void> => {
     await searching.close();
     await house.close();

@@ -16,7 +16,8 @@ export async function setPassphrase(env: NodeJS.ProcessEnv): Promise<string> {
 }
 
 function readHidden(prompt: string): Promise<string> {
-  const { isTTY: terminal = false } = process.stdin;
+  // Undefined where it is none; the types say otherwise.
+  const terminal = process.stdin.isTTY;
   if (terminal) process.stderr.write(prompt);
   // readline echoes what is typed into its output; this one keeps nothing of it.
   const nowhere = new Writable({ write: (_chunk, _encoding, done) => done() });

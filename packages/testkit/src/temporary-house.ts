@@ -1,7 +1,7 @@
 import { openHouse, type OpenHouse } from "@partsproof/house";
 import { type Client, createClient } from "@partsproof/house/protocol";
 import type { House, Random, Store } from "@partsproof/house/services";
-import { createPassphrases, openDatabase } from "@partsproof/server";
+import { createPassphrases, openDatabase, sha256 } from "@partsproof/server";
 import type { DatabaseName } from "./databases.ts";
 import { seededRandom } from "./seeded-random.ts";
 import { type SettableClock, settableClock } from "./settable-clock.ts";
@@ -44,6 +44,7 @@ export async function temporaryHouse(
     clock,
     random,
     sealKey: random.bytes(32),
+    sha256,
     passphrases: createPassphrases(QUICK),
   };
   const opened = openHouse(house);

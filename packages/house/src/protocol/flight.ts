@@ -61,6 +61,10 @@ export const Flight = z.object({
   createdAt: Instant,
   pouredAt: Instant.nullable(),
   revealedAt: Instant.nullable(),
+  /** The promise of the key (docs/decisions/0007): 64 hexadecimal digits that every phone stores at once. */
+  commitment: z.string().nullable(),
+  /** One digest over all sheets once the last is shut, before the key is opened: stored likewise. */
+  closing: z.string().nullable(),
 });
 export type Flight = z.infer<typeof Flight>;
 

@@ -69,6 +69,7 @@ export {
   Watched,
 } from "./joining.ts";
 export { AtGlass, GlassOpened, LiveEvent, LiveKind, LiveMessage, LiveState } from "./live.ts";
+export { FlightRecord } from "./record.ts";
 export {
   Recipe,
   RecipeBody,
@@ -135,16 +136,6 @@ export {
   Traded,
 } from "./search-answer.ts";
 export { PurchasesDraft, TradeOffQuery } from "./search-asked.ts";
-export { searchSchema } from "./search-schema.ts";
-export {
-  SEARCH_LIMITS,
-  SearchIntensity,
-  SearchProblem,
-  SearchQuery,
-  SearchRules,
-  SearchTarget,
-  SearchWhiskey,
-} from "./search.ts";
 export {
   Account,
   BottleDraft,

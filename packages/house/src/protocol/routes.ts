@@ -29,6 +29,7 @@ import {
   Watched,
 } from "./joining.ts";
 import { AtGlass, GlassOpened, LiveMessage } from "./live.ts";
+import { FlightRecord } from "./record.ts";
 import {
   Recipe,
   RecipeDraft,
@@ -240,11 +241,6 @@ export const routes = {
     { body: TemperatureDraft, answer: TemperatureResult },
   ),
 
-  search: route("POST", "/api/search", "The closest recipes for a problem, proven or with the proven gap.", {
-    body: SearchProblem,
-    query: SearchQuery,
-    answer: SearchAnswer,
-  }),
   searchTradeOff: route(
     "POST",
     "/api/search/trade-off",
@@ -504,6 +500,16 @@ export const routes = {
       opens: ["host"],
     },
   ),
+  closeFlight: route("POST", `${F}/close`, "Close the sheets that are open; the key stays sealed.", {
+    answer: Flight,
+    token: "host",
+    opens: ["host"],
+  }),
+  getRecord: route("GET", `${F}/record`, "The promise of the key, and after the reveal what checks it.", {
+    answer: FlightRecord,
+    token: "guest",
+    opens: EVERY_ROLE,
+  }),
   watchFlight: route("GET", `${F}/watch`, "Who has locked, nothing else.", {
     answer: Watched,
     token: "guest",

@@ -3,15 +3,20 @@ import { bottleHandlers, transferHandlers, vesselHandlers, whiskeyHandlers } fro
 import { doorHandlers } from "./door/index.ts";
 import { demoHandlers } from "./demo/load-demo.ts";
 import { exportHandlers, restoreHandlers } from "./archive/index.ts";
-import { findingHandlers, revealHandlers } from "./findings/index.ts";
-import { flightHandlers, pouringHandlers, sheetHandlers, undersidesHandlers } from "./flights/index.ts";
+import { findingHandlers, recordHandlers, revealHandlers } from "./findings/index.ts";
+import {
+  closingHandlers,
+  flightHandlers,
+  pouringHandlers,
+  sheetHandlers,
+  undersidesHandlers,
+} from "./flights/index.ts";
 import type { Handlers, StreamHandlers } from "./handler.ts";
 import { healthHandlers } from "./health.ts";
 import { householdHandlers, nextHandlers, tasterHandlers } from "./household/index.ts";
 import { followHandlers, joinHandlers, openJoiningHandlers, watchHandlers } from "./joining/index.ts";
 import { previewHandlers, recipeHandlers } from "./recipes/index.ts";
 import { reckonHandlers } from "./reckon/index.ts";
-import { searchHandlers } from "./search/index.ts";
 import { trailHandlers } from "./trail/index.ts";
 
 /** Every line of the table of routes has its handler; the type says so. */
@@ -19,7 +24,6 @@ export const allHandlers: Handlers = {
   ...tasterHandlers,
   ...healthHandlers,
   ...reckonHandlers,
-  ...searchHandlers,
   ...householdHandlers,
   ...demoHandlers,
   ...exportHandlers,
@@ -39,6 +43,8 @@ export const allHandlers: Handlers = {
   ...undersidesHandlers,
   ...revealHandlers,
   ...findingHandlers,
+  ...recordHandlers,
+  ...closingHandlers,
   ...openJoiningHandlers,
   ...joinHandlers,
   ...watchHandlers,

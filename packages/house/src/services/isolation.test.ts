@@ -84,6 +84,8 @@ const attempts: Partial<Record<RouteName | StreamName, Attempt>> = {
   listJoinings: {},
   closeJoining: {},
   revokeGuest: {},
+  closeFlight: {},
+  getRecord: {},
   watchFlight: {},
   followFlight: {},
   openGlass: { body: () => ({ count: 1 }) },

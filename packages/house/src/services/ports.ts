@@ -79,6 +79,8 @@ export interface House {
   readonly random: Random;
   /** 32 bytes kept outside the database; flight keys are encrypted under it until the reveal. */
   readonly sealKey: Uint8Array;
+  /** SHA-256 (FIPS 180-4) of whole bytes, at once: what is promised is chained in the middle of a transaction. */
+  readonly sha256: (bytes: Uint8Array) => Uint8Array;
   /** None where nobody can sign in, as in a house opened in this process. */
   readonly passphrases?: Passphrases;
   /** Threads that searches run in; none where a search may keep this one busy. */

@@ -127,6 +127,12 @@ export interface FlightRow extends Row {
   readonly revealedAt: string | null;
   /** SHA-256 over the key and a nonce, public from the setting on; null for flights set before there was one. */
   readonly commitment: string | null;
+  /** One digest over all sheets, made when the last of them was shut; null before. */
+  readonly closing: {
+    readonly closedAt: number;
+    readonly heads: readonly { readonly sheet: string; readonly entries: number; readonly hash: string }[];
+    readonly hash: string;
+  } | null;
 }
 
 /** The key under seal. `sealed` is ciphertext until the reveal, `opened` its plain text after. */
@@ -146,6 +152,9 @@ export interface FlightKey {
   }[];
   /** For each sheet, the glass number behind each code. */
   readonly codes: readonly { readonly sheetId: string; readonly code: string; readonly glass: number }[];
+  /** What the commitment was made with, and what each sheet's chain stands on; not for flights without a commitment. */
+  readonly nonce?: string;
+  readonly salts?: readonly { readonly sheetId: string; readonly salt: string }[];
 }
 
 export interface SheetRow extends Row {

@@ -18,6 +18,7 @@ import { sqlName } from "./names.ts";
 import { houseTableNames, tableNames } from "./tables.ts";
 
 const versions = Object.keys(migrations);
+const { glasses, codes } = oneOfEach(1).flightKey.opened ?? { glasses: [], codes: [] };
 
 /** What came after a version: tables of which it has no row, and fields with what its rows are given for them. */
 const after: Readonly<
@@ -31,7 +32,12 @@ const after: Readonly<
 > = {
   "0001_beginning": {
     tables: ["entry", "joining", "guest", "liveCount", "liveEvent", ...houseTableNames],
-    fields: { taster: { guest: false }, sheet: { entries: 0 }, flight: { commitment: null } },
+    fields: {
+      taster: { guest: false },
+      sheet: { entries: 0 },
+      flight: { commitment: null, closing: null },
+      flightKey: { opened: { glasses, codes } },
+    },
   },
 };
 

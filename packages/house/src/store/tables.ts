@@ -93,6 +93,7 @@ export const tables: { readonly [N in TableName]: Fields<N> } = {
     pouredAt: "text",
     revealedAt: "text",
     commitment: "text",
+    closing: "json",
   },
   flightKey: { flightId: "id", sealed: "text", opened: "json" },
   sheet: {

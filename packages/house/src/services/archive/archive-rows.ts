@@ -2,6 +2,7 @@ import { z } from "zod";
 import {
   Account,
   BatchDraft,
+  Entry,
   Flight,
   GlassNotes,
   GlassCode,
@@ -105,7 +106,15 @@ const flight = z.strictObject({
   alcoholAtMostG: notBelowZero,
   pouredAt: Instant.nullable(),
   revealedAt: Instant.nullable(),
-  commitment: z.string().max(200).nullable().default(null),
+  commitment: z.string().max(64).nullable().default(null),
+  closing: z
+    .strictObject({
+      closedAt: z.int(),
+      heads: z.array(z.strictObject({ sheet: z.string(), entries: z.int(), hash: z.string() })),
+      hash: z.string(),
+    })
+    .nullable()
+    .default(null),
 });
 const flightKey = z.strictObject({
   ...head,
@@ -115,6 +124,8 @@ const flightKey = z.strictObject({
       z.strictObject({ vesselId: Id, nameId: NameId, label: z.string(), ethanolG: notBelowZero }),
     ),
     codes: z.array(z.strictObject({ sheetId: Id, code: GlassCode, glass: z.int().min(0).max(9) })),
+    nonce: z.string().optional(),
+    salts: z.array(z.strictObject({ sheetId: Id, salt: z.string() })).optional(),
   }),
 });
 const sheetFields = {
@@ -131,9 +142,24 @@ const sheetFields = {
   entries: z.int().min(0).default(0),
 };
 
+const entry = z.strictObject({
+  ...head,
+  flightId: Id,
+  sheetId: Id,
+  number: z.int().min(1),
+  key: z.string().max(64),
+  kind: Entry.shape.kind,
+  written: z.strictObject({
+    notes: Entry.shape.notes,
+    guesses: Entry.shape.guesses,
+    ranking: Entry.shape.ranking,
+  }),
+  hash: z.string().max(64).nullable(),
+});
+
 /**
  * The file's tables, in the order in which they are written: stored rows without the household's id, without holds
- * and without hashes of tokens. `flightKey` and `sheet` are those of revealed flights only; the sheets of the others
+ * and without hashes of tokens. `flightKey`, `sheet` and `entry` are those of revealed flights only; the sheets of the others
  * are in `sealedSheets`, which only the house that wrote it can open.
  */
 export const archiveRows = {
@@ -146,6 +172,7 @@ export const archiveRows = {
   flight,
   flightKey,
   sheet: z.strictObject(sheetFields),
+  entry,
   transfer,
   sealedSheets: z.strictObject({ flightId: Id, sealed: z.string().max(8_000_000) }),
 } as const;
@@ -155,6 +182,7 @@ export const SealedSheets = z.strictObject({
   hostTokenHash: z.string(),
   pourerTokenHash: z.string().nullable(),
   sheets: z.array(z.strictObject({ ...sheetFields, tokenHash: z.string().nullable() })),
+  entries: z.array(entry).default([]),
 });
 export type SealedSheets = z.infer<typeof SealedSheets>;
 

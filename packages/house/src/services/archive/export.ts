@@ -3,7 +3,7 @@ import type { SealedSheets } from "./archive-rows.ts";
 import type { Handlers } from "../handler.ts";
 import { knownHousehold } from "../known.ts";
 import type { House } from "../ports.ts";
-import type { FlightRow, Row, SheetRow, TableName } from "../rows.ts";
+import type { EntryRow, FlightRow, Row, SheetRow, TableName } from "../rows.ts";
 import { seal } from "../flights/index.ts";
 
 export const exportHandlers: Handlers<"exportHousehold"> = {
@@ -14,6 +14,7 @@ export const exportHandlers: Handlers<"exportHousehold"> = {
       const all = async (table: TableName) => (await records.list(table, at.household)).map(bare);
       const flights = await records.list("flight", at.household);
       const sheets = await records.list("sheet", at.household);
+      const entries = await records.list("entry", at.household);
       const keys = await records.list("flightKey", at.household);
       const revealed = new Set(flights.filter(({ state }) => state === "revealed").map(({ id }) => id));
       return {
@@ -35,11 +36,13 @@ export const exportHandlers: Handlers<"exportHousehold"> = {
           sheet: sheets
             .filter(({ flightId }) => revealed.has(flightId))
             .map(({ tokenHash: _, ...sheet }) => bare(sheet)),
+          entry: entries.filter(({ flightId }) => revealed.has(flightId)).map(bare),
           transfer: await all("transfer"),
           sealedSheets: await sealedSheets(
             house,
             flights.filter(({ id }) => !revealed.has(id)),
             sheets,
+            entries,
           ),
         },
       };
@@ -52,11 +55,22 @@ function bareFlight({ hostTokenHash: _, pourerTokenHash: __, holds: ___, ...row 
   return bare(row);
 }
 
-async function sealedSheets(house: House, flights: readonly FlightRow[], sheets: readonly SheetRow[]) {
+async function sealedSheets(
+  house: House,
+  flights: readonly FlightRow[],
+  sheets: readonly SheetRow[],
+  entries: readonly EntryRow[],
+) {
   const rows = [];
   for (const { id, hostTokenHash, pourerTokenHash } of flights) {
     const own = sheets.filter(({ flightId }) => flightId === id).map(bare);
-    const plain = { hostTokenHash, pourerTokenHash, sheets: own } as unknown as SealedSheets;
+    const written = entries.filter(({ flightId }) => flightId === id).map(bare);
+    const plain = {
+      hostTokenHash,
+      pourerTokenHash,
+      sheets: own,
+      entries: written,
+    } as unknown as SealedSheets;
     rows.push({ flightId: id, sealed: await seal(house, JSON.stringify(plain), sealedFor(id)) });
   }
   return rows;

@@ -3,7 +3,7 @@ import { type ArchiveRows, SealedSheets } from "./archive-rows.ts";
 import { archiveWrong } from "./archive-wrong.ts";
 import { sealedFor } from "./export.ts";
 import type { House } from "../ports.ts";
-import type { FlightKeyRow, FlightRow, SheetRow } from "../rows.ts";
+import type { EntryRow, FlightKeyRow, FlightRow, SheetRow } from "../rows.ts";
 import { unseal } from "../flights/index.ts";
 
 type Bare<R> = Omit<R, "householdId">;
@@ -11,6 +11,7 @@ export interface RestoredFlights {
   readonly flights: readonly Bare<FlightRow>[];
   readonly sheets: readonly Bare<SheetRow>[];
   readonly keys: readonly Bare<FlightKeyRow>[];
+  readonly entries: readonly Bare<EntryRow>[];
 }
 
 /** No hash of any token: nothing fits it. */
@@ -43,6 +44,9 @@ export async function restoredFlights(
       name: revealed.has(row.id) || row.state === "called off" ? row.name : calledOff(row.name),
       state: revealed.has(row.id) ? "revealed" : "called off",
       holds: [],
+      // The promise was made of the first household's ids: of the copy's it says nothing.
+      commitment: null,
+      closing: null,
       hostTokenHash: insides.get(row.id)?.hostTokenHash ?? NO_TOKEN,
       pourerTokenHash: insides.get(row.id)?.pourerTokenHash ?? null,
     })),
@@ -55,8 +59,31 @@ export async function restoredFlights(
     ],
     keys: rows.flightKey.map((row, i) => {
       needRevealed(row.flightId, ["flightKey", i]);
-      return { ...renewed(ids, "flightKey", row, ["flightKey", i]), sealed: null };
+      const { opened, ...key } = renewed(ids, "flightKey", row, ["flightKey", i]);
+      const { glasses, codes } = opened;
+      return { ...key, sealed: null, opened: { glasses, codes } };
     }),
+    entries: [
+      ...rows.entry.map((row, i) => {
+        needRevealed(row.flightId, ["entry", i]);
+        return restoredEntry(renewed(ids, "entry", row, ["entry", i]));
+      }),
+      ...[...insides.values()].flatMap(({ entries }) => entries.map(restoredEntry)),
+    ],
+  };
+}
+
+/** Fields that were not written are left out, and the digest is of the first household's entry. */
+function restoredEntry({ written, ...row }: ArchiveRows["entry"][number]): Bare<EntryRow> {
+  const { notes, guesses, ranking } = written;
+  return {
+    ...row,
+    hash: null,
+    written: {
+      ...(notes === undefined ? {} : { notes }),
+      ...(guesses === undefined ? {} : { guesses }),
+      ...(ranking === undefined ? {} : { ranking }),
+    },
   };
 }
 
@@ -82,7 +109,16 @@ async function unsealed(
     );
     const all = new Map([...ids, ...[...fresh].map(([id, to]) => [`sheet:${id}`, to] as const)]);
     const sheets = inside.sheets.map((sheet) => renewed(all, "sheet", sheet, ["sealedSheets", i]));
-    insides.set(flightId, { ...inside, sheets });
+    const freshEntries = freshIds(
+      house,
+      inside.entries.map(({ id }) => id),
+    );
+    const withEntries = new Map([
+      ...all,
+      ...[...freshEntries].map(([id, to]) => [`entry:${id}`, to] as const),
+    ]);
+    const entries = inside.entries.map((entry) => renewed(withEntries, "entry", entry, ["sealedSheets", i]));
+    insides.set(flightId, { ...inside, sheets, entries });
   }
   return insides;
 }

@@ -2,7 +2,9 @@ import { born } from "../birth.ts";
 import {
   aDayAfter,
   changed,
+  closedOver,
   closeJoiningsOf,
+  isShut,
   keepFlight,
   keyOfUndersides,
   keyRowOf,
@@ -10,8 +12,10 @@ import {
   needState,
   needToken,
   openedKey,
+  saltOf,
   type SealedKey,
   sheetsOf,
+  shutSheets,
   type TasterNames,
   tasterNames,
   unsealedKey,
@@ -33,7 +37,7 @@ async function mayReveal(
   names: TasterNames,
 ): Promise<void> {
   needState(flight, "the reveal", "tasting");
-  const missing = sheets.filter(({ state }) => state !== "locked");
+  const missing = sheets.filter((sheet) => !isShut(sheet));
   const open = missing.length;
   if (open === 0) return;
   if (!body.closeOpenSheets || flight.pouring === "alone") {
@@ -113,19 +117,14 @@ export const revealHandlers: Handlers<"revealFlight"> = {
       const row = await keyRowOf(records, flight);
       const key = await keyBehind(house, flight, row, sheets);
       const shelf = await pourOut(records, house, flight, key, sheets.length);
-      const opened = openedKey(flight, shelf, key);
+      const salts = [];
+      for (const { id } of sheets) salts.push({ sheetId: id, salt: await saltOf(house, id) });
+      const opened = openedKey(flight, shelf, key, salts);
       await keepKey(records, house, flight, row, opened);
       const now = house.clock.now();
-      const ended: SheetRow[] = [];
-      for (const sheet of sheets) {
-        const closed = sheet.state === "locked" ? sheet : changed(sheet, now, { state: "closed" });
-        if (closed !== sheet && !(await records.replace("sheet", closed))) {
-          staleEdit("sheet", sheet.version, closed.version);
-        }
-        if (closed !== sheet) await happened(records, house, flight, "closed", { sheetId: sheet.id });
-        ended.push(closed);
-      }
-      const revealed = changed(flight, now, { state: "revealed", revealedAt: now.toISOString(), holds: [] });
+      const ended = await shutSheets(records, house, flight, sheets);
+      const closed = await closedOver(records, house, flight, ended);
+      const revealed = changed(closed, now, { state: "revealed", revealedAt: now.toISOString(), holds: [] });
       await keepFlight(records, revealed);
       await closeJoiningsOf(records, house, flight);
       await happened(records, house, flight, "revealed");

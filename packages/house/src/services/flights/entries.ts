@@ -4,7 +4,8 @@ import { changed } from "./flight-rows.ts";
 import { newId } from "../ids.ts";
 import type { House, Records } from "../ports.ts";
 import { refuse } from "../refuse.ts";
-import type { EntryRow, SheetRow } from "../rows.ts";
+import { chained } from "./promise.ts";
+import type { EntryRow, FlightRow, SheetRow } from "../rows.ts";
 
 type Written = EntryRow["written"];
 
@@ -25,21 +26,28 @@ export function writtenIn({ notes, guesses, ranking }: Omit<EntryDraft, "key" | 
 /** E1, E3: the next entry of a sheet and the sheet as it is after it, in one transaction. */
 export async function keepEntry(
   records: Records,
-  house: Pick<House, "clock" | "random">,
+  house: House,
+  flight: FlightRow,
   sheet: SheetRow,
   entry: { readonly kind: Entry["kind"]; readonly key?: string | undefined; readonly written: Written },
   fields: Partial<SheetRow>,
 ): Promise<Kept> {
   const number = sheet.entries + 1;
+  const last = await lastOf(records, sheet);
+  const head = born(house, sheet.householdId);
+  // A clock that was set back must not make an entry older than the one before it.
+  const createdAt = last !== null && last.createdAt > head.createdAt ? last.createdAt : head.createdAt;
+  const { kind, written } = entry;
   const row: EntryRow = {
-    ...born(house, sheet.householdId),
+    ...head,
+    createdAt,
     flightId: sheet.flightId,
     sheetId: sheet.id,
     number,
     key: entry.key ?? newId(house),
-    kind: entry.kind,
-    written: entry.written,
-    hash: null,
+    kind,
+    written,
+    hash: await chained(house, flight, sheet, last, { kind, written, createdAt }),
   };
   const next = changed(sheet, house.clock.now(), { ...fields, entries: number });
   if (!(await records.replace("sheet", next))) entryConflict(sheet.entries, next.entries);
@@ -92,6 +100,17 @@ export const shownEntry = ({ number, key, kind, createdAt, written, hash }: Entr
   ...(written.ranking === undefined ? {} : { ranking: written.ranking?.map((tie) => [...tie]) ?? null }),
   hash,
 });
+
+/** Of every sheet of a flight, in no order. */
+export const entriesOfFlight = (records: Records, flight: FlightRow): Promise<readonly EntryRow[]> =>
+  records.list("entry", flight.householdId, { where: { flightId: flight.id } });
+
+async function lastOf(records: Records, sheet: SheetRow): Promise<EntryRow | null> {
+  if (sheet.entries === 0) return null;
+  const where = { sheetId: sheet.id, number: sheet.entries };
+  const [row] = await records.list("entry", sheet.householdId, { where });
+  return row ?? null;
+}
 
 export async function entriesOf(records: Records, sheet: SheetRow): Promise<readonly EntryRow[]> {
   const rows = await records.list("entry", sheet.householdId, { where: { sheetId: sheet.id } });

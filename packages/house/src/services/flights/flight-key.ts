@@ -11,6 +11,8 @@ import type { Shelf } from "../shelf/index.ts";
 export interface SealedKey {
   readonly glasses: readonly { readonly vesselId: string; readonly nameId: string }[];
   readonly codes: FlightKey["codes"];
+  /** What the commitment was made with, as hex; not in keys sealed before there was one. */
+  readonly nonce?: string;
 }
 
 /** One serving order and one set of fresh codes for each sheet (F2). */
@@ -67,8 +69,14 @@ export function keyOfUndersides(flight: FlightRow, sheet: SheetRow): SealedKey |
 }
 
 /** The key as the reveal opens it: with labels, and the alcohol of one glass of each. */
-export function openedKey(flight: FlightRow, shelf: Shelf, { glasses, codes }: SealedKey): FlightKey {
+export function openedKey(
+  flight: FlightRow,
+  shelf: Shelf,
+  { glasses, codes, nonce }: SealedKey,
+  salts: NonNullable<FlightKey["salts"]>,
+): FlightKey {
   return {
+    ...(nonce === undefined ? {} : { nonce, salts }),
     glasses: glasses.map(({ vesselId, nameId }) => ({
       vesselId,
       nameId,

@@ -1,5 +1,5 @@
 import type { Records } from "../ports.ts";
-import { refuse, unknownId } from "../refuse.ts";
+import { refuse, staleEdit, unknownId } from "../refuse.ts";
 import type { FlightKeyRow, FlightRow, SheetRow } from "../rows.ts";
 
 /** After this long nobody's token is needed to end what its holder may have lost. */
@@ -34,6 +34,11 @@ export const sheetsOf = (records: Records, flight: FlightRow): Promise<readonly 
 export async function keyRowOf(records: Records, flight: FlightRow): Promise<FlightKeyRow | null> {
   const [row] = await records.list("flightKey", flight.householdId, { where: { flightId: flight.id } });
   return row ?? null;
+}
+
+/** Writes a flight's next version; two at once cannot both have read the last one. */
+export async function keepFlight(records: Records, flight: FlightRow): Promise<void> {
+  if (!(await records.replace("flight", flight))) staleEdit("flight", flight.version - 1, flight.version);
 }
 
 /** The row as its next version. */

@@ -1,3 +1,4 @@
+import { drawNonce, hex } from "@partsproof/core/sealing";
 import { shuffled } from "@partsproof/core/statistics";
 import { born } from "../birth.ts";
 import { chanceOf } from "./chance.ts";
@@ -9,6 +10,7 @@ import { hashToken, newToken } from "../ids.ts";
 import { knownHousehold } from "../known.ts";
 import { offerOf } from "./offer.ts";
 import { pageOf } from "../pages.ts";
+import { promiseOf } from "./promise.ts";
 import type { House } from "../ports.ts";
 import type { FlightKeyRow, FlightRow, SheetRow, TasterRow } from "../rows.ts";
 import { nameOf, type Shelf, shelfState } from "../shelf/index.ts";
@@ -68,14 +70,18 @@ async function drawn(
     pouredAt: null,
     revealedAt: null,
     commitment: null,
+    closing: null,
   };
   // Ids drawn in one millisecond sort by their random tail: sorted here, the sheets stand as the host named them.
   const heads = tasterIds.map(() => born(house, at.household)).toSorted((a, b) => (a.id < b.id ? -1 : 1));
   const sheetIds = heads.map(({ id }) => id);
   const places = glasses.map((_, i) => String(i + 1));
+  // The nonce first: drawn after the codes it could be chosen to suit them.
+  const nonce = alone ? null : drawNonce(chanceOf(house));
   const { key, orders } = alone ? { key: null, orders: [places] } : drawKey(house, glasses, sheetIds);
+  const commitment = key && nonce ? promiseOf(house, flight.id, key, nonce) : null;
   return {
-    flight,
+    flight: { ...flight, commitment },
     seated,
     sheets: heads.map((head, i) => ({
       ...head,
@@ -94,7 +100,7 @@ async function drawn(
     key: key && {
       ...born(house, at.household),
       flightId: flight.id,
-      sealed: await sealKey(house, flight.id, key),
+      sealed: await sealKey(house, flight.id, { ...key, ...(nonce ? { nonce: hex(nonce) } : {}) }),
       opened: null,
     },
   };

@@ -2,16 +2,19 @@ export { type SealedKey, keyOfUndersides, openedKey, unsealedKey } from "./fligh
 export {
   aDayAfter,
   changed,
+  keepFlight,
   keyRowOf,
   knownFlight,
   knownSheet,
   needState,
   sheetsOf,
 } from "./flight-rows.ts";
-export { entriesOf } from "./entries.ts";
+export { closedOver, closingHandlers, isShut, shutSheets } from "./closing.ts";
+export { entriesOfFlight } from "./entries.ts";
 export { flightHandlers } from "./flights.ts";
 export { type AtFlight, closeJoiningsOf, guestsOf, revokeGuestsOf, roleAt } from "./guests.ts";
-export { keepFlight, pouringHandlers } from "./pouring.ts";
+export { pouringHandlers } from "./pouring.ts";
+export { recordOf, saltOf } from "./promise.ts";
 export { seal, unseal } from "./seal.ts";
 export { sheetHandlers, showSheet, takeFree } from "./sheets.ts";
 export { type TasterNames, alcoholOf, shownFlight, tasterNames } from "./shown-flight.ts";

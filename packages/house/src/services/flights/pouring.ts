@@ -1,21 +1,15 @@
 import type { PourList } from "../../protocol/index.ts";
 import type { z } from "zod";
 import { unsealedKey } from "./flight-key.ts";
-import { aDayAfter, changed, keyRowOf, knownFlight, needState, sheetsOf } from "./flight-rows.ts";
+import { aDayAfter, changed, keepFlight, keyRowOf, knownFlight, needState, sheetsOf } from "./flight-rows.ts";
 import { closeJoiningsOf, needPourer } from "./guests.ts";
 import type { Handlers } from "../handler.ts";
 import { happened } from "../live/index.ts";
 import type { Records } from "../ports.ts";
-import { staleEdit } from "../refuse.ts";
 import type { FlightRow } from "../rows.ts";
 import { showFlight, tasterNames } from "./shown-flight.ts";
 import { needToken } from "./tokens.ts";
 import { trail } from "../trail/index.ts";
-
-/** Writes a flight's next version; two at once cannot both have read the last one. */
-export async function keepFlight(records: Records, flight: FlightRow): Promise<void> {
-  if (!(await records.replace("flight", flight))) staleEdit("flight", flight.version - 1, flight.version);
-}
 
 /** The taster of a flight poured alone is the one who knows that it is poured. */
 async function needWhoPoured(records: Records, flight: FlightRow, token: string | null): Promise<void> {

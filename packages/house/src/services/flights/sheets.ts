@@ -1,6 +1,7 @@
 import type { Sheet } from "../../protocol/index.ts";
+import { closedOver } from "./closing.ts";
 import { entriesOf, keepEntry, needAfter, sentBefore, shownEntry, writtenIn } from "./entries.ts";
-import { changed, knownFlight, knownSheet, needState } from "./flight-rows.ts";
+import { changed, knownFlight, knownSheet, needState, sheetsOf } from "./flight-rows.ts";
 import { revokeGuestsOf } from "./guests.ts";
 import type { Handlers } from "../handler.ts";
 import { hashToken, newToken } from "../ids.ts";
@@ -102,7 +103,7 @@ export const sheetHandlers: Handlers<
       const { written, issues } = writtenAfter(flight, sheet, body);
       if (issues.length > 0) throw new HouseRefusal(422, issues);
       const entry = { kind: "written", written: writtenIn(body) } as const;
-      const kept = await keepEntry(records, house, sheet, entry, written);
+      const kept = await keepEntry(records, house, flight, sheet, entry, written);
       return showSheet(records, kept.sheet, flight);
     }),
 
@@ -118,7 +119,7 @@ export const sheetHandlers: Handlers<
       needAfter(sheet, body.after);
       const { written, issues } = writtenAfter(flight, sheet, body);
       if (issues.length > 0) throw new HouseRefusal(422, issues);
-      const kept = await keepEntry(records, house, sheet, entry, written);
+      const kept = await keepEntry(records, house, flight, sheet, entry, written);
       return { entry: shownEntry(kept.entry), sheet: await showSheet(records, kept.sheet, flight) };
     }),
 
@@ -141,8 +142,9 @@ export const sheetHandlers: Handlers<
       needVersion(sheet, body.version);
       if (body.after !== undefined) needAfter(sheet, body.after);
       const lockedAt = house.clock.now().toISOString();
-      const kept = await keepEntry(records, house, sheet, entry, { state: "locked", lockedAt });
+      const kept = await keepEntry(records, house, flight, sheet, entry, { state: "locked", lockedAt });
       await happened(records, house, flight, "locked", { sheetId: sheet.id });
+      await closedOver(records, house, flight, await sheetsOf(records, flight));
       return showSheet(records, kept.sheet, flight);
     }),
 };

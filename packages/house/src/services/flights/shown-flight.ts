@@ -46,6 +46,8 @@ export function shownFlight(row: FlightRow, sheets: readonly SheetRow[], names: 
     createdAt: row.createdAt,
     pouredAt: row.pouredAt,
     revealedAt: row.revealedAt,
+    commitment: row.commitment,
+    closing: row.closing?.hash ?? null,
   };
 }
 

@@ -14,13 +14,14 @@ import {
 } from "../flights/index.ts";
 import type { Asked, Handlers } from "../handler.ts";
 import { hashToken } from "../ids.ts";
+import { keyedHash } from "../keyed-hash.ts";
 import { limitsOf } from "../limits/index.ts";
 import { happened } from "../live/index.ts";
 import type { House, Records } from "../ports.ts";
 import { refuse } from "../refuse.ts";
 import type { FlightRow, GuestRow, JoiningRow, SheetRow, TasterRow } from "../rows.ts";
 import { trail } from "../trail/index.ts";
-import { joiningOf, keyedHash, ticketHash } from "./tickets.ts";
+import { joiningOf, ticketHash } from "./tickets.ts";
 
 interface Opened {
   readonly joining: JoiningRow;
@@ -176,7 +177,7 @@ async function joined(records: Records, asked: Asked<"join">, found: Opened): Pr
   const { house, body, caller } = asked;
   const { joining, flight } = found;
   // Drawn by the phone and kept by it alone, so the token can be given again to the phone and to nobody else.
-  const token = await keyedHash(house, "token", `${joining.id} ${body.key}`);
+  const token = await keyedHash(house, "guest token", `${joining.id} ${body.key}`);
   const tokenHash = await hashToken(token);
   const keyHash = await hashToken(body.key);
   const where = { joiningId: joining.id, keyHash };

@@ -8,7 +8,7 @@ import { happened } from "../live/index.ts";
 import type { Records } from "../ports.ts";
 import { refuse, unknownId } from "../refuse.ts";
 import type { FlightRow, GuestRow } from "../rows.ts";
-import { keyedHash, newCode, shownCode } from "./tickets.ts";
+import { codeHash, linkHash, newCode, shownCode } from "./tickets.ts";
 import { trail } from "../trail/index.ts";
 
 const MINUTE_MS = 60_000;
@@ -52,8 +52,10 @@ export const openJoiningHandlers: Handlers<"openJoining" | "listJoinings" | "clo
     openJoining: async ({ house, at, body, token, caller }) => {
       const link = newToken(house);
       const code = body.role === "pourer" ? null : newCode(house);
-      const linkHash = await keyedHash(house, "link", link);
-      const codeHash = code === null ? null : await keyedHash(house, "code", code);
+      const hashes = {
+        linkHash: await linkHash(house, link),
+        codeHash: code === null ? null : await codeHash(house, code),
+      };
       return house.store.transaction(async (records): Promise<JoiningMade> => {
         const flight = await knownFlight(records, at);
         await needToken(token, flight.hostTokenHash);
@@ -67,8 +69,7 @@ export const openJoiningHandlers: Handlers<"openJoining" | "listJoinings" | "clo
           ...head,
           flightId: flight.id,
           role: body.role,
-          linkHash,
-          codeHash,
+          ...hashes,
           expiresAt,
           closedAt: null,
         };

@@ -1,5 +1,6 @@
 import type { Ticket } from "../../protocol/index.ts";
 import { sameHash } from "../flights/index.ts";
+import { keyedHash } from "../keyed-hash.ts";
 import type { House, Records } from "../ports.ts";
 import type { JoiningRow } from "../rows.ts";
 
@@ -19,34 +20,10 @@ export const shownCode = (code: string): string => `${code.slice(0, 4)}-${code.s
 export const typedCode = (typed: string): string =>
   typed.toLowerCase().replaceAll(/[\s-]/g, "").replaceAll("o", "0").replaceAll(/[il]/g, "1");
 
-/**
- * A hash under a key that is kept outside the database (HMAC-SHA-256, RFC 2104, its key from the seal key by HKDF,
- * RFC 5869): who holds the database alone cannot try out codes on it.
- */
-export async function keyedHash(
-  house: Pick<House, "sealKey">,
-  purpose: string,
-  text: string,
-): Promise<string> {
-  const encoder = new TextEncoder();
-  const root = await crypto.subtle.importKey("raw", new Uint8Array(house.sealKey), "HKDF", false, [
-    "deriveKey",
-  ]);
-  const key = await crypto.subtle.deriveKey(
-    { name: "HKDF", hash: "SHA-256", salt: new Uint8Array(), info: encoder.encode(`joining: ${purpose}`) },
-    root,
-    { name: "HMAC", hash: "SHA-256", length: 256 },
-    false,
-    ["sign"],
-  );
-  const signed = new Uint8Array(await crypto.subtle.sign("HMAC", key, encoder.encode(text)));
-  return [...signed].map((byte) => byte.toString(16).padStart(2, "0")).join("");
-}
-
+export const linkHash = (house: House, link: string): Promise<string> => keyedHash(house, "join link", link);
+export const codeHash = (house: House, code: string): Promise<string> => keyedHash(house, "join code", code);
 export const ticketHash = (house: House, ticket: Ticket): Promise<string> =>
-  ticket.kind === "link"
-    ? keyedHash(house, "link", ticket.link)
-    : keyedHash(house, "code", typedCode(ticket.code));
+  ticket.kind === "link" ? linkHash(house, ticket.link) : codeHash(house, typedCode(ticket.code));
 
 const NONE = "0".repeat(64);
 

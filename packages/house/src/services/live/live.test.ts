@@ -1,4 +1,4 @@
-import { eachDatabase, openDatabase, temporaryDatabase, temporaryHouse } from "@partsproof/testkit";
+import { eachDatabase, openDatabase, sha256, temporaryDatabase, temporaryHouse } from "@partsproof/testkit";
 import { openHouse } from "@partsproof/house";
 import { describe, expect, test } from "vitest";
 import { createClient, type LiveMessage } from "../../protocol/index.ts";
@@ -41,12 +41,15 @@ eachDatabase((database) => {
         "at a glass",
         "locked",
         "closed",
+        "closed",
         "revealed",
         "glass opened",
       ]);
-      expect(messages.slice(1).map(({ seq }) => seq)).toEqual([1, 2, 3, 4, 5, 6, 7, 8]);
+      expect(messages.slice(1).map(({ seq }) => seq)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9]);
       expect(messages[4]).toMatchObject({ sheetId: one.sheet.id, number: 2 });
+      // The sheet, and then the flight as a whole: its closing stands.
       expect(messages[6]).toMatchObject({ sheetId: two.sheet.id });
+      expect(messages[7]).toMatchObject({ sheetId: null });
       const text = JSON.stringify(messages);
       for (const { code: any } of [...one.sheet.glasses, ...two.sheet.glasses]) {
         expect(text).not.toContain(`"${any}"`);
@@ -114,6 +117,7 @@ eachDatabase((database) => {
           clock: { now: () => new Date() },
           random: { bytes: (n) => crypto.getRandomValues(new Uint8Array(n)) },
           sealKey: new Uint8Array(32),
+          sha256,
         });
       };
       const [mine, other] = [await open(), await open()];

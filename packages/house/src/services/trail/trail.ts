@@ -18,6 +18,7 @@ export type Deed =
   | "guest revoked"
   | "sheet freed"
   | "flight revealed"
+  | "flight closed"
   | "flight closed and revealed"
   | "flight called off";
 

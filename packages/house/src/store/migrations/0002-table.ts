@@ -99,7 +99,9 @@ export async function table(db: Kysely<Database>, database: Store["database"]): 
     .alterTable("sheet")
     .addColumn("entries", "integer", (column) => column.notNull().defaultTo(0))
     .execute();
-  await db.schema.alterTable("flight").addColumn("commitment", "text").execute();
+  for (const column of ["commitment", "closing"]) {
+    await db.schema.alterTable("flight").addColumn(column, "text").execute();
+  }
   await createTables(db, database, tables);
   for (const [name, columns] of Object.entries(ofHouse)) await createHouseTable(db, database, name, columns);
   await db.schema

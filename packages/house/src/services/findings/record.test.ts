@@ -1,0 +1,151 @@
+import { eachDatabase, sha256, temporaryHouse } from "@partsproof/testkit";
+import { type PublishedRecord, readRecord, verifyRecord } from "@partsproof/core/sealing";
+import { describe, expect, test } from "vitest";
+import { eveningShelf, lock, setFlight, takeSheets } from "../fixtures/evening.ts";
+import { refusalOf } from "../fixtures/refusal.ts";
+
+const key = (n: number): string => `device-key-${String(n).padStart(16, "0")}`;
+
+eachDatabase((database) => {
+  describe(`the promise of a key (${database})`, () => {
+    test("P1 to P4 what phones stored before the reveal fits what is published after it, and a change is found", async () => {
+      await using house = await temporaryHouse(database);
+      const shelf = await eveningShelf(house.client, { whiskeys: 3, tasters: 2 });
+      const { flight, hostToken, pourerToken } = await setFlight(shelf, [0, 1, 2], { distractors: [1] });
+      const at = { household: shelf.household, flight: flight.id };
+      const commitment = flight.commitment ?? "";
+      expect(commitment).toMatch(/^[0-9a-f]{64}$/);
+      expect(await house.client("getRecord", { at })).toEqual({
+        flightId: flight.id,
+        commitment,
+        closing: null,
+        record: null,
+      });
+      const [one, two] = await takeSheets(shelf, flight.id);
+      if (!one || !two) throw new Error("two sheets are needed");
+      await house.client("markPoured", { at, token: pourerToken ?? "" });
+      const sheetAt = { ...at, sheet: one.sheet.id };
+      const [code = ""] = one.sheet.glasses.map((glass) => glass.code);
+      const receipts = [];
+      for (const [i, nameId] of shelf.nameIds.entries()) {
+        house.clock.advance({ ms: 1500 });
+        const { entry } = await house.client("addEntry", {
+          at: sheetAt,
+          token: one.token,
+          body: { key: key(i), after: i, guesses: [{ code, nameId }] },
+        });
+        receipts.push({ sheet: one.sheet.id, entry: entry.number, hash: entry.hash ?? "" });
+      }
+      await lock(shelf, one);
+      expect((await house.client("getFlight", { at })).closing).toBeNull();
+      expect((await refusalOf(house.client("closeFlight", { at }))).status).toBe(401);
+      const closed = await house.client("closeFlight", { at, token: hostToken });
+      expect(closed).toMatchObject({ state: "tasting", closing: expect.stringMatching(/^[0-9a-f]{64}$/) });
+      expect(closed.sheets.map(({ state }) => state)).toEqual(["locked", "closed"]);
+      const before = await house.client("getRecord", { at });
+      expect(before.record).toBeNull();
+      // Closed, so that nobody's token is needed any more.
+      await house.client("revealFlight", { at, body: {} });
+
+      const { record } = await house.client("getRecord", { at });
+      const read = readRecord(record);
+      if (!read.ok) throw new Error(JSON.stringify(read));
+      const witness = { commitment, closing: closed.closing ?? "", receipts };
+      const { findings, unchecked, key: published } = verifyRecord(read.record, witness, sha256);
+      expect([findings, unchecked]).toEqual([[], []]);
+      const finding = await house.client("getFinding", { at });
+      const told = finding.glasses.flatMap((glass) =>
+        glass.codes.map((tasted) => `${tasted.code} ${glass.nameId}`),
+      );
+      const promised = published?.codes.map(
+        ({ code: of, glass }) => `${of} ${published.glasses.find((g) => g.glass === glass)?.name}`,
+      );
+      expect(promised?.toSorted()).toEqual(told.toSorted());
+
+      const forge = (change: (copy: PublishedRecord) => unknown) => {
+        const copy = JSON.parse(JSON.stringify(read.record)) as PublishedRecord;
+        change(copy);
+        return verifyRecord(copy, witness, sha256).findings.map((found) => found.code);
+      };
+      const sheet = read.record.sheets.findIndex((s) => s.sheet === one.sheet.id);
+      const [first = "", last = ""] = shelf.nameIds;
+      expect(
+        forge((copy) =>
+          Object.assign(copy.sheets[sheet]?.entries[0] ?? {}, {
+            body: (copy.sheets[sheet]?.entries[0]?.body ?? "").replace(first, last),
+          }),
+        ),
+      ).toContain("changed_entry");
+      expect(forge((copy) => Object.assign(copy, { nonce: "0".repeat(64) }))).toContain("changed_key");
+    });
+
+    test("P3 the closing stands as soon as the last sheet is locked, and covers every entry", async () => {
+      await using house = await temporaryHouse(database);
+      const shelf = await eveningShelf(house.client, { whiskeys: 2, tasters: 2 });
+      const { flight, pourerToken } = await setFlight(shelf, [0, 1]);
+      const at = { household: shelf.household, flight: flight.id };
+      const taken = await takeSheets(shelf, flight.id);
+      await house.client("markPoured", { at, token: pourerToken ?? "" });
+      for (const sheet of taken) await lock(shelf, sheet);
+      const { closing } = await house.client("getFlight", { at });
+      expect(closing).not.toBeNull();
+      await house.client("revealFlight", { at, body: {} });
+      const { record } = await house.client("getRecord", { at });
+      expect(record?.closing.hash).toBe(closing);
+      expect(record?.closing.heads.map(({ entries }) => entries)).toEqual([1, 1]);
+    });
+
+    test("P2 a clock set back makes no entry older than the one before it", async () => {
+      await using house = await temporaryHouse(database);
+      const shelf = await eveningShelf(house.client, { whiskeys: 2, tasters: 1 });
+      const { flight, hostToken, pourerToken } = await setFlight(shelf, [0, 1]);
+      const at = { household: shelf.household, flight: flight.id };
+      const [one] = await takeSheets(shelf, flight.id);
+      await house.client("markPoured", { at, token: pourerToken ?? "" });
+      const write = (n: number) =>
+        house.client("addEntry", {
+          at: { ...at, sheet: one?.sheet.id ?? "" },
+          token: one?.token ?? "",
+          body: { key: key(n), after: n, ranking: null },
+        });
+      const first = await write(0);
+      house.clock.advance({ hours: -1 });
+      expect((await write(1)).entry.at).toBe(first.entry.at);
+      await house.client("revealFlight", { at, token: hostToken, body: { closeOpenSheets: true } });
+      const read = readRecord((await house.client("getRecord", { at })).record);
+      if (!read.ok) throw new Error(JSON.stringify(read));
+      expect(verifyRecord(read.record, {}, sha256).findings).toEqual([]);
+    });
+
+    test("P5 alone nothing is promised, and a copy of a household carries no promise", async () => {
+      await using house = await temporaryHouse(database);
+      const shelf = await eveningShelf(house.client, { whiskeys: 2, tasters: 1 });
+      const alone = await setFlight(shelf, [0, 1], { pouring: "alone", pourer: null });
+      expect(alone.flight.commitment).toBeNull();
+      const { flight, hostToken, pourerToken } = await setFlight(shelf, [0, 1]);
+      const at = { household: shelf.household, flight: flight.id };
+      const [one] = await takeSheets(shelf, flight.id);
+      await house.client("markPoured", { at, token: pourerToken ?? "" });
+      await house.client("addEntry", {
+        at: { ...at, sheet: one?.sheet.id ?? "" },
+        token: one?.token ?? "",
+        body: { key: key(0), after: 0, ranking: null },
+      });
+      await house.client("revealFlight", { at, token: hostToken, body: { closeOpenSheets: true } });
+      const file = await house.client("exportHousehold", { at: { household: shelf.household } });
+      expect(file.tables["entry"]).toHaveLength(1);
+      const { id } = await house.client("restoreHousehold", { body: file });
+      const { items } = await house.client("listFlights", { at: { household: id } });
+      const copy = items.find(({ state }) => state === "revealed");
+      const there = { household: id, flight: copy?.id ?? "" };
+      expect(await house.client("getRecord", { at: there })).toMatchObject({
+        commitment: null,
+        record: null,
+      });
+      const entries = await house.client("listEntries", {
+        at: { ...there, sheet: copy?.sheets[0]?.sheetId ?? "" },
+      });
+      expect(entries.items).toMatchObject([{ number: 1, ranking: null, hash: null }]);
+    });
+  });
+});

@@ -1,0 +1,126 @@
+import {
+  addEntry,
+  bytesOfHex,
+  type Closing,
+  closeFlight,
+  commitmentTo,
+  type Entry,
+  type EntryKind,
+  type FlightKey as CoreKey,
+  hex,
+  keyBytes,
+  type PublishedRecord,
+  RECORD_FORM,
+} from "@partsproof/core/sealing";
+import type { SealedKey } from "./flight-key.ts";
+import { keyedHash } from "../keyed-hash.ts";
+import type { House } from "../ports.ts";
+import type { EntryRow, FlightKey, FlightRow, SheetRow } from "../rows.ts";
+
+/** The key in the form that is promised: the same from the setting on to long after the reveal. */
+function coreKey(flightId: string, { glasses, codes }: Pick<SealedKey, "glasses" | "codes">): CoreKey {
+  const turns = new Map<string, number>();
+  return {
+    flight: flightId,
+    glasses: glasses.map(({ vesselId, nameId }, i) => ({ glass: String(i), vessel: vesselId, name: nameId })),
+    codes: codes.map(({ sheetId, code, glass }) => {
+      const turn = (turns.get(sheetId) ?? 0) + 1;
+      turns.set(sheetId, turn);
+      return { sheet: sheetId, turn, code, glass: String(glass) };
+    }),
+  };
+}
+
+/** P1: what the house promises before the first glass is poured. */
+export function promiseOf(
+  { sha256 }: Pick<House, "sha256">,
+  flightId: string,
+  key: SealedKey,
+  nonce: Uint8Array,
+): string {
+  return commitmentTo(keyBytes(coreKey(flightId, key)), nonce, sha256);
+}
+
+/** P2: secret until the reveal, and stored nowhere before it: it follows from the seal key. */
+export const saltOf = (house: Pick<House, "sealKey">, sheetId: string): Promise<string> =>
+  keyedHash(house, "salt of a sheet", sheetId);
+
+const bytes = (text: string): Uint8Array => bytesOfHex(text) ?? new Uint8Array();
+
+function kindOf({ kind, written }: Pick<EntryRow, "kind" | "written">): EntryKind {
+  if (kind === "locked") return "lock";
+  if (written.guesses !== undefined) return "guess";
+  return written.ranking !== undefined ? "rank" : "note";
+}
+
+type Unhashed = Pick<EntryRow, "kind" | "written" | "createdAt">;
+
+const coreEntry = (row: Unhashed): Omit<Entry, "hash"> => ({
+  at: Date.parse(row.createdAt),
+  kind: kindOf(row),
+  body: JSON.stringify(row.written),
+});
+
+const hashed = (row: EntryRow): Entry => ({ ...coreEntry(row), hash: row.hash ?? "" });
+
+/** P2: the digest of a sheet's next entry; null at a flight that has promised nothing. */
+export async function chained(
+  house: House,
+  { commitment }: FlightRow,
+  sheet: SheetRow,
+  last: EntryRow | null,
+  next: Unhashed,
+): Promise<string | null> {
+  if (commitment === null) return null;
+  // Only the last entry and the count of them go into the digest.
+  const entries = last === null ? [] : Array.from({ length: sheet.entries }, () => hashed(last));
+  const core = { sheet: sheet.id, salt: bytes(await saltOf(house, sheet.id)), entries };
+  const entry = coreEntry(next);
+  const added = addEntry({ commitment, sheet: core, entry, closedAt: null, sha256: house.sha256 });
+  if (!added.ok) throw new Error(added.issue.message);
+  return added.sheet.entries.at(-1)?.hash ?? null;
+}
+
+/** P3: one digest over all sheets, when nothing on any of them can change any more. */
+export async function closingOf(
+  house: House,
+  { commitment }: FlightRow,
+  sheets: readonly SheetRow[],
+  entries: readonly EntryRow[],
+  now: Date,
+): Promise<FlightRow["closing"]> {
+  if (commitment === null) return null;
+  const core = [];
+  for (const { id } of sheets) {
+    const own = entries.filter(({ sheetId }) => sheetId === id).toSorted((a, b) => a.number - b.number);
+    core.push({ sheet: id, salt: bytes(await saltOf(house, id)), entries: own.map(hashed) });
+  }
+  const latest = Math.max(now.getTime(), ...entries.map(({ createdAt }) => Date.parse(createdAt)));
+  const { closedAt, heads, hash }: Closing = closeFlight(commitment, core, latest, house.sha256);
+  return { closedAt, heads: heads.map((head) => ({ ...head })), hash };
+}
+
+/** P4: everything that anybody needs to check the promise; null where there was none. */
+export function recordOf(
+  { id, commitment, closing }: FlightRow,
+  { glasses, codes, nonce, salts }: FlightKey,
+  sheets: readonly SheetRow[],
+  entries: readonly EntryRow[],
+): PublishedRecord | null {
+  if (commitment === null || closing === null || nonce === undefined || salts === undefined) return null;
+  return {
+    form: RECORD_FORM,
+    commitment,
+    nonce,
+    key: hex(keyBytes(coreKey(id, { glasses, codes }))),
+    closing,
+    sheets: sheets.map((sheet) => ({
+      sheet: sheet.id,
+      salt: salts.find(({ sheetId }) => sheetId === sheet.id)?.salt ?? "",
+      entries: entries
+        .filter(({ sheetId }) => sheetId === sheet.id)
+        .toSorted((a, b) => a.number - b.number)
+        .map(hashed),
+    })),
+  };
+}
