@@ -4,7 +4,7 @@ import type { FoundRecipe } from "./recipe.ts";
 import { startSearch } from "./search.ts";
 
 /** The two bounds that every recipe has. Left out, they are this much wider. */
-export const BOUNDS = { maxBottles: 8, maxParts: 24 } as const;
+const BOUNDS = { maxBottles: 8, maxParts: 24 } as const;
 
 const STEPS = 30_000;
 

@@ -30,14 +30,14 @@ export function compileRules(
   const most = new Int32Array(shelf.length).fill(maxParts);
   const shareMost = new Float64Array(shelf.length).fill(1);
   let possible = true;
-  const require = (id: string, parts: number): void => {
+  const demand = (id: string, parts: number): void => {
     const at = place.get(id);
     if (at === undefined) possible = false;
     else least[at] = Math.max(least[at]!, Math.ceil(parts));
   };
   for (const rule of rules) {
-    if (rule.kind === "mustUse") for (const id of rule.ids) require(id, 1);
-    if (rule.kind === "atLeastParts") require(rule.id, rule.parts);
+    if (rule.kind === "mustUse") for (const id of rule.ids) demand(id, 1);
+    if (rule.kind === "atLeastParts") demand(rule.id, rule.parts);
     if (rule.kind === "atMostParts") {
       const at = place.get(rule.id);
       if (at !== undefined) most[at] = Math.min(most[at]!, Math.floor(rule.parts));

@@ -6,7 +6,7 @@ import type { TopList } from "./top-list.ts";
 const commonDivisor = (a: number, b: number): number => (b === 0 ? a : commonDivisor(b, a % b));
 
 /** True when no smaller whole parts make the same recipe. */
-export function inLowestTerms(parts: ArrayLike<number>, size: number): boolean {
+function inLowestTerms(parts: ArrayLike<number>, size: number): boolean {
   let divisor = 0;
   for (let x = 0; x < size; x += 1) divisor = commonDivisor(parts[x]!, divisor);
   return divisor === 1;

@@ -10,7 +10,7 @@ import type { Entry } from "./top-list.ts";
 import { known } from "./known.ts";
 
 /** An entry of a list as a recipe. */
-export function recipeOf(problem: Problem, entry: Entry): FoundRecipe {
+function recipeOf(problem: Problem, entry: Entry): FoundRecipe {
   const lines = entry.support.map((place, x) => ({
     whiskey: problem.whiskeys[place]!,
     parts: entry.parts[x]!,

@@ -8,10 +8,10 @@ export type Entry = {
 };
 
 /** Scores closer than this tie: the sums behind them are not more exact. */
-export const TIE = 1e-11;
+const TIE = 1e-11;
 
 /** Lower score first; among ties fewer bottles, then fewer parts, then the earlier whiskeys, then more of the earlier. */
-export function compareEntries(a: Entry, b: Entry): number {
+function compareEntries(a: Entry, b: Entry): number {
   const score = Math.round(a.score / TIE) - Math.round(b.score / TIE);
   if (score !== 0) return score;
   if (a.support.length !== b.support.length) return a.support.length - b.support.length;
