@@ -1,6 +1,5 @@
-import { UK_UNIT_G, US_STANDARD_DRINK_G } from "@partsproof/core/sensory";
+import { POUR_LESS_G, UK_UNIT_G, US_STANDARD_DRINK_G } from "@partsproof/core/sensory";
 import { NumberHero, SafetyNote } from "../../parts/index.ts";
-import { POUR_LESS_G } from "./pour-less.data.ts";
 import { drinksDigits, gramsDigits, pourToKeep } from "./print-alcohol.ts";
 import "./alcohol-note.css";
 

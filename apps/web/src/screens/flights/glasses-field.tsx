@@ -1,7 +1,7 @@
 import { printAbv, printMl } from "../../figures/index.ts";
 import { announce, Stepper, useIssuesAt } from "../../parts/index.ts";
 import { PickFromShelf } from "./pick-from-shelf.tsx";
-import { glassesOf, lastIndexOf, MOST_GLASSES, type Plan, withGlasses } from "./plan.ts";
+import { glassesOf, lastIndexOf, MOST_GLASSES, type Plan, tastersOf, withGlasses } from "./plan.ts";
 import type { Cupboard, Pourable } from "./cupboard.ts";
 
 export interface PlanFieldProps {
@@ -21,7 +21,7 @@ export function GlassesField({ plan, onChange, cupboard }: PlanFieldProps) {
   const byId = new Map(cupboard.pourables.map((one) => [one.vesselId, one]));
   const chosen = new Set(plan.pours.map(({ vesselId }) => vesselId));
   const issues = useIssuesAt(["glasses"]);
-  const tasters = Math.max(1, plan.tasterIds.length);
+  const tasters = Math.max(1, tastersOf(plan));
   return (
     <div className="plan-glasses">
       {plan.pours.length > 0 && (

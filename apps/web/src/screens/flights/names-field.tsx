@@ -2,13 +2,13 @@ import { announce, SelectField, useIssuesAt } from "../../parts/index.ts";
 import { CrossGlyph } from "../../parts/glyphs.tsx";
 import type { PlanFieldProps } from "./glasses-field.tsx";
 import { PickFromShelf } from "./pick-from-shelf.tsx";
-import { MOST_DISTRACTORS, namesOffered } from "./plan.ts";
+import { MOST_DISTRACTORS, namesOffered, tastersOf } from "./plan.ts";
 import { printMl } from "../../figures/index.ts";
 
 /** Names that a taster may guess and that stand in no glass; and which of all names is the target. */
 export function NamesField({ plan, onChange, cupboard }: PlanFieldProps) {
   const offered = new Set(namesOffered(plan, cupboard.pourables));
-  const needMl = plan.pourMl * Math.max(1, plan.tasterIds.length);
+  const needMl = plan.pourMl * Math.max(1, tastersOf(plan));
   const others = [...cupboard.names.values()].filter(
     ({ nameId, freeMl }) => !offered.has(nameId) && freeMl >= needMl,
   );

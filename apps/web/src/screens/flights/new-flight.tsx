@@ -22,6 +22,10 @@ import { countGlasses } from "./flight-state.ts";
 import { GlassesAbove } from "./glasses-above.tsx";
 import { GlassesField } from "./glasses-field.tsx";
 import { NamesField } from "./names-field.tsx";
+import { QuestionField } from "./question-field.tsx";
+import { QuestionNeeds } from "./question-needs.tsx";
+import { SeatsField } from "./seats-field.tsx";
+import { TargetReserve } from "./target-reserve.tsx";
 import { flightPath, flightsPath } from "./paths.ts";
 import { draftOf, glassesOf, namesOffered, newPlan, type Plan, plannedAlcoholG } from "./plan.ts";
 import { planIssues, stillIssues } from "./plan-issues.ts";
@@ -29,6 +33,7 @@ import { TastersField } from "./tasters-field.tsx";
 import type { Cupboard } from "./cupboard.ts";
 import { useCupboard } from "./use-cupboard.ts";
 import "./new-flight.css";
+import "./question.css";
 
 /** Sets a flight: what is poured, who tastes, who pours, and how much alcohol that is. */
 export default function NewFlight() {
@@ -98,6 +103,9 @@ function SetUp({ cupboard, tasters, household }: SetUpProps) {
       className="plan"
     >
       <div className="plan-main">
+        <Section title="What do you want to know?">
+          <QuestionField plan={plan} onChange={setPlan} />
+        </Section>
         <Section title="The glasses" action={count > 0 && <GlassesAbove count={count} poured />}>
           <p className="plan-count" aria-live="polite">
             {count === 0 ? "Choose at least two glasses." : `${countGlasses(count)} for each taster.`}
@@ -119,6 +127,7 @@ function SetUp({ cupboard, tasters, household }: SetUpProps) {
         {count > 0 && (
           <Section title="The names to guess from">
             <NamesField plan={plan} onChange={setPlan} cupboard={cupboard} />
+            <TargetReserve plan={plan} cupboard={cupboard} />
           </Section>
         )}
         <Section title="At the table">
@@ -160,9 +169,13 @@ function SetUp({ cupboard, tasters, household }: SetUpProps) {
             />
           )}
           <TastersField plan={plan} onChange={setPlan} tasters={tasters} />
+          {plan.pouring === "someone else" && <SeatsField plan={plan} onChange={setPlan} />}
         </Section>
       </div>
       <div className="plan-side">
+        <Section title="Can it be answered?">
+          <QuestionNeeds plan={plan} onChange={setPlan} cupboard={cupboard} />
+        </Section>
         {count > 0 && (
           <Section title="How much alcohol that is">
             <AlcoholNote

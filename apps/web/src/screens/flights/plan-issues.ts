@@ -1,5 +1,5 @@
 import type { Issue } from "@partsproof/house/protocol";
-import { glassesOf, type Plan } from "./plan.ts";
+import { glassesOf, type Plan, tastersOf } from "./plan.ts";
 
 /** What is missing before a plan can be sent, told as people say it; the house checks all else. */
 export function planIssues(plan: Plan): readonly Issue[] {
@@ -10,7 +10,7 @@ export function planIssues(plan: Plan): readonly Issue[] {
     ...(plan.pouring === "someone else" && plan.pourer.trim() === ""
       ? [issue("pourer_needed", "pourer", "the name of somebody who pours and does not taste", null)]
       : []),
-    ...(plan.tasterIds.length === 0 ? [issue("tasters_few", "tasterIds", "at least 1 taster", 0)] : []),
+    ...(tastersOf(plan) === 0 ? [issue("tasters_few", "tasterIds", "at least 1 taster", 0)] : []),
   ];
 }
 

@@ -1,9 +1,12 @@
+import type { QuestionId } from "@partsproof/core/sensory";
 import type { BodyOf, Flight } from "@partsproof/house/protocol";
 import { alcoholAtMostG } from "./alcohol-at-most.ts";
 import type { Cupboard, Pourable } from "./cupboard.ts";
 
 /** A flight as it is being set up. */
 export interface Plan {
+  /** What the flight is to answer; the house itself keeps no question. */
+  readonly question: QuestionId;
   readonly name: string;
   readonly pouring: Flight["pouring"];
   /** How many glasses from each vessel, in the order chosen. */
@@ -12,10 +15,15 @@ export interface Plan {
   readonly targetNameId: string | null;
   readonly pourMl: number;
   readonly tasterIds: readonly string[];
+  /** Seats besides, that guests take by a link or a code. */
+  readonly seats: number;
+  /** Evenings on which the same is to be tasted. */
+  readonly sittings: number;
   readonly pourer: string;
 }
 
 export const MOST_GLASSES = 10;
+export const MOST_TASTERS = 12;
 export const MOST_DISTRACTORS = 6;
 
 /** Common practice, no source: 15 mL is enough to smell and taste twice. */
@@ -23,6 +31,7 @@ const USUAL_POUR_ML = 15;
 
 export function newPlan(today: string): Plan {
   return {
+    question: "like_best",
     name: `Flight of ${today}`,
     pouring: "someone else",
     pours: [],
@@ -30,12 +39,18 @@ export function newPlan(today: string): Plan {
     targetNameId: null,
     pourMl: USUAL_POUR_ML,
     tasterIds: [],
+    seats: 0,
+    sittings: 1,
     pourer: "",
   };
 }
 
 export const glassesOf = ({ pours }: Pick<Plan, "pours">): number =>
   pours.reduce((sum, { glasses }) => sum + glasses, 0);
+
+/** Tasters named and seats for guests. */
+export const tastersOf = ({ pouring, tasterIds, seats }: Plan): number =>
+  tasterIds.length + (pouring === "alone" ? 0 : seats);
 
 /** Sets how many glasses come from a vessel; none takes it off. */
 export function withGlasses(plan: Plan, vesselId: string, glasses: number): Plan {
@@ -87,6 +102,7 @@ export function draftOf(plan: Plan, offered: readonly string[]): BodyOf<"addFlig
     targetNameId: offered.includes(plan.targetNameId ?? "") ? plan.targetNameId : null,
     pourMl: plan.pourMl,
     tasterIds: [...plan.tasterIds],
+    seats: alone ? 0 : plan.seats,
     pourer: alone || plan.pourer.trim() === "" ? null : plan.pourer,
   };
 }

@@ -6,8 +6,10 @@ import { tokenOf, useHousehold } from "../../session/index.ts";
 import type { ScreenProps } from "../screen.ts";
 import { findingPath, flightPath } from "./paths.ts";
 import { EVERYONE, type OpenedGlass, openedGlasses } from "./opened-glasses.ts";
+import { ShuffleSeen } from "./shuffle-seen.tsx";
 import { Verdict } from "./verdict.tsx";
 import { TargetMark } from "./target-mark.tsx";
+import "./question.css";
 import "./reveal.css";
 
 /** The reveal: the key is open, and the glasses are opened one at a time, on whichever phone. */
@@ -73,6 +75,7 @@ function Stage({ finding, household }: { readonly finding: Finding; readonly hou
           <Glass key={`${whose} ${glass.key}`} glass={glass} open={i < open} next={i === open} />
         ))}
       </ol>
+      {open >= glasses.length && <ShuffleSeen finding={finding} />}
       <div className="opened-do">
         {open < glasses.length ? (
           <>

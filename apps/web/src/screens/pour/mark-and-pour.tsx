@@ -45,6 +45,7 @@ export function MarkAndPour({ flight, at, token, sheetId }: MarkAndPourProps) {
             </li>
             <li>
               <h2>Pour by the letters</h2>
+              <p>Stand them in a row, A first.</p>
               <ul className="alone-marks">
                 {flight.marks.map(({ mark, label }) => (
                   <li key={mark}>

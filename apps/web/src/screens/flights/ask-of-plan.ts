@@ -1,0 +1,53 @@
+import type { QuestionAsk } from "@partsproof/core/sensory";
+import { AGAIN_PERCENT, SHARE_PERCENT } from "./asked-of-panel.data.ts";
+import { glassesOf, type Plan } from "./plan.ts";
+
+/** The plan's question with what it is to find, or what the plan lacks before it can be asked, in words. */
+export function askOfPlan(
+  plan: Plan,
+): { readonly ok: true; readonly ask: QuestionAsk } | { readonly ok: false; readonly lacks: string } {
+  const glasses = glassesOf(plan);
+  const kinds = plan.pours.length;
+  switch (plan.question) {
+    case "tell_apart":
+    case "changed":
+      return glasses === 3 && kinds === 2
+        ? { ok: true, ask: { question: plan.question, method: "triangle", sides: 1, share: SHARE_PERCENT } }
+        : { ok: false, lacks: "Pour one of the two twice and the other once: a set of three glasses." };
+    case "agree_with_myself":
+      return kinds >= 2 && plan.pours.every((pour) => pour.glasses === 2)
+        ? { ok: true, ask: { question: "agree_with_myself", glasses: kinds, again: AGAIN_PERCENT } }
+        : { ok: false, lacks: "Choose two or more, and pour each of them twice." };
+    case "how_close":
+      if (glasses >= 2 && plan.targetNameId !== null)
+        return { ok: true, ask: { question: "how_close", glasses, share: SHARE_PERCENT } };
+      return { ok: false, lacks: "Pour the target among the others, and name it under The target." };
+    case "which_is_which": {
+      const known = Math.ceil(glasses / 2);
+      if (glasses < 2) break;
+      const distractors = plan.distractors.length;
+      return { ok: true, ask: { question: "which_is_which", glasses, distractors, known } };
+    }
+    case "like_best":
+      if (glasses < 2) break;
+      return { ok: true, ask: { question: "like_best", glasses, share: SHARE_PERCENT } };
+  }
+  return { ok: false, lacks: "Choose at least two glasses." };
+}
+
+/** What it is to find, in words: without it no number of tasters means anything. */
+export function toFind(ask: QuestionAsk): string {
+  switch (ask.question) {
+    case "like_best":
+      return `${ask.share} % of the sheets put the same glass first, the others choose by luck`;
+    case "how_close":
+      return `${ask.share} % of the sheets put the target first, the others choose by luck`;
+    case "which_is_which":
+      return `a taster knows ${ask.known} of the ${ask.glasses} glasses and guesses the rest`;
+    case "tell_apart":
+    case "changed":
+      return `${ask.share} % of the sets are really told apart, the others are guessed`;
+    case "agree_with_myself":
+      return `of two glasses side by side, ${ask.again} % are put the same way again`;
+  }
+}

@@ -1,0 +1,23 @@
+import { shuffleWords } from "@partsproof/core/sensory";
+import type { Finding } from "@partsproof/house/protocol";
+import { Section } from "../../parts/index.ts";
+import { whereEnded } from "./where-ended.ts";
+
+/** Alone, after the reveal: how often a fair shuffle leaves the glasses as they were found. Never whether it was fair. */
+export function ShuffleSeen({ finding }: { readonly finding: Finding }) {
+  const ended = whereEnded(finding);
+  if (ended === null) return null;
+  return (
+    <Section title="What the shuffle left">
+      <ul className="needs-list">
+        {shuffleWords(ended).said.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+      <p className="field-hint">
+        Reckoned exactly, for glasses that stood in a row as they were poured, A first. Any order can come of
+        a fair shuffle, and of none.
+      </p>
+    </Section>
+  );
+}
