@@ -12,6 +12,8 @@ const ms = (value: number): string => (value < 10 ? value.toFixed(1) : value.toF
 
 interface Timed {
   readonly milliseconds: number;
+  /** What the process itself had of the processor meanwhile: on a busy machine the clock says more. */
+  readonly processor: number;
   /** Bound and best after one second, when it was not done by then. */
   readonly gapAtOneSecond: number | null;
   readonly result: SearchResult;
@@ -20,13 +22,17 @@ interface Timed {
 /** Runs a search to its proof, or to the limit. */
 function run(problem: Problem, top: number, limit = Infinity): Timed {
   const start = performance.now();
+  const before = process.cpuUsage();
   const search = startSearch(problem, top);
   let gapAtOneSecond: number | null = null;
   for (;;) {
     const { done, gap } = search.step(20);
     const milliseconds = performance.now() - start;
     if (!done && gapAtOneSecond === null && milliseconds >= 1000) gapAtOneSecond = gap;
-    if (done || milliseconds >= limit) return { milliseconds, gapAtOneSecond, result: search.result() };
+    if (!done && milliseconds < limit) continue;
+    const { user, system } = process.cpuUsage(before);
+    const processor = (user + system) / 1000;
+    return { milliseconds, processor, gapAtOneSecond, result: search.result() };
   }
 }
 
@@ -46,24 +52,29 @@ function provenLists(
   const open: number[] = [];
   for (const kind of KINDS) {
     const times: number[] = [];
+    const own: number[] = [];
     let nodes = 0;
     for (let seed = 1; seed <= seeds; seed += 1) {
-      const { milliseconds, gapAtOneSecond, result } = run(problemOf(drawn(kind, n, 24, seed)), 20);
+      const { milliseconds, processor, gapAtOneSecond, result } = run(
+        problemOf(drawn(kind, n, 24, seed)),
+        20,
+      );
       if (!result.provenOptimal || result.recipes.length !== 20)
         throw new Error(`not proven: ${kind} ${seed}`);
       times.push(milliseconds);
+      own.push(processor);
       nodes += result.nodes / seeds;
       if (gapAtOneSecond !== null) open.push(gapAtOneSecond);
     }
     all.push(...times);
     console.log(
-      `| n = ${n}, ${kind} (${seeds}) | ${ms(quantile(times, 0.5))} | ${ms(quantile(times, 0.95))} | ${ms(Math.max(...times))} | ${nodes.toFixed(0)} | |`,
+      `| n = ${n}, ${kind} (${seeds}) | ${ms(quantile(times, 0.5))} | ${ms(quantile(times, 0.95))} | ${ms(Math.max(...times))} | ${ms(quantile(own, 0.5))} | ${nodes.toFixed(0)} | |`,
     );
   }
   const median = quantile(all, 0.5);
   const p95 = quantile(all, 0.95);
   console.log(
-    `| n = ${n}, all (${all.length}) | ${ms(median)} | ${ms(p95)} | ${ms(Math.max(...all))} | | ${verdict(median <= bounds.median && p95 <= bounds.p95)} (median <= ${bounds.median}, p95 <= ${bounds.p95} ms) |`,
+    `| n = ${n}, all (${all.length}) | ${ms(median)} | ${ms(p95)} | ${ms(Math.max(...all))} | | | ${verdict(median <= bounds.median && p95 <= bounds.p95)} (median <= ${bounds.median}, p95 <= ${bounds.p95} ms) |`,
   );
   if (open.length > 0)
     console.log(
@@ -170,7 +181,7 @@ export async function benchSearch(): Promise<number> {
   for (const kind of KINDS)
     for (let seed = 1; seed <= 4; seed += 1) run(problemOf(drawn(kind, 60, 24, seed)), 20);
   console.log(
-    "\n| proven top 20, K = 4, P = 12, 24 attributes | median ms | 95th | largest | nodes | |\n| --- | ---: | ---: | ---: | ---: | --- |",
+    "\n| proven top 20, K = 4, P = 12, 24 attributes | median ms | 95th | largest | processor, median | nodes | |\n| --- | ---: | ---: | ---: | ---: | ---: | --- |",
   );
   provenLists(60, 15, { median: 50, p95: 50 });
   provenLists(500, 17, { median: 1000, p95: 3000 });
