@@ -39,6 +39,24 @@ const grains: fc.Arbitrary<WhiskeyDraft["grains"]> = fc.option(
 
 const priceMinor = fc.option(fc.integer({ min: 0, max: 100_000_000 }), { nil: null });
 
+const intensity = fc.oneof(
+  fc.double({ min: 0, max: 10, noNaN: true }).map(positiveZero),
+  fc.constant(null),
+  record({ value: fc.integer({ min: 0, max: 10 }), sd: fc.integer({ min: 0, max: 10 }) }),
+);
+const profile: fc.Arbitrary<WhiskeyDraft["profile"]> = fc.option(
+  record({
+    tastedAt: fc.option(strength, { nil: null }),
+    intensities: fc
+      .uniqueArray(fc.constantFrom("smoke.smoke", "sweet.honey", "fruit.orchard", "earth.leather-and-leaf"), {
+        maxLength: 4,
+      })
+      .chain((ids) => fc.tuple(...ids.map((id) => fc.tuple(fc.constant(id), intensity))))
+      .map((said) => Object.fromEntries(said)),
+  }),
+  { nil: null },
+);
+
 /** Any whiskey that the house takes. */
 export const whiskeyDrafts: fc.Arbitrary<WhiskeyDraft> = record({
   maker: text(1, 40),
@@ -59,6 +77,7 @@ export const whiskeyDrafts: fc.Arbitrary<WhiskeyDraft> = record({
   bottleMl: fc.double({ min: 1, max: 100_000, noNaN: true }),
   availability: fc.constantFrom("sold" as const, "gone" as const),
   note: text(0, 120),
+  profile,
 });
 
 /** JSON has one zero. */

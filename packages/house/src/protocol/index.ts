@@ -127,6 +127,8 @@ export {
   type Routes,
   type StreamName,
 } from "./routes.ts";
+export { Profile } from "./profile.ts";
+export { ShelfProblem, ShelfSearchAnswer, ShelfSearchDraft } from "./shelf-search.ts";
 export {
   PurchasesAnswer,
   RulePricesAnswer,
@@ -136,6 +138,16 @@ export {
   Traded,
 } from "./search-answer.ts";
 export { PurchasesDraft, TradeOffQuery } from "./search-asked.ts";
+export { searchSchema } from "./search-schema.ts";
+export {
+  SEARCH_LIMITS,
+  SearchIntensity,
+  SearchProblem,
+  SearchQuery,
+  SearchRules,
+  SearchTarget,
+  SearchWhiskey,
+} from "./search.ts";
 export {
   Account,
   BottleDraft,

@@ -72,6 +72,7 @@ import {
   WeighDraft,
   WeighResult,
 } from "./reckon-reading.ts";
+import { ShelfProblem, ShelfSearchAnswer, ShelfSearchDraft } from "./shelf-search.ts";
 import { BottleDraft, Transfer, TransferDraft, Vessel, VesselDraft, VesselEdit } from "./vessel.ts";
 import { Version } from "./fields.ts";
 import { Whiskey, WhiskeyDraft, WhiskeyEdit } from "./whiskey.ts";
@@ -241,6 +242,11 @@ export const routes = {
     { body: TemperatureDraft, answer: TemperatureResult },
   ),
 
+  search: route("POST", "/api/search", "The closest recipes for a problem, proven or with the proven gap.", {
+    body: SearchProblem,
+    query: SearchQuery,
+    answer: SearchAnswer,
+  }),
   searchTradeOff: route(
     "POST",
     "/api/search/trade-off",
@@ -258,6 +264,15 @@ export const routes = {
     "Which one more bottle helps most, for one target or several; which is never needed.",
     { body: PurchasesDraft, query: SearchQuery, answer: PurchasesAnswer },
   ),
+  searchShelf: route("POST", `${H}/search`, "The closest recipes from what is on the shelf.", {
+    body: ShelfSearchDraft,
+    query: SearchQuery,
+    answer: ShelfSearchAnswer,
+  }),
+  shelfProblem: route("POST", `${H}/search/problem`, "The same as a problem that any search takes.", {
+    body: ShelfSearchDraft,
+    answer: ShelfProblem,
+  }),
 
   listHouseholds: route("GET", "/api/households", "The households of this house.", {
     query: PageQuery,

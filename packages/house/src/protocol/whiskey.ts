@@ -10,6 +10,7 @@ import {
   Version,
   VolumeMl,
 } from "./fields.ts";
+import { Profile } from "./profile.ts";
 
 export const WhiskeyKind = z.enum([
   "malt",
@@ -59,6 +60,8 @@ const facts = {
   bottleMl: VolumeMl,
   availability: z.enum(["sold", "gone"]),
   note: LongText,
+  /** What it tasted of; null where nobody has said. */
+  profile: Profile.nullable(),
 };
 
 export const WhiskeyDraft = z.object({
@@ -73,6 +76,7 @@ export const WhiskeyDraft = z.object({
   bottleMl: facts.bottleMl.default(700),
   availability: facts.availability.default("sold"),
   note: facts.note.default(""),
+  profile: facts.profile.default(null),
 });
 export type WhiskeyDraft = z.infer<typeof WhiskeyDraft>;
 

@@ -17,6 +17,7 @@ import { householdHandlers, nextHandlers, tasterHandlers } from "./household/ind
 import { followHandlers, joinHandlers, openJoiningHandlers, watchHandlers } from "./joining/index.ts";
 import { previewHandlers, recipeHandlers } from "./recipes/index.ts";
 import { reckonHandlers } from "./reckon/index.ts";
+import { searchHandlers, shelfSearchHandlers } from "./search/index.ts";
 import { trailHandlers } from "./trail/index.ts";
 
 /** Every line of the table of routes has its handler; the type says so. */
@@ -24,6 +25,8 @@ export const allHandlers: Handlers = {
   ...tasterHandlers,
   ...healthHandlers,
   ...reckonHandlers,
+  ...searchHandlers,
+  ...shelfSearchHandlers,
   ...householdHandlers,
   ...demoHandlers,
   ...exportHandlers,

@@ -19,6 +19,8 @@ const attempts: Partial<Record<RouteName | StreamName, Attempt>> = {
   listTasters: {},
   addTaster: { body: () => ({ name: "Stranger" }) },
   editTaster: { body: () => ({ version: 1, name: "Taken" }) },
+  searchShelf: { body: (ids) => ({ like: ids["whiskey"], rules: { maxBottles: 2, maxParts: 4 } }) },
+  shelfProblem: { body: (ids) => ({ like: ids["whiskey"], rules: { maxBottles: 2, maxParts: 4 } }) },
   listWhiskeys: {},
   addWhiskey: { body: () => ({ maker: "S", name: "S", strength: { basis: "abv20", value: 40 } }) },
   getWhiskey: {},

@@ -3,6 +3,7 @@ import type {
   Cask,
   GrainShare,
   GlassNotes,
+  Profile,
   RecipeVersion,
   StatedStrength,
   TransferAmount,
@@ -44,6 +45,7 @@ export interface WhiskeyRow extends Row {
   readonly bottleMl: number;
   readonly availability: string;
   readonly note: string;
+  readonly profile: Profile | null;
 }
 
 export interface VesselRow extends Row {

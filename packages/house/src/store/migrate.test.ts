@@ -37,8 +37,10 @@ const after: Readonly<
       sheet: { entries: 0 },
       flight: { commitment: null, closing: null },
       flightKey: { opened: { glasses, codes } },
+      whiskey: { profile: null },
     },
   },
+  "0002_table": { tables: [], fields: { whiskey: { profile: null } } },
 };
 
 /** The statements of fixtures/<version>.sql, which wrote rows when that version was the newest. */
@@ -152,7 +154,7 @@ eachDatabase((database) => {
         migrate(db, database, { ...migrations, "9999_from_the_future": async () => undefined }),
       );
       await expect(openDatabase(place.place)).rejects.toThrow(
-        /store requires tables of version 0002_table or older, got 9999_from_the_future: a newer version/,
+        /store requires tables of version 0003_profile or older, got 9999_from_the_future: a newer version/,
       );
     });
 

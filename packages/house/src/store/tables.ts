@@ -54,6 +54,7 @@ export const tables: { readonly [N in TableName]: Fields<N> } = {
     bottleMl: "real",
     availability: "text",
     note: "text",
+    profile: "json",
   },
   recipe: { name: "text", targetWhiskeyId: "id", latestNumber: "integer" },
   recipeVersion: { recipeId: "id", number: "integer", body: "json" },

@@ -53,7 +53,8 @@ export function asTyped(whiskey: Whiskey, currency: string): TypedWhiskey {
   };
 }
 
-type Facts = Required<WhiskeyDraft>;
+/** What a label says. What the whiskey tasted of is told elsewhere, and stays when these change. */
+type Facts = Omit<Required<WhiskeyDraft>, "profile">;
 
 /** Reads what was typed. What cannot be read comes back as issues with the paths the house would use. */
 export function readWhiskey(

@@ -30,7 +30,7 @@ const { number: ___, createdAt: ____, ...recipeBody } = RecipeVersion.shape;
 
 const taster = z.strictObject({ ...head, name: ShortText, guest: z.boolean().default(false) });
 const whiskey = z
-  .strictObject({ ...head, ...whiskeyFacts })
+  .strictObject({ ...head, ...whiskeyFacts, profile: whiskeyFacts.profile.default(null) })
   .refine(({ strength }) => strength.value > 0, { path: ["strength", "value"], message: "more than 0" });
 const vessel = z.strictObject({
   ...head,

@@ -1,13 +1,14 @@
 import type { EntryThat } from "./entry.ts";
 import { idOf, type Play } from "./play.ts";
-import { whiskeys } from "./whiskeys.data.ts";
+import { profileOf } from "./profiles.data.ts";
+import { type WhiskeyKey, whiskeys } from "./whiskeys.data.ts";
 
 const INVENTED = "Invented for the demo.";
 
 /** Every whiskey of the household, each said to be invented. */
 export async function playWhiskeys({ ask, known }: Play): Promise<void> {
   for (const [key, facts] of Object.entries(whiskeys)) {
-    const body = { ...facts, note: `${facts.note} ${INVENTED}` };
+    const body = { ...facts, profile: profileOf(key as WhiskeyKey), note: `${facts.note} ${INVENTED}` };
     const { id } = await ask("addWhiskey", { at: { household: known.household }, body });
     known.whiskeys.set(key, id);
   }

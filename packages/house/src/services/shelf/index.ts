@@ -3,7 +3,7 @@ export { bottleHandlers } from "./bottles.ts";
 export { type Watering, scaled, together, waterOf, wateringTo } from "./mixture.ts";
 export { shownContents, volumeIn } from "./shelf-contents.ts";
 export { freeMl } from "./shelf-kept.ts";
-export { liquidLabel, nameOf, onlyWhiskeyIn } from "./shelf-names.ts";
+export { liquidLabel, nameOf, onlyWhiskeyIn, whiskeyLabel } from "./shelf-names.ts";
 export { type Entry, post } from "./shelf-post.ts";
 export { refuseOverflow } from "./shelf-refusal.ts";
 export { type Shelf, coreTransfer, liquidIn, shelfState, strengthOf } from "./shelf.ts";
