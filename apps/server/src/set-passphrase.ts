@@ -24,9 +24,9 @@ function readHidden(prompt: string): Promise<string> {
   const lines = createInterface({ input: process.stdin, output: nowhere, terminal });
   return new Promise((resolve, reject) => {
     lines.once("line", (line) => {
+      resolve(line);
       lines.close();
       if (terminal) process.stderr.write("\n");
-      resolve(line);
     });
     lines.once("close", () => reject(new Error("a passphrase requires a line on standard input, got none")));
   });
