@@ -28,7 +28,7 @@ export function withWeight(aim: Aim, attribute: string, weight: number): Aim {
   return { ...aim, weights: { ...aim.weights, [attribute]: kept(weight, MOST_WEIGHT) } };
 }
 
-export const weightOf = (aim: Aim, attribute: string): number => aim.weights[attribute] ?? 1;
+export const weightOf = (aim: Pick<Aim, "weights">, attribute: string): number => aim.weights[attribute] ?? 1;
 
 /** As core seeks it; null while nothing counts. */
 export function targetOf(aim: Aim, attributes: readonly string[]): Target | null {

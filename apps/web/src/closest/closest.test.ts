@@ -5,6 +5,7 @@ import { answerWhy } from "./answer-why.ts";
 import {
   attributeName,
   FIRST_RULES,
+  INTENSITY_SD,
   NO_AIM,
   problemOf,
   proofWords,
@@ -13,13 +14,14 @@ import {
   ruleWords,
   tastedTogetherAt,
   type Taste,
+  tasteOf,
   toggled,
   withIntensity,
   withWeight,
 } from "./index.ts";
 import { Searching } from "./searching.ts";
 
-const ATTRIBUTES = ["smoke", "fruit.stone", "sweet.honey"];
+const ATTRIBUTES = ["smoke.smoke", "fruit.stone", "sweet.honey"];
 const whiskey = (id: string, profile: readonly (number | null)[], facts = {}) => ({
   id,
   abv20: abv20(50),
@@ -35,7 +37,7 @@ const shelf = {
   attributes: ATTRIBUTES,
 };
 const about = { targetId: "", onShelf: ["smoky", "fruity", "sweet"], currency: "USD" };
-const aim = withIntensity(withIntensity(NO_AIM, "smoke", 3), "fruit.stone", 5);
+const aim = withIntensity(withIntensity(NO_AIM, "smoke.smoke", 3), "fruit.stone", 5);
 const rules: Rules = { ...FIRST_RULES, on: ["onShelf"] };
 const problem = (): Problem => {
   const read = readRules(rules, about);
@@ -45,19 +47,34 @@ const problem = (): Problem => {
 };
 
 test("what is not set does not count, and nothing counting is no problem to search", () => {
-  expect(Object.keys(problem().target.profile)).toEqual(["smoke", "fruit.stone"]);
-  const none = withIntensity(withIntensity(aim, "smoke", null), "fruit.stone", null);
+  expect(Object.keys(problem().target.profile)).toEqual(["smoke.smoke", "fruit.stone"]);
+  const none = withIntensity(withIntensity(aim, "smoke.smoke", null), "fruit.stone", null);
   const read = readRules(rules, about);
   expect(read.ok && problemOf(shelf, none, rules, read.value)).toBeNull();
-  const weightless = withWeight(withWeight(aim, "smoke", 0), "fruit.stone", 0);
+  const weightless = withWeight(withWeight(aim, "smoke.smoke", 0), "fruit.stone", 0);
   expect(read.ok && problemOf(shelf, weightless, rules, read.value)).toBeNull();
 });
 
+test("what a whiskey says is taken as it is: unknown stays unknown, zero zero, and a number is off by as much as notes are", () => {
+  const tastedAt = { basis: "proof60F" as const, value: 80 };
+  const intensities = { "smoke.smoke": 0, "sweet.honey": null, "nut.nut": { value: 4, sd: 2 } };
+  const taste = tasteOf({ profile: { tastedAt, intensities } });
+  expect(taste?.values).toEqual({
+    "smoke.smoke": { value: 0, sd: INTENSITY_SD },
+    "sweet.honey": null,
+    "nut.nut": { value: 4, sd: 2 },
+  });
+  // 80 proof (US) is 40 % vol at 60 °F, and near it at 20 °C.
+  expect(Math.abs((taste?.tastedAt ?? 0) - 40)).toBeLessThan(0.1);
+  expect(tasteOf({ profile: null })).toBeNull();
+  expect(tasteOf({ profile: { tastedAt, intensities: { "sweet.honey": null } } })).toBeNull();
+});
+
 test("an intensity of zero counts: it is not the same as none set", () => {
-  const zero = withIntensity(NO_AIM, "smoke", 0);
-  expect(zero.profile).toEqual({ smoke: 0 });
-  expect(withIntensity(zero, "smoke", null).profile).toEqual({});
-  expect(withIntensity(zero, "smoke", 14).profile).toEqual({ smoke: 10 });
+  const zero = withIntensity(NO_AIM, "smoke.smoke", 0);
+  expect(zero.profile).toEqual({ "smoke.smoke": 0 });
+  expect(withIntensity(zero, "smoke.smoke", null).profile).toEqual({});
+  expect(withIntensity(zero, "smoke.smoke", 14).profile).toEqual({ "smoke.smoke": 10 });
 });
 
 test("a search in slices ends with core's own list, and says nothing is proven before", () => {
@@ -78,7 +95,17 @@ test("a search in slices ends with core's own list, and says nothing is proven b
 });
 
 test("proven is said of a finished search only", () => {
-  const found = { turn: 1, done: false, recipes: [], gap: 0, nodes: 1, unknown: [], alike: 0, tookMs: 1 };
+  const found = {
+    turn: 1,
+    done: false,
+    recipes: [],
+    gap: 0,
+    nodes: 1,
+    unknown: [],
+    alike: [],
+    unlike: [],
+    tookMs: 1,
+  };
   const [recipe] = new Searching(1, problem(), 1, () => 0).slice(1).recipes;
   if (recipe === undefined) throw new Error("the test requires a recipe, got none");
   const words = (change: object, state: "searching" | "done" | "stopped", current = true): string =>
@@ -165,5 +192,5 @@ test("an impossible search is explained by the rules' own names", () => {
 });
 
 test("an attribute is called by its words", () => {
-  expect(ATTRIBUTES.map(attributeName)).toEqual(["smoke", "stone fruit", "honey sweet"]);
+  expect(ATTRIBUTES.map(attributeName)).toEqual(["smoke", "stone fruit", "honey"]);
 });

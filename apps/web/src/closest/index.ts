@@ -7,7 +7,7 @@ export {
   withIntensity,
   withWeight,
 } from "./aim.ts";
-export { attributeName } from "./attribute-name.ts";
+export { attributeName, inOrder } from "./attributes.ts";
 export { INTENSITY_SD } from "./intensity.data.ts";
 export type { Because, Found, Shown, Why } from "./messages.ts";
 export { problemOf, tastedTogetherAt } from "./problem-of.ts";
@@ -17,5 +17,6 @@ export { ruleWords } from "./rule-words.ts";
 export { FIRST_RULES, type RuleKey, type Rules, stands, toggled } from "./rules.ts";
 export { type Shelf, shelfOf } from "./shelf-of.ts";
 export { type Taste, tasteOf } from "./taste.ts";
+export { useQuiet } from "./use-quiet.ts";
 export { type Seeking, TOP, useSearch } from "./use-search.ts";
 export { useWhy, type Wondering } from "./use-why.ts";

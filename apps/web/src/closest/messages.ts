@@ -9,7 +9,9 @@ import type {
 import type { ShelfWhiskey, Traded, TradeOff } from "@partsproof/core/blending";
 
 /** A recipe as the page shows it. */
-export interface Shown extends FoundRecipe {
+export interface Shown extends Omit<FoundRecipe, "predicted"> {
+  /** Predicted intensities, in the order of the target's attributes: many numbers on their way, as cheap as can be. */
+  readonly predicted: Float64Array;
   /** Its parts in one text: steady while the list around it changes. */
   readonly key: string;
   /** Distance to expect with how unsure the profiles are. */
@@ -25,14 +27,23 @@ export interface Found {
   readonly gap: number;
   readonly nodes: number;
   readonly unknown: SearchResult["unknown"];
-  /** How many from the first on cannot be told apart on what is known; 0 until the search is done. */
-  readonly alike: number;
+  /** Those the first cannot be told from on what is known, itself among them, by their keys; none until the search is done. */
+  readonly alike: readonly string[];
+  /** Those that are unlike the ones before them in a quarter of the glass at least, by their keys. */
+  readonly unlike: readonly string[];
   /** What the search took so far, in ms of the worker's own time. */
   readonly tookMs: number;
 }
 
 export type ToSearch =
-  | { readonly kind: "search"; readonly turn: number; readonly problem: Problem; readonly top: number }
+  | {
+      readonly kind: "search";
+      readonly turn: number;
+      readonly problem: Omit<Problem, "whiskeys">;
+      /** null: the same as before. */
+      readonly whiskeys: Problem["whiskeys"] | null;
+      readonly top: number;
+    }
   | { readonly kind: "stop" };
 
 /** Questions that may take long; each is one message to a worker of its own. */

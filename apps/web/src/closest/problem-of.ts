@@ -1,4 +1,4 @@
-import type { Problem, ShelfWhiskey } from "@partsproof/core/blending";
+import type { Problem } from "@partsproof/core/blending";
 import { type Aim, targetOf } from "./aim.ts";
 import type { ReadRules } from "./read-rules.ts";
 import type { Rules } from "./rules.ts";
@@ -24,16 +24,9 @@ export function problemOf(
 ): Problem | null {
   const target = targetOf(aim, shelf.attributes);
   if (target === null) return null;
-  const counted = Object.keys(target.profile);
-  const whiskeys = shelf.whiskeys.map(
-    (whiskey): ShelfWhiskey => ({
-      ...whiskey,
-      profile: Object.fromEntries(counted.map((name) => [name, whiskey.profile[name] ?? null])),
-    }),
-  );
-  const ids = whiskeys.map(({ id }) => id);
+  const ids = shelf.whiskeys.map(({ id }) => id);
   return {
-    whiskeys,
+    whiskeys: shelf.whiskeys,
     target,
     maxBottles: rules.maxBottles,
     maxParts: rules.maxParts,

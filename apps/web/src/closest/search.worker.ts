@@ -8,6 +8,7 @@ const SLICE_MS = 40;
 const TELL_MS = 120;
 
 let current: Searching | null = null;
+let shelf: Extract<ToSearch, { kind: "search" }>["whiskeys"] = null;
 let told = 0;
 let onItsWay = false;
 // A message to itself lets messages from the page in between; a timer would wait longer than that.
@@ -37,6 +38,8 @@ const tell = (found: Found): void => {
 addEventListener("message", ({ data }: MessageEvent<ToSearch>) => {
   current = null;
   if (data.kind === "stop") return;
-  current = new Searching(data.turn, data.problem, data.top, () => performance.now());
+  const whiskeys = data.whiskeys ?? shelf ?? [];
+  shelf = whiskeys;
+  current = new Searching(data.turn, { ...data.problem, whiskeys }, data.top, () => performance.now());
   goOn(FIRST_SLICE_MS, true);
 });

@@ -1,6 +1,8 @@
 import {
   cannotTellApart,
+  diverse,
   expectedDistance,
+  type FoundRecipe,
   type Problem,
   type Search,
   startSearch,
@@ -9,6 +11,8 @@ import type { Found, Shown } from "./messages.ts";
 
 /** Steps between two looks at the clock; each is mostly well below a millisecond. */
 const STEPS = 8;
+/** Share of the glass in which two recipes differ before they are called unlike. */
+const APART = 0.25;
 
 /** One search, run slice by slice, so that whoever hosts it hears new wishes in between. */
 export class Searching {
@@ -35,14 +39,19 @@ export class Searching {
     do this.done = this.#search.step(STEPS).done;
     while (!this.done && this.#now() - began < ms);
     const { recipes, gap, nodes, unknown } = this.#search.result();
+    const attributes = Object.keys(this.#problem.target.profile);
     const shown = recipes.map(
       (recipe): Shown => ({
         ...recipe,
+        predicted: Float64Array.from(attributes, (attribute) => recipe.predicted[attribute] ?? Number.NaN),
         key: recipe.parts.map(({ id, parts }) => `${parts} ${id}`).join(" "),
         expected: expectedDistance(this.#problem, recipe),
       }),
     );
-    const alike = this.done ? likeFirst(this.#problem, shown) : 0;
+    const keysOf = (some: readonly FoundRecipe[]): readonly string[] =>
+      shown.filter((_, place) => some.includes(recipes[place] as FoundRecipe)).map(({ key }) => key);
+    const alike = this.done ? keysOf(cannotTellApart(this.#problem, recipes)) : [];
+    const unlike = keysOf(diverse(this.#problem, recipes, APART));
     this.#took += this.#now() - began;
     return {
       turn: this.#turn,
@@ -52,14 +61,8 @@ export class Searching {
       nodes,
       unknown,
       alike,
+      unlike,
       tookMs: this.#took,
     };
   }
-}
-
-/** How many from the first on, without a break, the first cannot be told from. */
-function likeFirst(problem: Problem, recipes: readonly Shown[]): number {
-  const alike = new Set(cannotTellApart(problem, recipes).map((recipe) => recipe));
-  const other = recipes.findIndex((recipe) => !alike.has(recipe));
-  return other === -1 ? recipes.length : other;
 }

@@ -1,7 +1,7 @@
-import type { Intensity, ShelfWhiskey } from "@partsproof/core/blending";
+import type { ShelfWhiskey } from "@partsproof/core/blending";
 import { abv20 } from "@partsproof/core/quantity";
 import type { Vessel, Whiskey } from "@partsproof/house/protocol";
-import { INTENSITY_SD } from "./intensity.data.ts";
+import { inOrder } from "./attributes.ts";
 import { type Taste, tasteOf } from "./taste.ts";
 
 export interface Shelf {
@@ -30,9 +30,7 @@ export function shelfOf(
     const taste = tasteOf(whiskey);
     if (taste !== null) tastes.set(whiskey.id, taste);
   }
-  const attributes = [
-    ...new Set([...tastes.values()].flatMap(({ values }) => Object.keys(values))),
-  ].toSorted();
+  const attributes = inOrder([...new Set([...tastes.values()].flatMap(({ values }) => Object.keys(values)))]);
   const tasted = whiskeys.filter(({ id }) => tastes.has(id));
   return {
     whiskeys: tasted.map((whiskey) =>
@@ -51,14 +49,10 @@ function shelfWhiskey(
   attributes: readonly string[],
   availableMl: number,
 ): ShelfWhiskey {
-  const intensity = (attribute: string): Intensity => {
-    const value = values[attribute] ?? null;
-    return value === null ? null : { value, sd: INTENSITY_SD };
-  };
   return {
     id: whiskey.id,
     abv20: abv20(whiskey.abv20),
-    profile: Object.fromEntries(attributes.map((attribute) => [attribute, intensity(attribute)])),
+    profile: Object.fromEntries(attributes.map((attribute) => [attribute, values[attribute] ?? null])),
     pricePerLitre: whiskey.priceMinor === null ? null : (1000 * whiskey.priceMinor) / whiskey.bottleMl,
     availableMl,
     ageYears: whiskey.ageYears,

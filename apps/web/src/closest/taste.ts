@@ -1,13 +1,26 @@
+import type { Intensity } from "@partsproof/core/blending";
 import type { Whiskey } from "@partsproof/house/protocol";
+import { abv20OfStated } from "../mixing/index.ts";
+import { INTENSITY_SD } from "./intensity.data.ts";
 
-/** What a whiskey tastes of: 0 to 10 by attribute, null where nobody has said. */
+/** What a whiskey tastes of: by attribute, null where nobody has said. */
 export interface Taste {
-  readonly values: Readonly<Record<string, number | null>>;
+  readonly values: Readonly<Record<string, Exclude<Intensity, number>>>;
   /** % vol it was tasted at; null where not known. */
   readonly tastedAt: number | null;
 }
 
-/** Null where nothing at all has been said. */
-export function tasteOf(_whiskey: Whiskey): Taste | null {
-  return null;
+/** A noted number is taken to be off by about as much as notes are, unless it says by how much. */
+export function tasteOf({ profile }: Pick<Whiskey, "profile">): Taste | null {
+  const said = Object.entries(profile?.intensities ?? {});
+  if (profile === null || !said.some(([, intensity]) => intensity !== null)) return null;
+  return {
+    values: Object.fromEntries(
+      said.map(([attribute, intensity]) => [
+        attribute,
+        typeof intensity === "number" ? { value: intensity, sd: INTENSITY_SD } : intensity,
+      ]),
+    ),
+    tastedAt: profile.tastedAt === null ? null : abv20OfStated(profile.tastedAt),
+  };
 }

@@ -1,5 +1,5 @@
 import type { Problem } from "@partsproof/core/blending";
-import { startTransition, useCallback, useEffect, useRef, useState } from "react";
+import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import type { Found, ToSearch } from "./messages.ts";
 
 /** So many recipes are sought. */
@@ -24,6 +24,7 @@ export function useSearch(problem: Problem | null): Seeking {
   const turn = useRef(0);
   const unheard = useRef(false);
   const waiting = useRef<Problem | null>(null);
+  const sent = useRef<Problem["whiskeys"] | null>(null);
   const [found, setFound] = useState<Found | null>(null);
   const [stoppedAt, setStoppedAt] = useState<Problem | null>(null);
   const [broken, setBroken] = useState(false);
@@ -33,7 +34,16 @@ export function useSearch(problem: Problem | null): Seeking {
     turn.current += 1;
     unheard.current = true;
     waiting.current = null;
-    const message: ToSearch = { kind: "search", turn: turn.current, problem: next, top: TOP };
+    const { whiskeys, ...problem } = next;
+    const message: ToSearch = {
+      kind: "search",
+      turn: turn.current,
+      problem,
+      // The shelf is large and mostly the same: it goes over once.
+      whiskeys: whiskeys === sent.current ? null : whiskeys,
+      top: TOP,
+    };
+    sent.current = whiskeys;
     worker.current?.postMessage(message);
     setBroken(false);
     setAskedOf({ turn: turn.current, problem: next });
@@ -42,10 +52,12 @@ export function useSearch(problem: Problem | null): Seeking {
   useEffect(() => {
     const own = new Worker(new URL("./search.worker.ts", import.meta.url), { type: "module" });
     worker.current = own;
+    sent.current = null;
     unheard.current = false;
     own.addEventListener("message", ({ data }: MessageEvent<Found>) => {
       if (data.turn === turn.current) unheard.current = false;
-      startTransition(() => setFound(data));
+      // Not as a transition: while a finger drags, it would never get its turn.
+      setFound(data);
       if (!unheard.current && waiting.current !== null) ask(waiting.current);
     });
     own.addEventListener("error", () => {
@@ -82,5 +94,5 @@ export function useSearch(problem: Problem | null): Seeking {
   else if (current && found.done) state = "done";
   else if (stoppedAt === problem) state = "stopped";
   else if (broken) state = "broken";
-  return { found, current, state, stop, goOn };
+  return useMemo(() => ({ found, current, state, stop, goOn }), [found, current, state, stop, goOn]);
 }

@@ -28,6 +28,7 @@ const whiskey = (id: string, abv20: number, more: Partial<Whiskey> = {}): Whiske
   bottleMl: 700,
   availability: "sold",
   note: "",
+  profile: null,
   abv20,
   proof60F: abv20 * 2,
   createdAt: "2026-01-01T00:00:00.000Z",

@@ -69,7 +69,7 @@ export function LiquidColumn({ segments, title, size = "card" }: LiquidColumnPro
         style={{ width: rem(width + LEADER), height: rem(total) }}
         aria-hidden="true"
       >
-        <Patterns id={id} />
+        <Patterns id={id} tones={new Set(drawn.map(({ tone }) => tone))} />
         <clipPath id={`${id}-glass`}>
           <path d={glass(width, total)} />
         </clipPath>
@@ -134,7 +134,7 @@ const glass = (width: number, total: number): string => {
 };
 
 /** Each tone has its own hatching, so that segments are told apart in grey and on paper. */
-function Patterns({ id }: { readonly id: string }) {
+function Patterns({ id, tones }: { readonly id: string; readonly tones: ReadonlySet<string> }) {
   const paths: Readonly<Record<string, string>> = {
     "1": "",
     "2": "M-2 2L2 -2M0 8L8 0M6 10L10 6",
@@ -146,11 +146,13 @@ function Patterns({ id }: { readonly id: string }) {
   };
   return (
     <defs>
-      {Object.entries(paths).map(([tone, d]) => (
-        <pattern key={tone} id={`${id}-${tone}`} width="8" height="8" patternUnits="userSpaceOnUse">
-          <path d={d} className={tone === "4" ? "column-dots" : "column-hatch"} />
-        </pattern>
-      ))}
+      {Object.entries(paths)
+        .filter(([tone]) => tones.has(tone))
+        .map(([tone, d]) => (
+          <pattern key={tone} id={`${id}-${tone}`} width="8" height="8" patternUnits="userSpaceOnUse">
+            <path d={d} className={tone === "4" ? "column-dots" : "column-hatch"} />
+          </pattern>
+        ))}
     </defs>
   );
 }

@@ -6,6 +6,8 @@ export interface StripProps {
   /** Tells the strips of a list apart in `onChange`. */
   readonly id: string;
   readonly name: string;
+  /** What it is called where its surroundings are not seen; the name, if left out. */
+  readonly said?: string;
   /** null: nothing is set. */
   readonly value: number | null;
   readonly onChange: (id: string, value: number | null) => void;
@@ -26,6 +28,7 @@ export interface StripProps {
 export const Strip = memo(function Strip({
   id,
   name,
+  said = name,
   value,
   onChange,
   max,
@@ -52,7 +55,7 @@ export const Strip = memo(function Strip({
   };
   const shown = value === null ? unset : String(Number(value.toFixed(2)));
   return (
-    <div className={`strip ${value === null ? "strip-unset" : ""}`} role="group" aria-label={name}>
+    <div className={`strip ${value === null ? "strip-unset" : ""}`} role="group" aria-label={said}>
       <label className="strip-name" htmlFor={`${field}-typed`}>
         {name}
       </label>
@@ -64,6 +67,7 @@ export const Strip = memo(function Strip({
           type="text"
           inputMode="decimal"
           autoComplete="off"
+          aria-label={said}
           aria-invalid={!readable || undefined}
           aria-describedby={readable ? undefined : `${field}-issue`}
           value={typed ?? (value === null ? "" : shown)}
@@ -74,7 +78,7 @@ export const Strip = memo(function Strip({
       <button
         type="button"
         className="strip-nudge"
-        aria-label={`${less} ${name}`}
+        aria-label={`${less}: ${said}`}
         onClick={() => nudge(-step)}
       >
         <MinusGlyph />
@@ -85,7 +89,7 @@ export const Strip = memo(function Strip({
         min={0}
         max={max}
         step={step}
-        aria-label={`${name}, 0 to ${max}`}
+        aria-label={`${said}, 0 to ${max}`}
         aria-valuetext={shown}
         value={at}
         style={{ "--at": at / max } as CSSProperties}
@@ -96,15 +100,15 @@ export const Strip = memo(function Strip({
       />
       <button
         type="button"
-        className="strip-nudge"
-        aria-label={`${more} ${name}`}
+        className="strip-nudge strip-more"
+        aria-label={`${more}: ${said}`}
         onClick={() => nudge(step)}
       >
         <PlusGlyph />
       </button>
       {!readable && (
         <p className="field-issue strip-issue" id={`${field}-issue`}>
-          {`${name} requires a number from 0 to ${max}, got "${typed}"`}
+          {`${said} requires a number from 0 to ${max}, got "${typed}"`}
         </p>
       )}
       {children !== undefined && <div className="strip-below">{children}</div>}

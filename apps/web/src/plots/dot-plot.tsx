@@ -14,6 +14,8 @@ export interface DotPlotProps {
   readonly title: string;
   readonly series: readonly string[];
   readonly rows: readonly DotRow[];
+  /** One series, drawn as dots, with no key. */
+  readonly alone?: boolean;
 }
 
 const TICKS = [0, 2, 4, 6, 8, 10];
@@ -22,7 +24,7 @@ const at = (value: number): string => `${x(value)}%`;
 const said = (value: number | null): string => (value === null ? "not known" : value.toFixed(1));
 
 /** Intensities of 0 to 10 side by side: what is sought as a ring, what is predicted as a dot and a square, joined. */
-export const DotPlot = memo(function DotPlot({ title, series, rows }: DotPlotProps) {
+export const DotPlot = memo(function DotPlot({ title, series, rows, alone = false }: DotPlotProps) {
   return (
     <figure className="plot dots">
       <figcaption className="plot-title">{title}</figcaption>
@@ -52,14 +54,16 @@ export const DotPlot = memo(function DotPlot({ title, series, rows }: DotPlotPro
                   className="plot-span"
                 />
                 {values.map((value, n) =>
-                  value === null ? null : <Mark key={series[n]} series={n} x={at(value)} y="50%" />,
+                  value === null ? null : (
+                    <Mark key={series[n]} series={alone ? 1 : n} x={at(value)} y="50%" />
+                  ),
                 )}
               </svg>
             </div>
           );
         })}
       </div>
-      <p className="plot-key" aria-hidden="true">
+      <p className="plot-key" aria-hidden="true" hidden={alone}>
         {series.map((name, n) => (
           <span key={name} className="dots-key">
             <svg viewBox="0 0 24 24" width="24" height="24">

@@ -25,7 +25,7 @@ export const AimField = memo(function AimField({ aim, onChange, shelf, nameOf }:
     (attribute) => known !== undefined && (known.values[attribute] ?? null) === null,
   );
   const moved = Object.entries(known?.values ?? {}).some(
-    ([attribute, value]) => (aim.profile[attribute] ?? null) !== value,
+    ([attribute, said]) => aim.profile[attribute] !== said?.value,
   );
   const gone = new Set(shelf.whiskeys.filter(({ gone: one }) => one === true).map(({ id }) => id));
   return (

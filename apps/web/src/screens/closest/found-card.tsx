@@ -1,6 +1,6 @@
 import type { Whiskey } from "@partsproof/house/protocol";
 import { memo } from "react";
-import { type Aim, printDistance, type Shown } from "../../closest/index.ts";
+import { printDistance, type Shown } from "../../closest/index.ts";
 import { abvDigits, printAge, printMoney } from "../../figures/index.ts";
 import { Button, LinkButton, LiquidColumn, NumberHero } from "../../parts/index.ts";
 import { useHousehold } from "../../session/index.ts";
@@ -10,22 +10,24 @@ export interface FoundCardProps {
   readonly recipe: Shown;
   /** 0 is the closest. */
   readonly place: number;
-  readonly aim: Pick<Aim, "from">;
+  /** The whiskey sought; "" where none is. */
+  readonly target: string;
   readonly nameOf: (id: string) => string;
   readonly whiskeys: readonly Whiskey[];
   /** Whether it is compared with the closest. */
-  readonly beside: boolean;
-  readonly onBeside: (key: string | null) => void;
+  readonly beside?: boolean;
+  /** Not for the closest itself. */
+  readonly onBeside?: (key: string | null) => void;
 }
 
 /** One recipe found: the column, how far off, and what it is. */
 export const FoundCard = memo(function FoundCard({
   recipe,
   place,
-  aim,
+  target,
   nameOf,
   whiskeys,
-  beside,
+  beside = false,
   onBeside,
 }: FoundCardProps) {
   const household = useHousehold();
@@ -56,15 +58,15 @@ export const FoundCard = memo(function FoundCard({
       <div className="form-actions">
         <LinkButton
           kind={place === 0 ? "main" : "plain"}
-          to={recipeAddress(household.id, parts, aim.from)}
-          aria-label={`Open number ${place + 1} as a recipe`}
+          to={recipeAddress(household.id, parts, target)}
+          aria-label={place === 0 ? "Open as a recipe" : `Open as a recipe: number ${place + 1}`}
         >
           Open as a recipe
         </LinkButton>
-        {place > 0 && (
+        {onBeside !== undefined && (
           <Button
             aria-pressed={beside}
-            aria-label={`Compare number ${place + 1} with the closest`}
+            aria-label={`${beside ? "Compared" : "Compare"}: number ${place + 1} with the closest`}
             onClick={() => onBeside(beside ? null : recipe.key)}
           >
             {beside ? "Compared" : "Compare"}

@@ -1,4 +1,4 @@
-import type { Problem } from "@partsproof/core/blending";
+import type { Conflict, Problem } from "@partsproof/core/blending";
 import { useEffect } from "react";
 import {
   printDistance,
@@ -34,7 +34,7 @@ export function Impossible({ problem, rules, onRules, nameOf }: ImpossibleProps)
   const conflict = wondering.because?.kind === "conflict" ? wondering.because.conflict : null;
   return (
     <section className="section impossible" aria-label="Why there is none">
-      <h2>These rules can’t stand together</h2>
+      <h2>{conflict?.names.length === 1 ? "One rule can’t be kept" : "These rules can’t stand together"}</h2>
       {wondering.state === "working" && <Busy what="which rules stand in each other’s way" />}
       {wondering.state === "broken" && <p>Which of them could not be found out in this browser.</p>}
       {conflict !== null && (
@@ -45,18 +45,17 @@ export function Impossible({ problem, rules, onRules, nameOf }: ImpossibleProps)
               <li key={name}>
                 <span>{words(name)}</span>
                 {stands(rules, name as RuleKey) && (
-                  <Button onClick={() => onRules((now) => toggled(now, name as RuleKey))}>
-                    Without: {words(name)}
+                  <Button
+                    aria-label={`Drop this rule: ${words(name)}`}
+                    onClick={() => onRules((now) => toggled(now, name as RuleKey))}
+                  >
+                    Drop this rule
                   </Button>
                 )}
               </li>
             ))}
           </ul>
-          <p className="soft small">
-            {conflict.proven
-              ? "Any one of them dropped, and the others of this list can be kept: proven."
-              : "Some of it took too long to be sure; these may not be all, or not the fewest."}
-          </p>
+          <p className="soft small">{howSure(conflict)}</p>
           {conflict.nearest !== null && (
             <p>
               The nearest that breaks least: <b>{partsWords(conflict.nearest.recipe, nameOf)}</b>,{" "}
@@ -68,4 +67,10 @@ export function Impossible({ problem, rules, onRules, nameOf }: ImpossibleProps)
       )}
     </section>
   );
+}
+
+function howSure({ names, proven }: Conflict): string {
+  if (!proven) return "Some of it took too long to be sure; these may not be all, or not the fewest.";
+  if (names.length === 1) return "Nothing there is keeps it, whatever the other rules say: proven.";
+  return "Any one of them dropped, and the others of this list can be kept: proven.";
 }

@@ -34,8 +34,11 @@ export function Prices({ prices, rules, onRules, nameOf }: PricesProps) {
               )}
             </span>
             {(costs ?? 0) >= 0.005 && stands(rules, name as RuleKey) && (
-              <Button onClick={() => onRules((now) => toggled(now, name as RuleKey))}>
-                Without: {words(name)}
+              <Button
+                aria-label={`Drop this rule: ${words(name)}`}
+                onClick={() => onRules((now) => toggled(now, name as RuleKey))}
+              >
+                Drop this rule
               </Button>
             )}
           </li>

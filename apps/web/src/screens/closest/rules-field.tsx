@@ -1,6 +1,6 @@
 import { memo, useMemo } from "react";
 import type { Cellar } from "../../cellar/index.ts";
-import { type Aim, type Rules, ruleWords, type Shelf } from "../../closest/index.ts";
+import { type Rules, ruleWords, type Shelf } from "../../closest/index.ts";
 import { Stepper } from "../../parts/index.ts";
 import { useHousehold } from "../../session/index.ts";
 import { ChosenRules } from "./chosen-rules.tsx";
@@ -12,13 +12,14 @@ export interface RulesFieldProps {
   readonly onChange: (change: (rules: Rules) => Rules) => void;
   readonly cellar: Cellar;
   readonly shelf: Shelf;
-  readonly aim: Aim;
+  /** The whiskey sought; "" where none is. */
+  readonly targetId: string;
   readonly nameOf: (id: string) => string;
 }
 
 /** What a recipe must keep, as sentences. */
 export const RulesField = memo(function RulesField(props: RulesFieldProps) {
-  const { rules, onChange, cellar, aim, nameOf } = props;
+  const { rules, onChange, cellar, targetId, nameOf } = props;
   const { currency } = useHousehold();
   const [grains, held] = useMemo(
     () => [
@@ -52,8 +53,8 @@ export const RulesField = memo(function RulesField(props: RulesFieldProps) {
         />
       </div>
       <ul className="rules" aria-label={`Rules that stand: ${standing(rules, nameOf, currency)}`}>
-        {aim.from !== "" && (
-          <RuleLine rule="notTarget" name={`Not from ${nameOf(aim.from)} itself`} {...line} />
+        {targetId !== "" && (
+          <RuleLine rule="notTarget" name={`Not from ${nameOf(targetId)} itself`} {...line} />
         )}
         <RuleLine rule="onShelf" name="Only what is on the shelf" {...line} />
         <RuleLine rule="notGone" name="No gone releases" {...line} />

@@ -71,7 +71,7 @@ export function Seek({ shelf, cellar }: { readonly shelf: Shelf; readonly cellar
           onChange={setRules}
           cellar={cellar}
           shelf={shelf}
-          aim={aim}
+          targetId={aim.from}
           nameOf={nameOf}
         />
         <BesidesField rules={rules} onChange={setRules} currency={currency} />

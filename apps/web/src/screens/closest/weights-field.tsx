@@ -44,7 +44,8 @@ const WeightStrip = memo(function WeightStrip({ attribute, weight, onChange }: W
   return (
     <Strip
       id={attribute}
-      name={`Weight of ${attributeName(attribute)}`}
+      name={attributeName(attribute)}
+      said={`Weight of ${attributeName(attribute)}`}
       value={weight}
       onChange={(id, next) => onChange((aim) => withWeight(aim, id, next ?? 1))}
       max={MOST_WEIGHT}

@@ -21,7 +21,16 @@ export default function Recipes() {
   );
   const broken = recipes.state === "broken" ? recipes : cellar.state === "broken" ? cellar : null;
   return (
-    <Page title="Recipes" wide actions={write}>
+    <Page
+      title="Recipes"
+      wide
+      actions={
+        <>
+          <LinkButton to={`/h/${household.id}/recipes/closest`}>What comes closest</LinkButton>
+          {write}
+        </>
+      }
+    >
       {broken !== null && <Broken asked={broken} title="The recipes could not be fetched" />}
       {broken === null && (recipes.state === "busy" || cellar.state === "busy") && (
         <Busy what="the recipes" />

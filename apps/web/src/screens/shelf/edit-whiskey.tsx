@@ -22,6 +22,7 @@ import { go, Link, useUnsaved } from "../../router/index.ts";
 import type { ScreenProps } from "../screen.ts";
 import { useHousehold } from "../../session/index.ts";
 import { Meanwhile } from "./meanwhile.tsx";
+import { TasteSection } from "./taste-section.tsx";
 import { WhiskeyFields } from "./whiskey-fields.tsx";
 import { asTyped, readWhiskey, type TypedWhiskey } from "./whiskey-typed.ts";
 import "./edit-whiskey.css";
@@ -129,6 +130,7 @@ function Facts({ whiskey, onEdit }: { readonly whiskey: Whiskey; readonly onEdit
           onPick={() => void pick()}
         />
       </div>
+      <TasteSection whiskey={whiskey} />
       <Section
         title="Bottles"
         action={

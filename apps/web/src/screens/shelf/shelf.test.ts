@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { groupShelf } from "./group-shelf.ts";
 import { ledgerWords } from "./ledger-words.ts";
 import { whatChanged } from "./what-changed.ts";
+import { readTaste, tasteAsTyped, valueOf, withValue } from "./taste-typed.ts";
 import { asTyped, BLANK, readWhiskey } from "./whiskey-typed.ts";
 
 const whiskey: Whiskey = {
@@ -24,6 +25,7 @@ const whiskey: Whiskey = {
   bottleMl: 700,
   availability: "gone",
   note: "",
+  profile: null,
   abv20: 62.49,
   proof60F: 124.8,
   createdAt: "2026-01-01T00:00:00.000Z",
@@ -66,6 +68,7 @@ describe("a whiskey as typed", () => {
       proof60F: ____,
       createdAt: _____,
       updatedAt: ______,
+      profile: _______,
       ...facts
     } = whiskey;
     expect(readWhiskey(asTyped(whiskey, "USD"), "USD")).toEqual({ ok: true, facts });
@@ -151,4 +154,33 @@ test("a line of the ledger is told from the vessel's side", () => {
   expect(ledgerWords({ ...line, to: { kind: "vessel", vesselId: "b" } }, "b", labels)).toBe(
     "30\u00a0mL in from Jug",
   );
+});
+
+describe("what a whiskey tastes of", () => {
+  const profile = {
+    tastedAt: { basis: "proof60F" as const, value: 80 },
+    intensities: { "smoke.smoke": 0, "sweet.honey": null, "nut.nut": { value: 4, sd: 1 } },
+  };
+
+  test("typed out and read back it is the same: not known stays that, and is no zero", () => {
+    expect(readTaste(tasteAsTyped(profile))).toEqual({ ok: true, profile });
+    expect(readTaste(tasteAsTyped(null))).toEqual({ ok: true, profile: null });
+    expect([valueOf(undefined), valueOf(null), valueOf(0)]).toEqual([null, null, 0]);
+  });
+
+  test("a dot that is moved says a number, keeps its spread, and can be taken back to not said", () => {
+    const typed = withValue(withValue(tasteAsTyped(profile), "nut.nut", 6), "sweet.honey", 0);
+    expect(typed.intensities).toEqual({ "smoke.smoke": 0, "sweet.honey": 0, "nut.nut": { value: 6, sd: 1 } });
+    const back = ["smoke.smoke", "sweet.honey", "nut.nut"].reduce(
+      (now, id) => withValue(now, id, null),
+      typed,
+    );
+    expect(back.intensities).toEqual({});
+    expect(readTaste(back)).toEqual({ ok: true, profile: null });
+  });
+
+  test("a strength that cannot be read is told with its field", () => {
+    const read = readTaste({ ...tasteAsTyped(profile), tastedAt: "weak" });
+    expect(read.ok ? [] : read.issues.map(({ path }) => path)).toEqual([["profile", "tastedAt"]]);
+  });
 });

@@ -1,4 +1,5 @@
 import type { Whiskey } from "@partsproof/house/protocol";
+import { attributeName } from "../../closest/index.ts";
 import { printAge, printCask, printMoney, printStated } from "../../figures/index.ts";
 
 export interface Change {
@@ -23,10 +24,19 @@ export function whatChanged(before: Whiskey, after: Whiskey, currency: string): 
     "bottle size": `${whiskey.bottleMl} mL`,
     availability: whiskey.availability,
     note: whiskey.note || "none",
+    "what it tastes of": tasteWords(whiskey.profile),
   });
   const [old, now] = [said(before), said(after)];
   return Object.entries(now).flatMap(([what, after]) => {
     const before = old[what] ?? "";
     return before === after ? [] : [{ what, before, after }];
   });
+}
+
+function tasteWords(profile: Whiskey["profile"]): string {
+  const said = Object.entries(profile?.intensities ?? {}).flatMap(([attribute, intensity]) => {
+    const value = typeof intensity === "number" ? intensity : intensity?.value;
+    return value === undefined ? [] : [`${attributeName(attribute)} ${value}`];
+  });
+  return said.join(", ") || "not said";
 }

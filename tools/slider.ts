@@ -1,0 +1,118 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { chromium, type Page } from "playwright-core";
+import { chromiumFlags, ensureChromium } from "./chromium.ts";
+import { leave, onLeaving } from "./leaving.ts";
+import { root } from "./place.ts";
+import { run } from "./run.ts";
+import { asker } from "./screens/ask.ts";
+import { sixtyWhiskeys } from "./slider/sixty-whiskeys.ts";
+import { watchPage, type Watched } from "./slider/watch-page.ts";
+import { buildWeb, webIsStale } from "./web.ts";
+
+// `node -r ./tools/node-24.cjs tools/slider.ts`: a weight slider moved over 60 whiskeys in Chromium slowed four times. Prints the
+// figures, and fails when a task of the page takes over 50 ms or the new best is shown later than 200 ms after a move.
+
+const SLOWED = 4;
+const LONGEST_TASK_MS = 50;
+const LATEST_MS = 200;
+const STEPS = 25;
+
+if (webIsStale() && !(await buildWeb()).ok) process.exit(1);
+const data = mkdtempSync(join(tmpdir(), "partsproof-slider-"));
+onLeaving(() => rmSync(data, { recursive: true, force: true }));
+const open = Promise.withResolvers<string>();
+const server = run(process.execPath, [join(root, "apps", "server", "src", "main.ts")], {
+  env: { PORT: "0", PARTSPROOF_DATA: data },
+  onLine: (line) => {
+    const address = /open at (http:\S+)/.exec(line)?.[1];
+    if (address !== undefined) open.resolve(address);
+  },
+});
+void server.then(({ ending }) =>
+  open.reject(new Error(`the server ended with ${ending} before it listened`)),
+);
+
+const sorted = (values: readonly number[]): readonly number[] => values.toSorted((a, b) => a - b);
+const quantile = (values: readonly number[], q: number): number =>
+  sorted(values)[Math.max(0, Math.ceil(q * values.length) - 1)] ?? Number.NaN;
+
+async function moveAll(page: Page): Promise<void> {
+  const slider = page.getByRole("slider", { name: /^Weight of/ }).first();
+  await slider.scrollIntoViewIfNeeded();
+  await slider.focus();
+  // One move after the other has been answered, and back.
+  for (let step = 0; step < STEPS; step += 1) {
+    await page.keyboard.press(step < (2 * STEPS) / 3 ? "ArrowRight" : "ArrowLeft");
+    await page.waitForFunction(
+      () => document.querySelector(".closest-best")?.getAttribute("data-state") === "done",
+    );
+    await page.waitForTimeout(150);
+  }
+  // A drag without a pause, as a finger does it.
+  const box = await slider.boundingBox();
+  if (box === null) throw new Error("dragging requires a slider on the screen, got none");
+  const y = box.y + box.height / 2;
+  await page.mouse.move(box.x + box.width / 2, y);
+  await page.mouse.down();
+  for (let step = 0; step < 3 * STEPS; step += 1) {
+    await page.mouse.move(box.x + (box.width * (1 + Math.sin(step / 6))) / 2, y);
+    await page.waitForTimeout(16);
+  }
+  await page.mouse.up();
+  await page.waitForFunction(
+    () => document.querySelector(".closest-best")?.getAttribute("data-state") === "done",
+  );
+}
+
+try {
+  const address = await open.promise;
+  const household = await sixtyWhiskeys(asker(address));
+  const { path, version } = await ensureChromium();
+  const browser = await chromium.launch({ executablePath: path, args: [...chromiumFlags] });
+  onLeaving(() => browser.close());
+  let missed = 0;
+  console.log(
+    `${version}, slowed ${SLOWED} times, 60 whiskeys x 24 attributes, 4 bottles, 12 parts, the 20 closest`,
+  );
+  console.log(
+    "| size | moves | first word median / worst, ms | proven median / worst, ms | search itself, worst, ms | longest task, ms | |",
+  );
+  console.log("| --- | ---: | ---: | ---: | ---: | ---: | --- |");
+  for (const size of [
+    { width: 390, height: 844 },
+    { width: 1280, height: 800 },
+  ]) {
+    const page = await browser.newPage({ viewport: size, baseURL: address });
+    await page.goto(`/h/${household.id}/recipes/closest?like=${household.target}`);
+    await page.locator('.closest-best[data-state="done"]').waitFor({ timeout: 60_000 });
+    await page.getByText("How much each counts").click();
+    const session = await page.context().newCDPSession(page);
+    await session.send("Emulation.setCPUThrottlingRate", { rate: SLOWED });
+    await page.waitForTimeout(1500);
+    await page.evaluate(watchPage);
+    await moveAll(page);
+    const { first, proven, searched, tasks } = await page.evaluate(
+      () => (globalThis as unknown as { watched: Watched }).watched,
+    );
+    const longest = Math.max(0, ...tasks);
+    const kept = longest <= LONGEST_TASK_MS && Math.max(...first) <= LATEST_MS && first.length >= STEPS;
+    if (!kept) missed += 1;
+    const pair = (values: readonly number[]): string =>
+      `${quantile(values, 0.5).toFixed(0)} / ${Math.max(...values).toFixed(0)}`;
+    console.log(
+      `| ${size.width} x ${size.height} | ${first.length} | ${pair(first)} | ${pair(proven)} | ${Math.max(0, ...searched).toFixed(0)} | ${longest === 0 ? "none over 50" : longest.toFixed(0)} | ${kept ? "kept" : "MISSED"} |`,
+    );
+    await page.close();
+  }
+  console.log(
+    "Chromium slows the page's own thread; the worker runs at full speed. Slowed as much, it would take 4 times its own time.",
+  );
+  if (missed > 0) process.exitCode = 1;
+} catch (error) {
+  console.error(error);
+  process.exitCode = 1;
+} finally {
+  await leave();
+}
