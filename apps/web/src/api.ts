@@ -1,4 +1,4 @@
-export { forgetAnswers } from "./ask/answers.ts";
+export { forgetAnswers, written } from "./ask/answers.ts";
 export { api, asRefusal } from "./ask/client.ts";
 export { useAsk } from "./ask/use-ask.ts";
 export { useAskAll } from "./ask/use-ask-all.ts";

@@ -8,7 +8,7 @@ import { Frame } from "./parts/frame.tsx";
 import { Page } from "./parts/page.tsx";
 import { usePlace } from "./router/index.ts";
 import { findScreen, type Found } from "./screens/table.ts";
-import { HouseholdContext, keepHousehold } from "./session/index.ts";
+import { HouseholdContext, keepHousehold, useToken } from "./session/index.ts";
 import { NotFound } from "./screens/not-found.tsx";
 
 /** The screen at the present address. */
@@ -25,17 +25,25 @@ export function App() {
   return (
     <>
       <FaultBoundary key={path}>
-        {found.params["household"] === undefined ? <Shown found={found} /> : <InHousehold found={found} />}
+        <AtPlace found={found} />
       </FaultBoundary>
       <Announcer />
     </>
   );
 }
 
-function Shown({ found }: { readonly found: Found }) {
+/** A page of a flight stands by itself: whoever came by a link reads that flight and nothing else of the household. */
+function AtPlace({ found }: { readonly found: Found }) {
+  const guest = useToken("guest", found.params["flight"] ?? "") !== undefined;
+  const { bare = false, guests = false } = found.screen;
+  if (found.params["household"] === undefined || bare) return <Shown found={found} bare={bare} />;
+  return guests && guest ? <Shown found={found} bare /> : <InHousehold found={found} />;
+}
+
+function Shown({ found, bare = false }: { readonly found: Found; readonly bare?: boolean }) {
   const { screen, params, Screen } = found;
   return (
-    <Frame place={screen.place} bare={screen.bare ?? false}>
+    <Frame place={screen.place} bare={bare}>
       <Suspense fallback={<Busy what="the page" />}>
         <Screen params={params} />
       </Suspense>
@@ -47,12 +55,10 @@ function Shown({ found }: { readonly found: Found }) {
 function InHousehold({ found }: { readonly found: Found }) {
   const id = found.params["household"] ?? "";
   const asked = useAsk("getHousehold", { at: { household: id } });
-  const bare = found.screen.bare ?? false;
   const here = asked.state === "here";
   useEffect(() => {
-    // A taster's or pourer's page opened on a visitor's phone does not move that phone's own household.
-    if (here && !bare) keepHousehold(id);
-  }, [here, bare, id]);
+    if (here) keepHousehold(id);
+  }, [here, id]);
   if (asked.state === "here") {
     return (
       <HouseholdContext value={asked.answer}>
@@ -61,7 +67,7 @@ function InHousehold({ found }: { readonly found: Found }) {
     );
   }
   return (
-    <Frame place={found.screen.place} bare={bare}>
+    <Frame place={found.screen.place}>
       <Page title="Parts & Proof">
         {asked.state === "busy" ? (
           <Busy what="the household" />

@@ -14,6 +14,7 @@ export interface BrokenProps {
 
 /** Says what happened, in the house's words, and the one thing to do next. */
 export function Broken({ asked, title, home = false }: BrokenProps) {
+  const shutOut = asked.refusal?.issues.some(({ code }) => code === "sign_in_needed") ?? false;
   const gone = asked.refusal?.status === 404;
   return (
     <section className="state state-broken" role="alert">
@@ -22,8 +23,14 @@ export function Broken({ asked, title, home = false }: BrokenProps) {
         <p key={`${issue.code} ${issue.path.join(".")}`}>{sentence(issue.message)}</p>
       ))}
       <div className="state-actions">
+        {shutOut && (
+          <LinkButton kind="main" to={`/door?to=${encodeURIComponent(location.pathname + location.search)}`}>
+            Sign in as the owner
+          </LinkButton>
+        )}
+        {shutOut && <LinkButton to="/join">I am a guest: join a flight</LinkButton>}
         {!gone && (
-          <Button kind="main" onClick={asked.again}>
+          <Button kind={shutOut ? "plain" : "main"} onClick={asked.again}>
             Try again
           </Button>
         )}

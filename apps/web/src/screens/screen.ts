@@ -16,5 +16,7 @@ export interface Screen {
   readonly place: Place | null;
   /** No navigation around it: a taster's sheet, the pourer's page. */
   readonly bare?: boolean;
+  /** Open to somebody who joined this flight by a link or a code and may read nothing else of the household. */
+  readonly guests?: boolean;
   readonly load: () => Promise<{ readonly default: ComponentType<ScreenProps> }>;
 }

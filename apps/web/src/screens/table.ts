@@ -3,10 +3,12 @@ import { matchPath, type Params } from "../router/index.ts";
 import { screens as about } from "./about/screens.ts";
 import { screens as batches } from "./batches/screens.ts";
 import { screens as closest } from "./closest/screens.ts";
+import { screens as door } from "./door/screens.ts";
 import { screens as findings } from "./findings/screens.ts";
 import { screens as flights } from "./flights/screens.ts";
 import { screens as front } from "./front/screens.ts";
 import { screens as household } from "./household/screens.ts";
+import { screens as join } from "./join/screens.ts";
 import { screens as pour } from "./pour/screens.ts";
 import { screens as reckon } from "./reckon/screens.ts";
 import { screens as recipes } from "./recipes/screens.ts";
@@ -36,6 +38,8 @@ const table = [
   ...findings,
   ...household,
   ...about,
+  ...join,
+  ...door,
 ].map((screen) => ({ screen, Screen: lazy(screen.load) }));
 
 export function findScreen(path: string): Found | null {

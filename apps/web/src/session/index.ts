@@ -1,3 +1,4 @@
+export { drawKey } from "./draw-key.ts";
 export { keep, kept } from "./kept.ts";
 export {
   HouseholdContext,
@@ -6,5 +7,6 @@ export {
   useHousehold,
   useLastHousehold,
 } from "./household.tsx";
+export { type Stored, storedOf, storePromise, storeReceipt, useStored } from "./witness.ts";
 export { useNow } from "./now.ts";
-export { keepToken, tokenOf, useToken } from "./tokens.ts";
+export { flightTokenOf, keepToken, tokenOf, useFlightToken, useToken } from "./tokens.ts";

@@ -3,7 +3,7 @@ import { useAsk } from "../../api.ts";
 import { printDay } from "../../figures/index.ts";
 import { Broken, Busy, LinkButton, Page, Section } from "../../parts/index.ts";
 import { Link } from "../../router/index.ts";
-import { useHousehold } from "../../session/index.ts";
+import { useFlightToken } from "../../session/index.ts";
 import { countGlasses } from "../flights/flight-state.ts";
 import { flightPath, flightsPath, revealPath } from "../flights/paths.ts";
 import { drinksDigits, gramsDigits } from "../flights/print-alcohol.ts";
@@ -17,9 +17,13 @@ import "./finding.css";
 
 /** What the glasses said: the headline first, the numbers one tap away, and what was left out. */
 export default function FindingPage({ params }: ScreenProps) {
-  const household = useHousehold().id;
+  const household = params["household"] ?? "";
   const flight = params["flight"] ?? "";
-  const asked = useAsk("getFinding", { at: { household, flight } });
+  const token = useFlightToken(flight);
+  const asked = useAsk("getFinding", {
+    at: { household, flight },
+    ...(token === undefined ? {} : { token }),
+  });
   const back = { to: `/h/${household}/findings`, label: "Findings" };
   if (asked.state === "here") return <Shown finding={asked.answer} household={household} back={back} />;
   const sealed = asked.state === "broken" && asked.refusal.issues.some(({ code }) => code === "not_revealed");

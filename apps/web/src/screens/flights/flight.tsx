@@ -1,16 +1,18 @@
-import type { Flight } from "@partsproof/house/protocol";
-import { useAsk } from "../../api.ts";
+import type { Flight, LiveState } from "@partsproof/house/protocol";
+import { useAsk, written } from "../../api.ts";
 import { listed, printMoment } from "../../figures/index.ts";
 import { Broken, Busy, Page, Section } from "../../parts/index.ts";
-import { useHousehold } from "../../session/index.ts";
+import { useFlightToken, useHousehold } from "../../session/index.ts";
 import type { ScreenProps } from "../screen.ts";
 import { AlcoholNote } from "./alcohol-note.tsx";
 import { CallOff } from "./call-off.tsx";
 import { countGlasses, stateSentence, waitsFor } from "./flight-state.ts";
 import { GlassesAbove } from "./glasses-above.tsx";
+import { Joining } from "./joining.tsx";
 import { NextStep } from "./next-step.tsx";
 import { flightsPath } from "./paths.ts";
 import { SheetsOfFlight } from "./sheets-of-flight.tsx";
+import { useLive } from "./use-live.ts";
 import { useEvery } from "./use-every.ts";
 import { TargetMark } from "./target-mark.tsx";
 import "./flight.css";
@@ -21,10 +23,15 @@ const LOOK_AGAIN_MS = 5000;
 /** A flight on the table: who has locked, what is next. It shows nothing of the key. */
 export default function FlightPage({ params }: ScreenProps) {
   const household = useHousehold().id;
-  const asked = useAsk("getFlight", { at: { household, flight: params["flight"] ?? "" } });
-  useEvery(LOOK_AGAIN_MS, asked.again, asked.state === "here" && waitsFor(asked.answer) !== "nothing");
+  const at = { household, flight: params["flight"] ?? "" };
+  const asked = useAsk("getFlight", { at });
+  const waits = asked.state === "here" && waitsFor(asked.answer) !== "nothing";
+  const { table, on } = useLive(at, useFlightToken(at.flight), () => written());
+  useEvery(LOOK_AGAIN_MS, asked.again, waits && !on);
   const back = { to: flightsPath(household), label: "Flights" };
-  if (asked.state === "here") return <Shown flight={asked.answer} household={household} back={back} />;
+  if (asked.state === "here") {
+    return <Shown flight={asked.answer} household={household} back={back} table={table} />;
+  }
   return (
     <Page title="Flight" back={back}>
       {asked.state === "busy" ? (
@@ -40,9 +47,10 @@ interface ShownProps {
   readonly flight: Flight;
   readonly household: string;
   readonly back: { readonly to: string; readonly label: string };
+  readonly table: LiveState | null;
 }
 
-function Shown({ flight, household, back }: ShownProps) {
+function Shown({ flight, household, back, table }: ShownProps) {
   const who = flight.pouring === "alone" ? "poured alone" : `poured by ${flight.pourer ?? "somebody"}`;
   return (
     <Page
@@ -67,7 +75,9 @@ function Shown({ flight, household, back }: ShownProps) {
             </p>
           </div>
           <NextStep flight={flight} household={household} />
-          {flight.state !== "called off" && <SheetsOfFlight flight={flight} household={household} />}
+          {flight.state !== "called off" && (
+            <SheetsOfFlight flight={flight} household={household} table={table} />
+          )}
         </div>
         <div className="flight-side">
           <Section title="Names to guess from">
@@ -92,6 +102,7 @@ function Shown({ flight, household, back }: ShownProps) {
               />
             </Section>
           )}
+          {waitsFor(flight) !== "nothing" && <Joining flight={flight} household={household} />}
           {flight.state === "pouring" && <CallOff flight={flight} household={household} />}
         </div>
       </div>

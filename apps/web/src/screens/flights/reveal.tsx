@@ -1,12 +1,13 @@
 import type { Finding } from "@partsproof/house/protocol";
 import { useEffect, useRef, useState } from "react";
-import { useAsk } from "../../api.ts";
+import { api, useAsk } from "../../api.ts";
 import { announce, Broken, Busy, Button, LinkButton, Page, SelectField } from "../../parts/index.ts";
-import { tokenOf, useHousehold } from "../../session/index.ts";
+import { tokenOf, useFlightToken, useToken } from "../../session/index.ts";
 import type { ScreenProps } from "../screen.ts";
-import { findingPath, flightPath } from "./paths.ts";
+import { checkPath, findingPath, flightPath } from "./paths.ts";
 import { EVERYONE, type OpenedGlass, openedGlasses } from "./opened-glasses.ts";
 import { ShuffleSeen } from "./shuffle-seen.tsx";
+import { useLive } from "./use-live.ts";
 import { Verdict } from "./verdict.tsx";
 import { TargetMark } from "./target-mark.tsx";
 import "./question.css";
@@ -14,9 +15,13 @@ import "./reveal.css";
 
 /** The reveal: the key is open, and the glasses are opened one at a time, on whichever phone. */
 export default function Reveal({ params }: ScreenProps) {
-  const household = useHousehold().id;
+  const household = params["household"] ?? "";
   const flight = params["flight"] ?? "";
-  const asked = useAsk("getFinding", { at: { household, flight } });
+  const token = useFlightToken(flight);
+  const asked = useAsk("getFinding", {
+    at: { household, flight },
+    ...(token === undefined ? {} : { token }),
+  });
   if (asked.state === "here") return <Stage finding={asked.answer} household={household} />;
   return (
     <Page title="Reveal" back={{ to: flightPath(household, flight), label: "The flight" }}>
@@ -37,11 +42,25 @@ function Stage({ finding, household }: { readonly finding: Finding; readonly hou
   });
   const [open, setOpen] = useState(0);
   const glasses = openedGlasses(finding, whose);
+  const at = { household, flight: flight.id };
+  // Who set the flight opens for everybody; all others may look ahead on their own phone.
+  const host = useToken("host", flight.id);
+  const live = useLive(at, useFlightToken(flight.id), (message) => {
+    if (message.kind === "state") setOpen((own) => Math.max(own, message.opened));
+    else if (message.what === "glass opened") setOpen(message.number ?? 0);
+  });
+  const forAll = host !== undefined && live.on;
+  const openTo = (count: number): void => {
+    setOpen(count);
+    // Where it does not get through, the others open by themselves.
+    if (host !== undefined)
+      void api("openGlass", { at, token: host, body: { count } }).catch(() => undefined);
+  };
   const openNext = (): void => {
     const glass = glasses[open];
     if (glass !== undefined)
       announce(`${glass.title} was ${glass.label}. ${glass.guesses.map(spoken).join(" ")}`);
-    setOpen(open + 1);
+    openTo(open + 1);
   };
   return (
     <Page
@@ -56,7 +75,7 @@ function Stage({ finding, household }: { readonly finding: Finding; readonly hou
           value={whose}
           onChange={(next) => {
             setWhose(next);
-            setOpen(0);
+            openTo(0);
           }}
           options={
             <>
@@ -76,20 +95,30 @@ function Stage({ finding, household }: { readonly finding: Finding; readonly hou
         ))}
       </ol>
       {open >= glasses.length && <ShuffleSeen finding={finding} />}
+      {flight.pouring !== "alone" && open < glasses.length && live.on && (
+        <p className="opened-together">
+          {forAll
+            ? "You open them on all phones."
+            : "They open here when the host opens them, or when you do."}
+        </p>
+      )}
       <div className="opened-do">
         {open < glasses.length ? (
           <>
             <Button kind="main" onClick={openNext}>
               Open the {open === 0 ? "first" : open === glasses.length - 1 ? "last" : "next"} glass
             </Button>
-            <Button kind="quiet" onClick={() => setOpen(glasses.length)}>
+            <Button kind="quiet" onClick={() => openTo(glasses.length)}>
               Open all
             </Button>
           </>
         ) : (
-          <LinkButton kind="main" to={findingPath(household, flight.id)}>
-            Read the finding
-          </LinkButton>
+          <>
+            <LinkButton kind="main" to={findingPath(household, flight.id)}>
+              Read the finding
+            </LinkButton>
+            <LinkButton to={checkPath(household, flight.id)}>Was anything changed?</LinkButton>
+          </>
         )}
       </div>
     </Page>

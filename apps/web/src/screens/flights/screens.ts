@@ -10,4 +10,16 @@ export const screens: readonly Screen[] = [
     bare: true,
     load: () => import("./reveal.tsx"),
   },
+  {
+    path: "/h/:household/flights/:flight/table",
+    place: "flights",
+    bare: true,
+    load: () => import("./table.tsx"),
+  },
+  {
+    path: "/h/:household/flights/:flight/check",
+    place: "flights",
+    bare: true,
+    load: () => import("./check.tsx"),
+  },
 ];

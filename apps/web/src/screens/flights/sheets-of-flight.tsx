@@ -1,4 +1,4 @@
-import type { Flight } from "@partsproof/house/protocol";
+import type { Flight, LiveState } from "@partsproof/house/protocol";
 import { useState } from "react";
 import { useSay } from "../../api.ts";
 import { printMoment } from "../../figures/index.ts";
@@ -26,15 +26,23 @@ const stateOf = (sheet: FlightSheet): string => {
 export function SheetsOfFlight({
   flight,
   household,
+  table,
 }: {
   readonly flight: Flight;
   readonly household: string;
+  readonly table: LiveState | null;
 }) {
   return (
     <Section title={flight.sheets.length === 1 ? "The sheet" : "The sheets"}>
       <ul className="flight-sheets">
         {flight.sheets.map((sheet) => (
-          <OneSheet key={sheet.sheetId} sheet={sheet} flight={flight} household={household} />
+          <OneSheet
+            key={sheet.sheetId}
+            position={table?.seats.find((seat) => seat.sheetId === sheet.sheetId)?.position ?? null}
+            sheet={sheet}
+            flight={flight}
+            household={household}
+          />
         ))}
       </ul>
     </Section>
@@ -47,7 +55,12 @@ interface OneSheetProps {
   readonly household: string;
 }
 
-function OneSheet({ sheet, flight, household }: OneSheetProps) {
+function OneSheet({
+  sheet,
+  flight,
+  household,
+  position,
+}: OneSheetProps & { readonly position: number | null }) {
   const mine = useToken("sheet", sheet.sheetId) !== undefined;
   const [sharing, setSharing] = useState(false);
   const locked = sheet.state === "locked" || sheet.state === "closed";
@@ -59,6 +72,7 @@ function OneSheet({ sheet, flight, household }: OneSheetProps) {
         <p className="name">{sheet.taster}</p>
         <p className="flight-sheet-state">
           <span aria-hidden="true">{locked ? "▣" : sheet.state === "open" ? "◩" : "▢"}</span> {stateOf(sheet)}
+          {position !== null && `, at glass ${position} of their row`}
           {mine && !locked && ", on this phone"}
         </p>
       </div>

@@ -1,7 +1,7 @@
 import type { Flight } from "@partsproof/house/protocol";
 import { useAsk } from "../../api.ts";
 import { Broken, Busy, LinkButton, Page } from "../../parts/index.ts";
-import { useHousehold, useToken } from "../../session/index.ts";
+import { useToken } from "../../session/index.ts";
 import { flightPath, sheetPath } from "../flights/paths.ts";
 import type { ScreenProps } from "../screen.ts";
 import { TakeForm } from "../sheet/take-sheet.tsx";
@@ -11,7 +11,7 @@ import "./pour.css";
 
 /** Tasting alone: mark, pour, mix up, and after the lock look underneath. */
 export default function Alone({ params }: ScreenProps) {
-  const household = useHousehold().id;
+  const household = params["household"] ?? "";
   const at = { household, flight: params["flight"] ?? "" };
   const asked = useAsk("getFlight", { at });
   if (asked.state !== "here") {

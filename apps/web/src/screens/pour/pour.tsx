@@ -2,7 +2,7 @@ import type { Flight } from "@partsproof/house/protocol";
 import { useEffect, useState } from "react";
 import { useAsk } from "../../api.ts";
 import { Broken, Busy, Button, LinkButton, Page } from "../../parts/index.ts";
-import { keepToken, tokenOf, useHousehold, useToken } from "../../session/index.ts";
+import { keepToken, tokenOf, useFlightToken, useToken } from "../../session/index.ts";
 import { findingPath, flightPath } from "../flights/paths.ts";
 import { useEvery } from "../flights/use-every.ts";
 import type { ScreenProps } from "../screen.ts";
@@ -14,7 +14,7 @@ const LOOK_AGAIN_MS = 5000;
 
 /** The pourer's page: what goes into which glass. It stays covered until the pourer says who they are. */
 export default function Pour({ params }: ScreenProps) {
-  const household = useHousehold().id;
+  const household = params["household"] ?? "";
   const at = { household, flight: params["flight"] ?? "" };
   useEffect(() => {
     const token = tokenInAddress(location.hash);
@@ -23,7 +23,8 @@ export default function Pour({ params }: ScreenProps) {
     // Out of the address bar, so that nobody reads or shares it by accident.
     history.replaceState(null, "", location.pathname + location.search);
   }, [at.flight]);
-  const asked = useAsk("getFlight", { at });
+  const token = useFlightToken(at.flight);
+  const asked = useAsk("getFlight", { at, ...(token === undefined ? {} : { token }) });
   useEvery(LOOK_AGAIN_MS, asked.again, asked.state === "here");
   if (asked.state !== "here") {
     return (

@@ -1,7 +1,7 @@
 import type { Sheet } from "@partsproof/house/protocol";
 import { printMoment } from "../../figures/index.ts";
 import { GlassMat, LinkButton, Page, Section } from "../../parts/index.ts";
-import { alonePath, findingPath, flightPath, revealPath } from "../flights/paths.ts";
+import { alonePath, checkPath, findingPath, flightPath, revealPath } from "../flights/paths.ts";
 import { NotesRead } from "./notes-read.tsx";
 import { placeText } from "./ranking-moves.ts";
 import { fieldsOf, guessIn, notesIn, rankingIn } from "./sheet-fields.ts";
@@ -66,6 +66,7 @@ function AfterLock({ sheet, household }: { readonly sheet: Sheet; readonly house
           Open the glasses
         </LinkButton>
         <LinkButton to={findingPath(household, sheet.flightId)}>Read the finding</LinkButton>
+        <LinkButton to={checkPath(household, sheet.flightId)}>Was anything changed?</LinkButton>
       </div>
     );
   }

@@ -1,8 +1,10 @@
 import type { Flight, Sheet } from "@partsproof/house/protocol";
-import { useAsk } from "../../api.ts";
+import { useAsk, written } from "../../api.ts";
 import { Broken, Busy, Button, LinkButton, Page } from "../../parts/index.ts";
-import { keepToken, useHousehold, useToken } from "../../session/index.ts";
+import { keepToken, useFlightToken, useToken } from "../../session/index.ts";
 import { flightPath } from "../flights/paths.ts";
+import { useLive } from "../flights/use-live.ts";
+import { usePromise } from "../flights/use-promise.ts";
 import { useEvery } from "../flights/use-every.ts";
 import type { ScreenProps } from "../screen.ts";
 import { ReadSheet } from "./read-sheet.tsx";
@@ -15,7 +17,7 @@ const LOOK_AGAIN_MS = 5000;
 
 /** A taster's sheet: taken, written, locked, read. Nothing of the key is ever on it. */
 export default function SheetPage({ params }: ScreenProps) {
-  const household = useHousehold().id;
+  const household = params["household"] ?? "";
   const at = { household, flight: params["flight"] ?? "", sheet: params["sheet"] ?? "" };
   const token = useToken("sheet", at.sheet);
   return token === undefined ? <WithoutToken at={at} /> : <WithToken key={token} at={at} token={token} />;
@@ -31,7 +33,12 @@ interface At {
 function WithToken({ at, token }: { readonly at: At; readonly token: string }) {
   const asked = useAsk("getSheet", { at, token });
   const here = asked.state === "here";
-  useEvery(LOOK_AGAIN_MS, asked.again, here && asked.answer.flightState !== "revealed");
+  const { on } = useLive(at, token, (message) => {
+    // Where somebody else is with their glasses changes nothing on this page.
+    if (message.kind === "state" || message.what !== "at a glass") written();
+  });
+  useEvery(LOOK_AGAIN_MS, asked.again, here && asked.answer.flightState !== "revealed" && !on);
+  usePromise(at, token);
   if (!here) {
     return (
       <Page title="A taster’s sheet">
@@ -86,7 +93,11 @@ function ShutOut({ asked, at }: { readonly asked: Parameters<typeof Broken>[0]["
 }
 
 function WithoutToken({ at }: { readonly at: At }) {
-  const asked = useAsk("getFlight", { at: { household: at.household, flight: at.flight } });
+  const token = useFlightToken(at.flight);
+  const asked = useAsk("getFlight", {
+    at: { household: at.household, flight: at.flight },
+    ...(token === undefined ? {} : { token }),
+  });
   useEvery(LOOK_AGAIN_MS, asked.again, asked.state === "here");
   if (asked.state !== "here") {
     return (
@@ -120,7 +131,8 @@ function WithoutToken({ at }: { readonly at: At }) {
 }
 
 function ReadRevealed({ at }: { readonly at: At }) {
-  const asked = useAsk("getSheet", { at });
+  const token = useFlightToken(at.flight);
+  const asked = useAsk("getSheet", { at, ...(token === undefined ? {} : { token }) });
   if (asked.state === "here") return <ReadSheet sheet={asked.answer} household={at.household} />;
   return (
     <Page title="A taster’s sheet">

@@ -10,6 +10,7 @@ import { NameBoard } from "./name-board.tsx";
 import { RankBoard } from "./rank-board.tsx";
 import { type StepName, StepNav } from "./step-nav.tsx";
 import { TasteStep } from "./taste-step.tsx";
+import { useAtGlass } from "./use-at-glass.ts";
 import { useKeeper } from "./use-keeper.ts";
 
 export interface WriteSheetProps {
@@ -28,6 +29,11 @@ export function WriteSheet({ sheet, household, token, onLocked }: WriteSheetProp
   const step = STEPS.find((one) => one === query.get("at")) ?? "first";
   const codes = sheet.glasses.map(({ code }) => code);
   const code = codes.find((one) => one === query.get("glass")) ?? codes[0] ?? "";
+  useAtGlass(
+    { household, flight: sheet.flightId, sheet: sheet.id },
+    token,
+    step === "first" || step === "second" ? codes.indexOf(code) + 1 : null,
+  );
   const heading = useRef<HTMLHeadingElement>(null);
   const moved = useRef(false);
   useEffect(() => {
