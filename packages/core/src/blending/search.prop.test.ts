@@ -36,3 +36,46 @@ test(`S1: the whole list is what going through every recipe gives, on ${PROBLEMS
   expect(full).toBeGreaterThan(PROBLEMS / 4);
   expect(empty).toBeGreaterThan(PROBLEMS / 50);
 });
+
+test("S1: the same on shelves of 24 with up to 16 attributes, where whole groups of whiskeys drop out", {
+  timeout: 3_600_000,
+}, () => {
+  const problems = process.env["PARTSPROOF_LONG"] === "1" ? 60 : 6;
+  for (let seed = 1; seed <= problems; seed += 1) {
+    const rng = seeded(seed + 9000);
+    const base = randomProblem(rng, { n: 24, bottles: 4, parts: 8 });
+    const names = Array.from({ length: 6 + 2 * (seed % 6) }, (_, a) => `a${a}`);
+    const draw = (): Record<string, number> =>
+      Object.fromEntries(names.map((name) => [name, rng.below(101) / 10]));
+    const styles = [draw(), draw(), draw(), draw()];
+    // Odd ones in styles, even ones spread; the target near the middle.
+    const profile = (at: number): Record<string, number> =>
+      seed % 2 === 0
+        ? draw()
+        : Object.fromEntries(
+            names.map((name) => [
+              name,
+              Math.min(10, Math.max(0, styles[at % 4]![name]! + rng.below(31) / 10 - 1.5)),
+            ]),
+          );
+    const whiskeys = Array.from({ length: 24 }, (_, at) => ({
+      ...base.whiskeys[at % base.whiskeys.length]!,
+      id: `w${at}`,
+      profile: profile(at),
+    }));
+    const target = { profile: Object.fromEntries(names.map((name) => [name, 4 + rng.below(21) / 10])) };
+    const problem = {
+      ...base,
+      whiskeys,
+      target,
+      maxBottles: 4,
+      maxParts: 7,
+      rules: base.rules.slice(0, seed % 3),
+    };
+    const expected = bestByEnumeration(problem, TOP);
+    expect(
+      search(problem, TOP).recipes.map(({ parts }) => parts.map(({ id, parts: own }) => [id, own])),
+      `problem ${seed}`,
+    ).toEqual(expected.map(({ parts }) => parts));
+  }
+});
