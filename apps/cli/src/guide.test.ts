@@ -25,8 +25,8 @@ test("every block of the guide gives what the guide shows, from the first to the
   timeout: 180_000,
 }, async () => {
   const folder = await mkdtemp(join(tmpdir(), "partsproof-guide-"));
-  const problem = "saltreach-problem.json";
-  await copyFile(join(root, "docs", problem), join(folder, problem));
+  for (const file of ["saltreach-problem.json", "saltreach-candidates.json"])
+    await copyFile(join(root, "docs", file), join(folder, file));
   const before = process.cwd();
   process.chdir(folder);
   try {

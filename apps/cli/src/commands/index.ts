@@ -34,6 +34,7 @@ import { sample } from "./reckon/sample.ts";
 import { temperature } from "./reckon/temperature.ts";
 import { weigh } from "./reckon/weigh.ts";
 import { weighOut } from "./reckon/weigh-out.ts";
+import { searchBuy, searchRules, searchTradeOff } from "./search/around.ts";
 import { search } from "./search/search.ts";
 import { shelfAdd } from "./shelf/add.ts";
 import { shelfAddVessel } from "./shelf/add-vessel.ts";
@@ -81,6 +82,9 @@ export const commands: readonly Command[] = [
   whiskeyList,
   whiskeyShow,
   search,
+  searchTradeOff,
+  searchRules,
+  searchBuy,
   recipeList,
   recipeShow,
   recipeHistory,

@@ -5,6 +5,7 @@ export {
   many,
   needed,
   one,
+  type Read,
   some,
   type YesFlag,
   yes,

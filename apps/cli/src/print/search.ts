@@ -7,9 +7,18 @@ export interface Words {
   readonly label: (id: string) => string;
   readonly price: (perLitre: number) => string;
 }
-const ofFile: Words = { label: (id) => id, price: (perLitre) => perLitre.toFixed(2) };
+export const ofFile: Words = { label: (id) => id, price: (perLitre) => perLitre.toFixed(2) };
 
-const partsOf = ({ parts }: SearchRecipe, { label }: Words): string =>
+/** As a household calls them. */
+export const ofHousehold = (labels: {
+  readonly names: Readonly<Record<string, string>>;
+  readonly currency: string;
+}): Words => ({
+  label: (id) => labels.names[id] ?? id,
+  price: (perLitre) => `${perLitre.toFixed(2)} ${labels.currency}`,
+});
+
+export const partsOf = ({ parts }: SearchRecipe, { label }: Words): string =>
   parts.map(({ id, parts: own }) => `${own} ${label(id)}`).join(" + ");
 
 const shown = (words: Words): readonly Column<SearchRecipe>[] => [
@@ -29,18 +38,23 @@ export const printRecipes = (recipes: readonly SearchRecipe[], words: Words, emp
   columns(recipes, shown(words), empty);
 
 /** What a search found, how far it is proven, and what to make of it. */
-export function printSearch(answer: SearchAnswer, words: Words = ofFile): string {
+export function printSearch(answer: SearchAnswer & Partial<Left>, words: Words = ofFile): string {
   const table = printRecipes(answer.recipes, words, "No recipe found.");
   return [table, "", ...said(answer, words)].join("\n").trimEnd();
 }
 
-function said(answer: SearchAnswer, words: Words): readonly string[] {
+interface Left {
+  readonly withoutProfile: readonly { readonly label: string }[];
+}
+
+function said(answer: SearchAnswer & Partial<Left>, words: Words): readonly string[] {
   return [
     provenWords(answer),
     ...conflictWords(answer, words),
     ...apartWords(answer),
     ...unknownWords(answer, words),
     ...unusedWords(answer),
+    ...leftWords(answer),
   ];
 }
 
@@ -85,3 +99,10 @@ const unusedWords = ({ unusedWeights }: SearchAnswer): readonly string[] =>
   unusedWeights.length === 0
     ? []
     : [`Weights of attributes the target has not count for nothing: ${unusedWeights.join(", ")}.`];
+
+const leftWords = ({ withoutProfile = [] }: Partial<Left>): readonly string[] =>
+  withoutProfile.length === 0
+    ? []
+    : [
+        `Left out, because nobody has said what it tastes of: ${withoutProfile.map(({ label }) => label).join(", ")}.`,
+      ];
