@@ -51,6 +51,10 @@ const pourAt =
     if (how === "in") await press("It is in")(page);
   };
 
+/** Waits until the search has nothing left to look into. */
+const proven = async (page: Page): Promise<void> =>
+  page.locator('.closest-best[aria-busy="false"][data-state="done"]').waitFor();
+
 /** Before there is any household. */
 export const firstRun: readonly Shot[] = [{ name: "front-door-first-run", path: "/" }];
 
@@ -94,6 +98,16 @@ export function shotsOf(scene: Scene): readonly Shot[] {
     { name: "recipe", path: `${home}/recipes/${scene.recipe}` },
     { name: "recipe-changed", path: `${home}/recipes/${scene.recipe}`, act: press("Change it") },
     { name: "new-recipe", path: `${home}/recipes/new` },
+    { name: "what-comes-closest", path: `${home}/recipes/closest?like=${scene.whiskey}`, act: proven },
+    {
+      name: "what-comes-closest-impossible",
+      path: `${home}/recipes/closest?like=${scene.whiskey}`,
+      act: async (page) => {
+        await page.getByRole("checkbox", { name: /^At least 10 years/ }).check();
+        await page.getByLabel("Youngest", { exact: true }).fill("60");
+        await page.getByText(/^The nearest that breaks least/).waitFor();
+      },
+    },
     { name: "batches", path: `${home}/batches` },
     {
       name: "make-a-batch",

@@ -97,7 +97,7 @@ const AimStrip = memo(function AimStrip({ attribute, value, onChange }: AimStrip
         <Button
           kind="quiet"
           onClick={() => onChange((aim) => withIntensity(aim, attribute, null))}
-          aria-label={`Do not count ${attributeName(attribute)}`}
+          aria-label={`Do not count it: ${attributeName(attribute)}`}
         >
           Do not count it
         </Button>

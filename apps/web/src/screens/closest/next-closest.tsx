@@ -44,7 +44,9 @@ export const NextClosest = memo(function NextClosest({ found, beside, onBeside, 
         ))}
       </ul>
       {next.length > FEW && (
-        <Button onClick={() => setAll(!all)}>{all ? "Fewer" : `All ${next.length}`}</Button>
+        <div className="form-actions">
+          <Button onClick={() => setAll(!all)}>{all ? "Fewer" : `All ${next.length}`}</Button>
+        </div>
       )}
     </section>
   );

@@ -44,9 +44,11 @@ export function TasteSection({ whiskey }: { readonly whiskey: Whiskey }) {
               : `Tasted at ${printAbv(taste.tastedAt)}.`}{" "}
             What is not in this list nobody has said, which is not 0.
           </p>
-          <LinkButton to={`/h/${household}/recipes/closest?like=${whiskey.id}`}>
-            What comes closest to it
-          </LinkButton>
+          <div className="form-actions">
+            <LinkButton to={`/h/${household}/recipes/closest?like=${whiskey.id}`}>
+              What comes closest to it
+            </LinkButton>
+          </div>
         </>
       )}
     </Section>
