@@ -8,8 +8,8 @@ export function Secure() {
   ) : (
     <p>
       <strong>This address is plain HTTP.</strong> Whoever is on this network can read what travels:
-      passphrase, tokens, notes. Sheets, codes and checking work all the same. Voice, the clipboard and
-      installing need HTTPS: give the house a certificate (docs/guide/at-the-table.md).
+      passphrase, tokens, notes. Sheets, codes and checking work all the same. The copy button needs HTTPS:
+      give the house a certificate (docs/guide/at-the-table.md).
     </p>
   );
 }

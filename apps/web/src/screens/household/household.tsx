@@ -22,7 +22,12 @@ export default function HouseholdPage() {
           {household.demo && ". Everything in it is invented"}
         </>
       }
-      actions={<LinkButton to="/?choose">Another household</LinkButton>}
+      actions={
+        <>
+          <LinkButton to="/door">The door</LinkButton>
+          <LinkButton to="/?choose">Another household</LinkButton>
+        </>
+      }
     >
       <Section title="Name and money">
         <Names />

@@ -1,9 +1,11 @@
-import { type Client, Refusal, type Sheet } from "@partsproof/house/protocol";
+import { type Client, Refusal } from "@partsproof/house/protocol";
 import { temporaryHouse } from "@partsproof/testkit";
 import { describe, expect, test } from "vitest";
-import { Keeper, type KeeperOptions, type Unsaved } from "./keeper.ts";
+import { Keeper, type KeeperOptions, type Outbox, type Unsaved } from "./keeper.ts";
 import { guessKey, noteKey, RANKING, scoreKey } from "./sheet-fields.ts";
 
+let drawn = 0;
+const drawKey = (): string => `a-key-of-this-test-${String((drawn += 1)).padStart(8, "0")}`;
 const FAST = { restMs: 5, retryMs: [5] };
 
 /** A real house with a poured flight of three glasses, and its one sheet taken. */
@@ -42,18 +44,21 @@ type Evening = Awaited<ReturnType<typeof evening>>;
 async function keeperOf(
   { client, at, token }: Evening,
   more: Partial<KeeperOptions> = {},
-  send: (client: Client, edit: Parameters<KeeperOptions["send"]>[0]) => Promise<Sheet> = (via, body) =>
-    via("editSheet", { at, token, body }),
+  send: (client: Client, entry: Parameters<KeeperOptions["send"]>[0]) => ReturnType<KeeperOptions["send"]> = (
+    via,
+    body,
+  ) => via("addEntry", { at, token, body }),
 ) {
   const sheet = await client("getSheet", { at, token });
-  const stored: { unsaved: Unsaved | null } = { unsaved: null };
+  const stored: { outbox: Outbox | null } = { outbox: null };
   const keeper = new Keeper({
     sheet,
     send: (edit) => send(client, edit),
     reread: () => client("getSheet", { at, token }),
-    store: (unsaved) => {
-      stored.unsaved = unsaved;
+    store: (outbox) => {
+      stored.outbox = outbox;
     },
+    drawKey,
     ...FAST,
     ...more,
   });
@@ -76,34 +81,60 @@ describe("a keeper against a real house", { timeout: 60_000 }, () => {
     keeper.set(guessKey(two), name);
     keeper.set(RANKING, [[two], [one, three]]);
     expect(keeper.see().state).toBe("waiting");
-    expect(stored.unsaved).toHaveLength(4);
+    expect(stored.outbox?.unsaved).toHaveLength(4);
     expect(await keeper.flush()).toBe(true);
     expect(keeper.see().state).toBe("kept");
-    expect(stored.unsaved).toBeNull();
+    expect(stored.outbox).toBeNull();
     const kept = await table.client("getSheet", { at: table.at, token: table.token });
     expect(kept.notes[0]).toMatchObject({ code: one, first: { nose: "pear" }, score: 81.5 });
     expect(kept.guesses.find(({ code }) => code === two)?.nameId).toBe(name);
     expect(kept.ranking).toEqual([[two], [one, three]]);
   });
 
-  test("two phones on one sheet: a stale edit is reread and joined, and told", async () => {
+  test("two phones on one sheet: both are shown, nothing is sent before the choice, and the choice is kept", async () => {
     const table = await evening();
     await using _ = table.house;
+    const written = async () => {
+      const { notes } = await table.client("getSheet", { at: table.at, token: table.token });
+      return notes.map(({ first }) => [first.nose, first.palate]);
+    };
     const phone = await keeperOf(table);
-    const tablet = await keeperOf(table);
     const [one = "", two = ""] = phone.codes;
+    const tablets = [await keeperOf(table), await keeperOf(table), await keeperOf(table)] as const;
     phone.keeper.set(noteKey(one, "first", "nose"), "pear");
     phone.keeper.set(noteKey(two, "first", "nose"), "smoke");
     await phone.keeper.flush();
-    tablet.keeper.set(noteKey(one, "first", "palate"), "pepper");
-    tablet.keeper.set(noteKey(two, "first", "nose"), "tar");
-    expect(await tablet.keeper.flush()).toBe(true);
-    const { notes } = await table.client("getSheet", { at: table.at, token: table.token });
-    expect(notes.map(({ first }) => first)).toEqual([
-      { nose: "pear", palate: "pepper", finish: "" },
-      { nose: "smoke\ntar", palate: "", finish: "" },
+    const before = await written();
+    for (const { keeper } of tablets) {
+      keeper.set(noteKey(one, "first", "palate"), "pepper");
+      keeper.set(noteKey(two, "first", "nose"), "tar");
+      expect(await keeper.flush()).toBe(false);
+      expect(keeper.see().state).toBe("clash");
+      expect(keeper.see().clash?.lines).toEqual([
+        { key: noteKey(one, "first", "palate"), here: "pepper", there: "" },
+        { key: noteKey(two, "first", "nose"), here: "tar", there: "smoke" },
+        { key: noteKey(one, "first", "nose"), here: "", there: "pear" },
+      ]);
+      expect(await written()).toEqual(before);
+    }
+    tablets[0].keeper.choose("there");
+    expect(await tablets[0].keeper.flush()).toBe(true);
+    expect(await written()).toEqual(before);
+    tablets[1].keeper.choose("both");
+    expect(await tablets[1].keeper.flush()).toBe(true);
+    expect(await written()).toEqual([
+      ["pear", "pepper"],
+      ["smoke\ntar", ""],
     ]);
-    expect(tablet.keeper.see().notices.join()).toContain("Both texts are kept");
+    tablets[2].keeper.choose("here");
+    // The second tablet wrote meanwhile, so it is asked again.
+    expect(await tablets[2].keeper.flush()).toBe(false);
+    tablets[2].keeper.choose("here");
+    expect(await tablets[2].keeper.flush()).toBe(true);
+    expect(await written()).toEqual([
+      ["pear", "pepper"],
+      ["tar", ""],
+    ]);
   });
 
   test("a guess made impossible elsewhere is taken back and told, and the notes are saved all the same", async () => {
@@ -117,11 +148,39 @@ describe("a keeper against a real house", { timeout: 60_000 }, () => {
     await phone.keeper.flush();
     tablet.keeper.set(guessKey(two), name);
     tablet.keeper.set(noteKey(two, "first", "nose"), "tar");
+    expect(await tablet.keeper.flush()).toBe(false);
+    tablet.keeper.choose("here");
     expect(await tablet.keeper.flush()).toBe(true);
     const kept = await table.client("getSheet", { at: table.at, token: table.token });
     expect(kept.guesses.map(({ nameId }) => nameId)).toEqual([name, null, null]);
     expect(kept.notes[0]?.first.nose).toBe("tar");
     expect(tablet.keeper.see().notices.join()).toContain(`The guess for glass ${two} is taken back`);
+  });
+
+  test("an answer that was lost: the entry is sent again under its key and written once, also by the next visit", async () => {
+    const table = await evening();
+    await using _ = table.house;
+    const lost: KeeperOptions["send"] = async (body) => {
+      await table.client("addEntry", { at: table.at, token: table.token, body });
+      throw unreachable;
+    };
+    const phone = await keeperOf(table, { send: lost, retryMs: [60_000] });
+    const [one = ""] = phone.codes;
+    phone.keeper.set(noteKey(one, "first", "nose"), "pear");
+    expect(await phone.keeper.flush()).toBe(false);
+    phone.keeper.set(noteKey(one, "first", "palate"), "salt");
+    phone.keeper.stop();
+    const { outbox } = phone.stored;
+    expect(outbox?.sent?.body.after).toBe(0);
+    const later = await keeperOf(table, { load: () => Promise.resolve(outbox) });
+    expect(await later.keeper.flush()).toBe(true);
+    expect(later.keeper.see().clash).toBeNull();
+    const { items } = await table.client("listEntries", { at: table.at, token: table.token });
+    expect(items.map(({ notes }) => [notes?.[0]?.first.nose, notes?.[0]?.first.palate])).toEqual([
+      ["pear", ""],
+      ["pear", "salt"],
+    ]);
+    expect(later.stored.outbox).toBeNull();
   });
 
   test("an unreachable house: stuck, stored, tried again, saved", async () => {
@@ -131,13 +190,15 @@ describe("a keeper against a real house", { timeout: 60_000 }, () => {
     const { keeper, stored, codes } = await keeperOf(table, {}, (client, body) => {
       left -= 1;
       if (left >= 0) return Promise.reject(unreachable);
-      return client("editSheet", { at: table.at, token: table.token, body });
+      return client("addEntry", { at: table.at, token: table.token, body });
     });
     keeper.set(noteKey(codes[0] ?? "", "first", "nose"), "pear");
     expect(await keeper.flush()).toBe(false);
     expect(keeper.see().state).toBe("stuck");
     expect(keeper.see().refusal?.status).toBe(0);
-    expect(stored.unsaved).toEqual([{ key: noteKey(codes[0] ?? "", "first", "nose"), was: "", is: "pear" }]);
+    expect(stored.outbox?.unsaved).toEqual([
+      { key: noteKey(codes[0] ?? "", "first", "nose"), was: "", is: "pear" },
+    ]);
     await expect.poll(() => keeper.see().state).toBe("kept");
     const { notes } = await table.client("getSheet", { at: table.at, token: table.token });
     expect(notes[0]?.first.nose).toBe("pear");
@@ -151,10 +212,11 @@ describe("a keeper against a real house", { timeout: 60_000 }, () => {
     phone.keeper.set(noteKey(one, "first", "nose"), "smoke");
     await phone.keeper.flush();
     const unsaved: Unsaved = [{ key: noteKey(one, "first", "palate"), was: "", is: "pepper" }];
-    const later = await keeperOf(table, { unsaved });
+    const later = await keeperOf(table, { load: () => Promise.resolve({ unsaved, sent: null }) });
     later.keeper.start();
-    expect(later.keeper.see().notices.join()).toContain("not saved last time");
+    await expect.poll(() => later.keeper.see().sheet.entries).toBe(2);
     await expect.poll(() => later.keeper.see().state).toBe("kept");
+    expect(later.keeper.see().notices.join()).toContain("is back, and being sent");
     const { notes } = await table.client("getSheet", { at: table.at, token: table.token });
     expect(notes[0]?.first).toEqual({ nose: "smoke", palate: "pepper", finish: "" });
   });
@@ -179,8 +241,8 @@ describe("a keeper against a real house", { timeout: 60_000 }, () => {
     await using _ = table.house;
     const sent: number[] = [];
     const { keeper, codes } = await keeperOf(table, { restMs: 60_000, longestMs: 60 }, (client, body) => {
-      sent.push(body.version);
-      return client("editSheet", { at: table.at, token: table.token, body });
+      sent.push(body.after);
+      return client("addEntry", { at: table.at, token: table.token, body });
     });
     // Never as long as restMs without a change.
     const type = (n: number): void =>

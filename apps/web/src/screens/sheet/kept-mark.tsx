@@ -4,6 +4,8 @@ import type { Keeping } from "./keeper.ts";
 /** Whether all that stands on the sheet is saved, in a word, always in sight. */
 export function KeptMark({ keeping, onTry }: { readonly keeping: Keeping; readonly onTry: () => void }) {
   const { state, refusal } = keeping;
+  const passing =
+    refusal !== null && (refusal.status === 0 || refusal.status === 429 || refusal.status >= 500);
   return (
     <div className={`kept kept-${state}`}>
       {state === "kept" && (
@@ -13,25 +15,39 @@ export function KeptMark({ keeping, onTry }: { readonly keeping: Keeping; readon
       )}
       {state === "waiting" && (
         <p>
-          <span aria-hidden="true">○</span> Unsaved
+          <span aria-hidden="true">○</span> On this phone
         </p>
       )}
       {state === "keeping" && (
         <p>
-          <span aria-hidden="true">…</span> Saving
+          <span aria-hidden="true">…</span> Sending
+        </p>
+      )}
+      {state === "clash" && (
+        <p>
+          <span aria-hidden="true">!</span> Your choice is needed
         </p>
       )}
       <div role="alert" className="kept-why">
         {state === "stuck" && (
           <>
             <p>
-              <strong>
-                <span aria-hidden="true">!</span> Not saved
-              </strong>
-              : {sentence(refusal?.issues[0]?.message ?? "the house gave no reason")}
-              {refusal !== null &&
-                (refusal.status === 0 || refusal.status >= 500) &&
-                " It is kept on this phone, and tried again."}
+              {passing ? (
+                <>
+                  <strong>
+                    <span aria-hidden="true">◌</span> Kept on this phone
+                  </strong>
+                  , not yet in the house: {refusal?.status === 0 ? "it cannot be reached" : "it is not ready"}
+                  . Sent by itself as soon as it can be. Write on.
+                </>
+              ) : (
+                <>
+                  <strong>
+                    <span aria-hidden="true">!</span> Not saved
+                  </strong>
+                  : {sentence(refusal?.issues[0]?.message ?? "the house gave no reason")}
+                </>
+              )}
             </p>
             <Button kind="quiet" onClick={onTry}>
               Try now

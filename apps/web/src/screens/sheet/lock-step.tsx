@@ -1,6 +1,7 @@
-import { useState } from "react";
+import { useRef, useState } from "react";
 import { useSay } from "../../api.ts";
 import { Button, Dialog, IssueSummary } from "../../parts/index.ts";
+import { drawKey } from "../../session/index.ts";
 import { blanksOf, noted } from "./blanks.ts";
 import type { Keeper } from "./keeper.ts";
 import { placeText } from "./ranking-moves.ts";
@@ -19,6 +20,8 @@ export function LockStep({ sheet, fields, heading, keeper, household, token, onL
   const [asking, setAsking] = useState(false);
   const [unsaved, setUnsaved] = useState(false);
   const say = useSay("lockSheet");
+  // One lock, however often it has to be sent.
+  const key = useRef(drawKey());
   const blanks = blanksOf(fields, sheet.glasses);
   const ranking = rankingIn(fields);
   const alone = sheet.pouring === "alone";
@@ -30,7 +33,11 @@ export function LockStep({ sheet, fields, heading, keeper, household, token, onL
       return;
     }
     const at = { household, flight: sheet.flightId, sheet: sheet.id };
-    const locked = await say.send({ at, token, body: { version: keeper.see().sheet.version } });
+    const locked = await say.send({
+      at,
+      token,
+      body: { after: keeper.see().sheet.entries, key: key.current },
+    });
     setAsking(false);
     if (locked !== null) onLocked();
   };

@@ -1,4 +1,4 @@
-import { SheetEdit } from "@partsproof/house/protocol";
+import { EntryDraft } from "@partsproof/house/protocol";
 import { describe, expect, test } from "vitest";
 import { blanksOf } from "./blanks.ts";
 import { editOf, fieldsOf, guessKey, noteKey, RANKING, scoreKey } from "./sheet-fields.ts";
@@ -22,18 +22,18 @@ describe("a sheet as fields", () => {
     const fields = new Map(fieldsOf(blank))
       .set(noteKey("417", "first", "nose"), "pear")
       .set(guessKey("902"), nameId);
-    const edit = editOf(fields, [noteKey("417", "first", "nose"), guessKey("902")], ["417", "902"], 3);
+    const edit = editOf(fields, [noteKey("417", "first", "nose"), guessKey("902")], ["417", "902"]);
     const empty = { nose: "", palate: "", finish: "" };
     expect(edit).toEqual({
-      version: 3,
       notes: [{ code: "417", first: { ...empty, nose: "pear" }, second: empty, score: null }],
       guesses: [{ code: "902", nameId }],
     });
-    expect(SheetEdit.parse(edit)).toEqual(edit);
+    const entry = { key: "0123456789abcdefghij-_", after: 3, ...edit };
+    expect(EntryDraft.parse(entry)).toEqual(entry);
   });
 
   test("a ranking taken back is sent as none", () => {
-    expect(editOf(fieldsOf(blank), [RANKING], ["417", "902"], 1)).toEqual({ version: 1, ranking: null });
+    expect(editOf(fieldsOf(blank), [RANKING], ["417", "902"])).toEqual({ ranking: null });
   });
 });
 

@@ -61,20 +61,18 @@ export function rankingIn(fields: Fields): RankOrder {
   return Array.isArray(ranking) ? ranking : null;
 }
 
-/** What to send so that the changed fields are kept; a glass's notes go whole. */
+/** What an entry says so that the changed fields are kept; a glass's notes go whole. */
 export function editOf(
   fields: Fields,
   changed: Iterable<string>,
   codes: readonly string[],
-  version: number,
-): BodyOf<"editSheet"> {
+): Omit<BodyOf<"addEntry">, "key" | "after"> {
   const keys = new Set(changed);
   const noted = codes.filter((code) =>
     [...keys].some((key) => key.startsWith(`note/${code}/`) || key === scoreKey(code)),
   );
   const guessed = codes.filter((code) => keys.has(guessKey(code)));
   return {
-    version,
     ...(noted.length > 0 ? { notes: noted.map((code) => notesIn(fields, code)) } : {}),
     ...(guessed.length > 0
       ? { guesses: guessed.map((code) => ({ code, nameId: guessIn(fields, code) })) }

@@ -1,29 +1,24 @@
 import type { Sheet } from "@partsproof/house/protocol";
 import { useEffect, useMemo, useSyncExternalStore } from "react";
 import { api } from "../../api.ts";
-import { keep, kept } from "../../session/index.ts";
-import { Keeper, type Keeping, type Unsaved } from "./keeper.ts";
+import { drawKey, storeReceipt } from "../../session/index.ts";
+import { Keeper, type Keeping } from "./keeper.ts";
+import { outboxOf, storeOutbox } from "./outbox.ts";
 
-const unsavedKey = (sheetId: string): string => `unsaved.${sheetId}`;
-
-function unsavedOf(sheetId: string): Unsaved | null {
-  try {
-    return JSON.parse(kept(unsavedKey(sheetId)) ?? "null") as Unsaved | null;
-  } catch {
-    return null;
-  }
-}
-
-/** A keeper for the sheet on this page; saves at once when the page goes out of sight. */
+/** A keeper for the sheet on this page; sends at once when the page goes out of sight or the network comes back. */
 export function useKeeper(sheet: Sheet, household: string, token: string): [Keeping, Keeper] {
   const keeper = useMemo(() => {
     const at = { household, flight: sheet.flightId, sheet: sheet.id };
     return new Keeper({
       sheet,
-      send: (body) => api("editSheet", { at, token, body }),
+      send: (body) => api("addEntry", { at, token, body }),
       reread: () => api("getSheet", { at, token }),
-      store: (unsaved) => keep(unsavedKey(sheet.id), unsaved === null ? null : JSON.stringify(unsaved)),
-      unsaved: unsavedOf(sheet.id),
+      load: () => outboxOf(sheet.id),
+      store: (outbox) => storeOutbox(sheet.id, outbox),
+      drawKey,
+      accepted: ({ number, hash }) => {
+        if (hash !== null) storeReceipt(sheet.flightId, { sheet: sheet.id, entry: number, hash });
+      },
     });
     // One keeper a sheet and token; later answers for the sheet are offered to it.
     // oxlint-disable-next-line react/exhaustive-deps
@@ -34,9 +29,12 @@ export function useKeeper(sheet: Sheet, household: string, token: string): [Keep
     const hidden = (): void => {
       if (document.visibilityState === "hidden") void keeper.flush();
     };
+    const online = (): void => void keeper.flush();
     document.addEventListener("visibilitychange", hidden);
+    globalThis.addEventListener("online", online);
     return () => {
       document.removeEventListener("visibilitychange", hidden);
+      globalThis.removeEventListener("online", online);
       void keeper.flush();
       keeper.stop();
     };

@@ -4,6 +4,7 @@ import { Page } from "../../parts/index.ts";
 import { go, usePlace } from "../../router/index.ts";
 import { guessIn, rankingIn } from "./sheet-fields.ts";
 import { noted } from "./blanks.ts";
+import { ClashPanel } from "./clash-panel.tsx";
 import { KeptMark, Notices } from "./kept-mark.tsx";
 import { LockStep } from "./lock-step.tsx";
 import { NameBoard } from "./name-board.tsx";
@@ -61,6 +62,13 @@ export function WriteSheet({ sheet, household, token, onLocked }: WriteSheetProp
         }
         actions={<KeptMark keeping={keeping} onTry={() => void keeper.flush()} />}
       >
+        {keeping.clash !== null && (
+          <ClashPanel
+            clash={keeping.clash}
+            sheet={keeping.sheet}
+            onChoose={(choice) => keeper.choose(choice)}
+          />
+        )}
         <Notices notices={keeping.notices} onRead={() => keeper.dismiss()} />
         {(step === "first" || step === "second") && (
           <TasteStep
