@@ -133,7 +133,7 @@ export function searchThreads(): SearchThreads {
 }
 
 function newThread(): Worker {
-  const worker = new Worker(new URL("search-thread.ts", import.meta.url), {
+  const worker = new Worker(new URL("./search-thread.ts", import.meta.url), {
     execArgv: [],
     resourceLimits: { maxOldGenerationSizeMb: MOST_MEMORY_MB },
   });
