@@ -17,7 +17,8 @@ export default function Table({ params }: ScreenProps) {
   const token = useFlightToken(at.flight);
   const asked = useAsk("watchFlight", { at, ...(token === undefined ? {} : { token }) });
   const { table, on } = useLive(at, token, () => asked.again());
-  useEvery(LOOK_AGAIN_MS, asked.again, !on);
+  const shut = asked.refusal !== null && [401, 403].includes(asked.refusal.status);
+  useEvery(LOOK_AGAIN_MS, asked.again, !on && !shut);
   if (asked.state !== "here") {
     return (
       <Page title="The table">
@@ -29,7 +30,7 @@ export default function Table({ params }: ScreenProps) {
       </Page>
     );
   }
-  if (asked.refusal !== null && [401, 403].includes(asked.refusal.status)) {
+  if (shut) {
     return (
       <Page title="The table">
         <section className="state">

@@ -37,7 +37,8 @@ function WithToken({ at, token }: { readonly at: At; readonly token: string }) {
     // Where somebody else is with their glasses changes nothing on this page.
     if (message.kind === "state" || message.what !== "at a glass") written();
   });
-  useEvery(LOOK_AGAIN_MS, asked.again, here && asked.answer.flightState !== "revealed" && !on);
+  const shut = asked.refusal !== null && [401, 403].includes(asked.refusal.status);
+  useEvery(LOOK_AGAIN_MS, asked.again, here && asked.answer.flightState !== "revealed" && !on && !shut);
   usePromise(at, token);
   if (!here) {
     return (
