@@ -7,11 +7,13 @@ import type { ThreadAsked, ThreadSaid } from "./search-threads.ts";
 // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a thread's port has no origin; ends with that rule knowing worker_threads
 const said = (message: ThreadSaid): void => parentPort?.postMessage(message);
 
-parentPort?.on("message", async ({ question, seconds }: ThreadAsked) => {
+async function answer({ question, seconds }: ThreadAsked): Promise<void> {
   try {
     const onProgress = (progress: object): void => said({ kind: "progress", progress: progress as never });
     said({ kind: "answer", answer: await answerHere(question, { seconds, onProgress }) });
   } catch (error) {
     said({ kind: "failed", stack: error instanceof Error ? (error.stack ?? error.message) : String(error) });
   }
-});
+}
+
+parentPort?.on("message", (asked: ThreadAsked) => void answer(asked));

@@ -41,7 +41,7 @@ interface Job {
 interface Running {
   readonly job: Job;
   /** The thread is no longer at it. */
-  over(): void;
+  readonly over: () => void;
 }
 
 /** Searches in threads of their own, a few at a time, the others waiting their turn. A thread is kept for the next question. */

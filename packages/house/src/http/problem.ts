@@ -23,7 +23,8 @@ export function problem(error: unknown): Response {
   }
   if (error instanceof z.ZodError) return answer(422, error.issues.flatMap(fieldByField).map(fromZod));
   // Nobody waits for this answer.
-  if (error instanceof DOMException && error.name === "AbortError") return new Response(null, { status: 499 });
+  if (error instanceof DOMException && error.name === "AbortError")
+    return new Response(null, { status: 499 });
   console.error("house: a caller met a bug:", error instanceof Error ? error.stack : error);
   return answer(500, [
     {
@@ -60,7 +61,7 @@ function answer(status: number, issues: readonly Issue[]): Response {
 /** Fields that a strict schema has not, each at its own place. */
 function fieldByField(issue: z.core.$ZodIssue): readonly z.core.$ZodIssue[] {
   if (issue.code !== "unrecognized_keys") return [issue];
-  const held = issue.input as Readonly<Record<string, unknown>> | undefined;
+  const held = issue.input;
   return issue.keys.map((key) => ({
     ...issue,
     keys: [key],

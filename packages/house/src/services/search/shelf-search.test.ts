@@ -85,7 +85,7 @@ eachDatabase((database) => {
       const { id: household } = await client("addHousehold", { body: { name: "Harbour Street" } });
       const at = { household };
       const asked = (body: object) =>
-        refusalOf(client("searchShelf", { at, body: { rules, ...body } as never }));
+        refusalOf(client("searchShelf", { at, body: { rules, ...body } }));
       expect(await asked({})).toMatchObject({ status: 422, codes: ["target_missing"] });
       expect(await asked({ profile: { "nut.nut": 3 }, change: { "smoke.smoke": 1 } })).toMatchObject({
         codes: ["change_of_nothing"],
