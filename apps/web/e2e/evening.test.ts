@@ -275,7 +275,7 @@ describe("the whole evening at 390 × 844, in a real browser", () => {
     await pourGlass("Full Kettle");
     await pourGlass("Harbour Wall");
     await host.getByText("5 glasses for each taster.").waitFor();
-    const target = host.getByLabel("The target");
+    const target = host.getByLabel("The target", { exact: true });
     await target.selectOption(
       await target.locator("option", { hasText: "Lamplighter" }).getAttribute("value"),
     );

@@ -45,7 +45,11 @@ describe("a table of phones at a plain-HTTP address of the network", () => {
   };
   const look = async (page: Page, screen: string): Promise<void> => {
     await table.looks.over(page, screen);
-    await picture(page, screen.replaceAll(/\W+/g, "-"));
+    const name = `table-${screen.replaceAll(/\W+/g, "-")}`;
+    await picture(page, name);
+    await page.emulateMedia({ colorScheme: "dark" });
+    await picture(page, `${name}-dark`);
+    await page.emulateMedia({ colorScheme: "light" });
   };
   const heading = (page: Page, name: string | RegExp): Promise<void> =>
     page.getByRole("heading", { level: 1, name }).waitFor();

@@ -7,6 +7,6 @@ export {
   useHousehold,
   useLastHousehold,
 } from "./household.tsx";
-export { type Stored, storedOf, storePromise, storeReceipt, useStored } from "./witness.ts";
+export { type Stored, storePromise, storeReceipt, useStored } from "./witness.ts";
 export { useNow } from "./now.ts";
-export { flightTokenOf, keepToken, tokenOf, useFlightToken, useToken } from "./tokens.ts";
+export { keepToken, tokenOf, useFlightToken, useToken } from "./tokens.ts";

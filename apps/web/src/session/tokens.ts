@@ -20,7 +20,7 @@ export function useToken(kind: TokenKind, id: string): string | undefined {
 }
 
 /** The token that shows this device at a flight as a whole: a guest's first, since a guest has nothing else to show. */
-export function flightTokenOf(flight: string): string | undefined {
+function flightTokenOf(flight: string): string | undefined {
   return tokenOf("guest", flight) ?? tokenOf("host", flight) ?? tokenOf("pourer", flight);
 }
 

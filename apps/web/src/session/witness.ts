@@ -21,7 +21,7 @@ function read(text: string | null): Stored {
   }
 }
 
-export const storedOf = (flight: string): Stored => read(kept(key(flight)));
+const storedOf = (flight: string): Stored => read(kept(key(flight)));
 
 export function useStored(flight: string): Stored {
   const text = useSyncExternalStore(onKept, () => kept(key(flight)));

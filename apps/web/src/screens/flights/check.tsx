@@ -8,6 +8,7 @@ import type { ScreenProps } from "../screen.ts";
 import { checked } from "./checked.ts";
 import { Outcome } from "./outcome.tsx";
 import { flightPath } from "./paths.ts";
+import { KeepRecord } from "./keep-record.tsx";
 import { RecordFile } from "./record-file.tsx";
 import { usePromise } from "./use-promise.ts";
 import "./check.css";
@@ -63,6 +64,7 @@ function Shown({ answer }: { readonly answer: FlightRecord }) {
         </Section>
       )}
       <Section title="A record from a file">
+        {answer.record !== null && <KeepRecord record={answer.record} />}
         <RecordFile stored={stored} />
       </Section>
       <Section title="What this cannot show">

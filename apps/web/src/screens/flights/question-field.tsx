@@ -32,10 +32,13 @@ export function QuestionField({ plan, onChange }: QuestionFieldProps) {
               type="radio"
               name={name}
               checked={plan.question === id}
+              aria-labelledby={`${name}-${id}-title`}
               aria-describedby={`${name}-${id}`}
               onChange={() => onChange({ ...plan, question: id })}
             />
-            <span className="question-title">{QUESTIONS[id].title}</span>
+            <span className="question-title" id={`${name}-${id}-title`}>
+              {QUESTIONS[id].title}
+            </span>
             <span className="question-says" id={`${name}-${id}`}>
               {QUESTIONS[id].sentence}
               {plan.question === id && how !== undefined && <> {how}</>}

@@ -60,7 +60,14 @@ function Shown({ watched, table, at }: ShownProps) {
   const mine = table?.seats.find((seat) => tokenOf("sheet", seat.sheetId) !== undefined);
   const locked = watched.seats.filter((seat) => seat.state === "locked").length;
   return (
-    <Page title={watched.flightName} lead={SAID[watched.state]}>
+    <Page
+      title={watched.flightName}
+      lead={
+        watched.state === "tasting" && locked === watched.seats.length
+          ? "Everybody has locked. The key can be opened."
+          : SAID[watched.state]
+      }
+    >
       <p aria-live="polite">
         {locked} of {watched.seats.length} {watched.seats.length === 1 ? "sheet" : "sheets"} locked.
       </p>

@@ -7,7 +7,7 @@ export function KeptMark({ keeping, onTry }: { readonly keeping: Keeping; readon
   const passing =
     refusal !== null && (refusal.status === 0 || refusal.status === 429 || refusal.status >= 500);
   return (
-    <div className={`kept kept-${state}`}>
+    <div className={`kept kept-${state} ${passing ? "kept-passing" : ""}`}>
       {state === "kept" && (
         <p>
           <span aria-hidden="true">✓</span> Saved
