@@ -20,3 +20,4 @@ export { type Taste, tasteOf } from "./taste.ts";
 export { useQuiet } from "./use-quiet.ts";
 export { type Seeking, TOP, useSearch } from "./use-search.ts";
 export { useWhy, type Wondering } from "./use-why.ts";
+export { useLater } from "./use-later.ts";

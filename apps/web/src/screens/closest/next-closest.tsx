@@ -2,6 +2,7 @@ import { memo, useState } from "react";
 import type { Found } from "../../closest/index.ts";
 import { Button, Tick } from "../../parts/index.ts";
 import { FoundCard, type FoundCardProps } from "./found-card.tsx";
+import { Later, STEP_MS } from "./later.tsx";
 
 export interface NextClosestProps extends Pick<FoundCardProps, "target" | "nameOf" | "whiskeys"> {
   readonly found: Found;
@@ -32,14 +33,16 @@ export const NextClosest = memo(function NextClosest({ found, beside, onBeside, 
       {next.length === 0 && <p className="soft">None of the {recipes.length} closest differs that much.</p>}
       <ul className="closest-found" aria-label="The next closest">
         {next.slice(0, all ? undefined : FEW).map(({ recipe, place }) => (
-          <li key={recipe.key}>
-            <FoundCard
-              recipe={recipe}
-              place={place}
-              beside={recipe.key === beside}
-              onBeside={onBeside}
-              {...card}
-            />
+          <li key={place}>
+            <Later after={(place + 2) * STEP_MS}>
+              <FoundCard
+                recipe={recipe}
+                place={place}
+                beside={recipe.key === beside}
+                onBeside={onBeside}
+                {...card}
+              />
+            </Later>
           </li>
         ))}
       </ul>

@@ -14,6 +14,7 @@ import { Alike } from "./alike.tsx";
 import { Footing } from "./footing.tsx";
 import { FoundCard } from "./found-card.tsx";
 import { Impossible } from "./impossible.tsx";
+import { Later, STEP_MS } from "./later.tsx";
 import { NextClosest } from "./next-closest.tsx";
 import { Proof } from "./proof.tsx";
 import { Wonder } from "./wonder.tsx";
@@ -68,7 +69,9 @@ export const Results = memo(function Results(props: ResultsProps) {
         )}
         {best !== undefined && recipes[0] !== undefined && (
           <>
-            <AgainstAim aim={quiet.aim} best={recipes[0]} other={other} counted={counted} />
+            <Later after={STEP_MS}>
+              <AgainstAim aim={quiet.aim} best={recipes[0]} other={other} counted={counted} />
+            </Later>
             {quiet.found !== null && <Alike found={quiet.found} />}
             <Footing shelf={shelf} problem={quiet.problem} nameOf={nameOf} found={quiet.found} />
           </>
@@ -89,13 +92,15 @@ export const Results = memo(function Results(props: ResultsProps) {
           />
         )}
         {quiet.problem !== null && recipes.length > 0 && (
-          <Wonder
-            problem={quiet.problem}
-            shelf={shelf}
-            rules={rules}
-            onRules={props.onRules}
-            nameOf={nameOf}
-          />
+          <Later after={2 * STEP_MS}>
+            <Wonder
+              problem={quiet.problem}
+              shelf={shelf}
+              rules={rules}
+              onRules={props.onRules}
+              nameOf={nameOf}
+            />
+          </Later>
         )}
       </div>
       {best !== undefined && (
