@@ -257,10 +257,10 @@ describe("a table of phones at a plain-HTTP address of the network", () => {
       await saved(di);
     }
     const { sheet, entries } = await readBack(di);
-    expect(sheet.notes.map(({ first }) => [first.nose, first.palate]).toSorted()).toEqual([
-      ["restart 1", "still 1"],
-      ["restart 2", "still 2"],
-      ["restart 3", "still 3"],
+    expect(sheet.notes.map(({ first }) => `${first.nose}, ${first.palate}`).toSorted()).toEqual([
+      "restart 1, still 1",
+      "restart 2, still 2",
+      "restart 3, still 3",
     ]);
     expect(new Set(entries.map((one) => one.key)).size).toBe(entries.length);
     const told = table.troubles.take();
@@ -364,7 +364,7 @@ describe("a table of phones at a plain-HTTP address of the network", () => {
   /** Where the phone's own sheet is, and the token it holds. */
   async function own(page: Page | undefined) {
     if (page === undefined) throw new Error("a phone is needed");
-    const [sheet = "", token = ""] = await page.evaluate(() => {
+    const [sheet, token] = await page.evaluate(() => {
       const name = Object.keys(localStorage).find((key) => key.startsWith("partsproof.token.sheet."));
       return [name?.split(".").at(-1) ?? "", localStorage.getItem(name ?? "") ?? ""];
     });

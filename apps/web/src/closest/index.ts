@@ -7,7 +7,7 @@ export {
   withIntensity,
   withWeight,
 } from "./aim.ts";
-export { attributeName, inOrder } from "./attributes.ts";
+export { attributeName } from "./attributes.ts";
 export { INTENSITY_SD } from "./intensity.data.ts";
 export type { Because, Found, Shown, Why } from "./messages.ts";
 export { problemOf, tastedTogetherAt } from "./problem-of.ts";
@@ -19,5 +19,5 @@ export { type Shelf, shelfOf } from "./shelf-of.ts";
 export { type Taste, tasteOf } from "./taste.ts";
 export { useQuiet } from "./use-quiet.ts";
 export { type Seeking, TOP, useSearch } from "./use-search.ts";
-export { useWhy, type Wondering } from "./use-why.ts";
+export { useWhy } from "./use-why.ts";
 export { useLater } from "./use-later.ts";

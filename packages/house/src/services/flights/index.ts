@@ -12,7 +12,7 @@ export {
 export { closedOver, closingHandlers, isShut, shutSheets } from "./closing.ts";
 export { entriesOfFlight } from "./entries.ts";
 export { flightHandlers } from "./flights.ts";
-export { type AtFlight, closeJoiningsOf, guestsOf, revokeGuestsOf, roleAt } from "./guests.ts";
+export { closeJoiningsOf, guestsOf, roleAt } from "./guests.ts";
 export { pouringHandlers } from "./pouring.ts";
 export { recordOf, saltOf } from "./promise.ts";
 export { seal, unseal } from "./seal.ts";

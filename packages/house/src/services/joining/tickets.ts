@@ -17,7 +17,7 @@ export function newCode(house: Pick<House, "random">): string {
 export const shownCode = (code: string): string => `${code.slice(0, 4)}-${code.slice(4)}`.toUpperCase();
 
 /** J2: what was typed, as it was drawn. */
-export const typedCode = (typed: string): string =>
+const typedCode = (typed: string): string =>
   typed.toLowerCase().replaceAll(/[\s-]/g, "").replaceAll("o", "0").replaceAll(/[il]/g, "1");
 
 export const linkHash = (house: House, link: string): Promise<string> => keyedHash(house, "join link", link);

@@ -1,1 +1,1 @@
-export { type Limits, limitsOf } from "./limits.ts";
+export { limitsOf } from "./limits.ts";

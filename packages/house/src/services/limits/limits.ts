@@ -20,7 +20,7 @@ const LINKS = { atOnce: 20, perSecond: 0.5 };
 const GLASSES = { atOnce: 10, perSecond: 2 };
 
 /** An IPv6 host may use any address of its /64, so that is what is counted. */
-export function addressKey(address: string | null): string {
+function addressKey(address: string | null): string {
   if (address === null) return "none";
   if (!address.includes(":")) return address;
   const [head = "", tail] = address.split("::");

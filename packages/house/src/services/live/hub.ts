@@ -42,7 +42,7 @@ export interface Hub {
  * The streams of this process. What this process writes is sent at once, what others write within half a second: one
  * small question for all followed flights, and none where nobody follows.
  */
-export function createHub(house: Pick<House, "store">): Hub {
+function createHub(house: Pick<House, "store">): Hub {
   const flights = new Map<string, Followed>();
   let asking: ReturnType<typeof setInterval> | undefined;
   let beating: ReturnType<typeof setInterval> | undefined;

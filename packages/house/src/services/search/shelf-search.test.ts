@@ -84,8 +84,7 @@ eachDatabase((database) => {
       const { client } = house;
       const { id: household } = await client("addHousehold", { body: { name: "Harbour Street" } });
       const at = { household };
-      const asked = (body: object) =>
-        refusalOf(client("searchShelf", { at, body: { rules, ...body } }));
+      const asked = (body: object) => refusalOf(client("searchShelf", { at, body: { rules, ...body } }));
       expect(await asked({})).toMatchObject({ status: 422, codes: ["target_missing"] });
       expect(await asked({ profile: { "nut.nut": 3 }, change: { "smoke.smoke": 1 } })).toMatchObject({
         codes: ["change_of_nothing"],
