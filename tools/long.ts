@@ -25,6 +25,12 @@ interface Suite {
 const suites: readonly Suite[] = [
   { name: "kill", project: "server", files: ["apps/server/src/kill.test.ts"], size: "kill -9, 300 times" },
   {
+    name: "load",
+    project: "server",
+    files: ["apps/server/src/load.test.ts"],
+    size: "200 tasters for a minute, 2 000 idle streams",
+  },
+  {
     name: "uncertainty",
     project: "core",
     files: ["packages/core/src/uncertainty/agreement.test.ts"],

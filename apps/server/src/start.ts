@@ -11,6 +11,8 @@ import { hereAddress, squareCode, tableAddresses } from "./table-address.ts";
 /** How long requests that are still running may take to end after the server was told to stop. */
 const PATIENCE_MS = 5000;
 
+const KEPT_ALIVE_MS = 65_000;
+
 export interface RunningServer {
   readonly address: string;
   /** What to print: addresses, database, data folder. Never a token or a key. */
@@ -34,6 +36,8 @@ export async function startServer(env: NodeJS.ProcessEnv): Promise<RunningServer
       server.once("error", (error) => reject(notListening(hostname, port, error)));
       server.listen(port, hostname, resolve);
     });
+    // Longer than a phone rests between two notes: a connection closed just as it writes is a write sent twice.
+    if ("keepAliveTimeout" in server) server.keepAliveTimeout = KEPT_ALIVE_MS;
     const bound = (server.address() as AddressInfo).port;
     return {
       address: hereAddress(settings, bound),

@@ -29,7 +29,6 @@ export type Who =
       readonly kind: "guest";
       readonly role: GuestRole;
       readonly flightId: string;
-      readonly guestId: string | null;
       readonly sheetId: string | null;
     }
   | { readonly kind: "stranger" };

@@ -1,4 +1,5 @@
 import type { House } from "./ports.ts";
+import { Remembered } from "./remembered.ts";
 
 const ALPHABET = "0123456789abcdefghjkmnpqrstvwxyz";
 
@@ -20,10 +21,18 @@ export function newToken(house: Pick<House, "random">): string {
   return hex(house.random.bytes(32));
 }
 
+/** A token comes with every request of its holder, mostly in the middle of a transaction that others wait for. */
+const hashes = new Remembered<Promise<string>>();
+
 /** SHA-256 of a token, as hex: what is stored of it. */
-export async function hashToken(token: string): Promise<string> {
-  return hex(new Uint8Array(await crypto.subtle.digest("SHA-256", new TextEncoder().encode(token))));
+export function hashToken(token: string): Promise<string> {
+  const hash = hashes.get(token) ?? sha256Hex(token);
+  hashes.set(token, hash);
+  return hash;
 }
+
+const sha256Hex = async (text: string): Promise<string> =>
+  hex(new Uint8Array(await crypto.subtle.digest("SHA-256", new TextEncoder().encode(text))));
 
 function hex(bytes: Uint8Array): string {
   return [...bytes].map((b) => b.toString(16).padStart(2, "0")).join("");

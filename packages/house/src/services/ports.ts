@@ -1,6 +1,12 @@
 import type { Searching } from "./searching.ts";
 import type { HouseTableName, HouseTables, TableName, Tables } from "./rows.ts";
 
+/**
+ * `serializable`: as if one after the other. `snapshot`: all is read as of one moment, and of two that write the same
+ * row the second fails; enough where what was read and matters is also written, and then neighbours do not meet.
+ */
+export type Isolation = "serializable" | "snapshot";
+
 /** What the house needs from a database. Implemented by `store`, in SQLite and PostgreSQL alike. */
 export interface Store {
   readonly database: "sqlite" | "postgresql";
@@ -8,7 +14,9 @@ export interface Store {
    * Runs `work` in one serializable transaction: all of it is kept, or none.
    * `work` may run again if the database asks for a retry, so it must touch nothing outside `records`.
    */
-  transaction<T>(work: (records: Records) => Promise<T>): Promise<T>;
+  transaction<T>(work: (records: Records) => Promise<T>, isolation?: Isolation): Promise<T>;
+  /** Reads outside of any transaction: what one question finds may have changed by the next. Waits for nobody. */
+  read<T>(work: (records: Reads) => Promise<T>): Promise<T>;
   close(): Promise<void>;
 }
 
@@ -43,6 +51,11 @@ export interface Records {
   nextSeq(householdId: string): Promise<number>;
   readonly ofHouse: HouseRecords;
 }
+
+/** The reading half of `Records`. */
+export type Reads = Pick<Records, "find" | "list" | "households"> & {
+  readonly ofHouse: Pick<HouseRecords, "list">;
+};
 
 /** Rows of the house itself: who may come in, and who did. */
 export interface HouseRecords {

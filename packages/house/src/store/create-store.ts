@@ -1,10 +1,11 @@
 import { type Dialect, Kysely } from "kysely";
-import type { Store } from "../services/index.ts";
+import type { Records, Store } from "../services/index.ts";
 import { untilDone } from "./again.ts";
 import { migrate } from "./migrate.ts";
 import type { Database } from "./query.ts";
 import { openRecords } from "./records.ts";
 import { openSession } from "./session.ts";
+import { sharedCommits } from "./shared-commit.ts";
 import { serializable } from "./transaction.ts";
 
 export interface StoreOptions {
@@ -22,19 +23,26 @@ export async function createStore({ dialect, database }: StoreOptions): Promise<
     await db.destroy();
     throw error;
   }
+  const commit = database === "sqlite" ? sharedCommits(db) : null;
+  const inSession =
+    <T>(work: (records: Records) => Promise<T>) =>
+    async (connection: Kysely<Database>): Promise<T> => {
+      const session = openSession();
+      try {
+        return await work(openRecords(connection, database, session));
+      } finally {
+        await session.close();
+      }
+    };
   return {
     database,
-    transaction: (work) =>
+    transaction: (work, isolation) =>
       untilDone((alone) =>
-        serializable(db, database, alone, async (connection) => {
-          const session = openSession();
-          try {
-            return await work(openRecords(connection, database, session));
-          } finally {
-            await session.close();
-          }
-        }),
+        commit === null
+          ? serializable(db, database, alone, inSession(work), isolation)
+          : commit(inSession(work)),
       ),
+    read: (work) => untilDone(() => db.connection().execute(inSession(work))),
     close: () => db.destroy(),
   };
 }

@@ -270,6 +270,56 @@ eachDatabase((database) => {
       expect(numbers.toSorted((a, b) => a - b)).toStrictEqual(Array.from({ length: 60 }, (_, i) => i + 1));
     });
 
+    it("of many at once each is whole or not at all: one that throws and one the database refuses undo no other", async () => {
+      await addTasters(1, 0);
+      const row = oneOfEach(1).taster;
+      const add = (i: number) =>
+        store.transaction(async (records) => {
+          await records.insert("taster", { ...row, id: id("taster", i), name: `first of ${i}` });
+          // One of them names a household that there is none of, which shows when it is committed.
+          const household = i === 7 ? id("household", 9) : row.householdId;
+          await records.insert("taster", { ...row, householdId: household, id: id("taster", 100 + i) });
+          if (i === 9) throw new Error("changed its mind");
+          return i;
+        });
+      const ended = await Promise.allSettled(Array.from({ length: 20 }, (_, i) => add(i)));
+      const kept = ended.flatMap((end) => (end.status === "fulfilled" ? [end.value] : []));
+      expect(kept).toStrictEqual(Array.from({ length: 20 }, (_, i) => i).filter((i) => i !== 7 && i !== 9));
+      const reasons = ended.flatMap((end) => (end.status === "rejected" ? [String(end.reason)] : []));
+      expect(reasons).toStrictEqual([
+        expect.stringMatching(/foreign key constraint/i),
+        expect.stringMatching(/changed its mind/),
+      ]);
+      const rows = await store.transaction((records) => records.list("taster", row.householdId));
+      expect(rows.map((found) => found.id)).toStrictEqual(
+        [...kept.map((i) => id("taster", i)), ...kept.map((i) => id("taster", 100 + i))].toSorted(),
+      );
+    });
+
+    it("snapshot: two that write the same row meet, and one of them runs again", async () => {
+      await addTasters(1, 1);
+      const household = id("household", 1);
+      const edit = (name: string) =>
+        store.transaction(async (records) => {
+          const old = await records.find("taster", household, id("taster", 1001));
+          if (!old) throw new Error("a taster is needed");
+          await pause(20);
+          return records.replace("taster", { ...old, version: old.version + 1, name: `${old.name} ${name}` });
+        }, "snapshot");
+      expect(await Promise.all([edit("one"), edit("two")])).toStrictEqual([true, true]);
+      expect((await find("taster", 1, id("taster", 1001)))?.name.split(" ").toSorted()).toStrictEqual([
+        "odd",
+        "one",
+        "two",
+      ]);
+    });
+
+    it("reads without a transaction, and sees what was committed", async () => {
+      await addTasters(1, 3);
+      const rows = await store.read((records) => records.list("taster", id("household", 1)));
+      expect(rows).toHaveLength(3);
+    });
+
     it("lets exactly one of 20 edits of the same version win", async () => {
       await addTasters(1, 1);
       const row = { ...oneOfEach(1).taster, id: id("taster", 1001), version: 2 };

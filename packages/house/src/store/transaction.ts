@@ -1,5 +1,5 @@
 import { type Kysely, sql } from "kysely";
-import type { Store } from "../services/index.ts";
+import type { Isolation, Store } from "../services/index.ts";
 import type { Database } from "./query.ts";
 
 type Work<T> = (db: Kysely<Database>) => Promise<T>;
@@ -14,20 +14,21 @@ export function serializable<T>(
   database: Store["database"],
   alone: boolean,
   work: Work<T>,
+  isolation: Isolation = "serializable",
 ): Promise<T> {
   return database === "postgresql"
-    ? ordered(db, alone, work)
+    ? ordered(db, alone, work, isolation)
     : db.connection().execute((connection) => immediate(connection, work));
 }
 
 /** PostgreSQL. The lock comes first because it is what waits: the snapshot is taken by the statement after it. */
-function ordered<T>(db: Kysely<Database>, alone: boolean, work: Work<T>): Promise<T> {
+function ordered<T>(db: Kysely<Database>, alone: boolean, work: Work<T>, isolation: Isolation): Promise<T> {
   const lock = alone
     ? sql`lock table ledger_counter in exclusive mode`
     : sql`lock table ledger_counter in row exclusive mode`;
   return db
     .transaction()
-    .setIsolationLevel("serializable")
+    .setIsolationLevel(isolation === "snapshot" ? "repeatable read" : "serializable")
     .execute(async (transaction) => {
       await lock.execute(transaction);
       return work(transaction);
@@ -38,7 +39,7 @@ function ordered<T>(db: Kysely<Database>, alone: boolean, work: Work<T>): Promis
  * SQLite, the write lock taken first: a transaction that reads and then writes can never find that it came too late.
  * It is always alone.
  */
-async function immediate<T>(connection: Kysely<Database>, work: Work<T>): Promise<T> {
+export async function immediate<T>(connection: Kysely<Database>, work: Work<T>): Promise<T> {
   await sql`begin immediate`.execute(connection);
   try {
     const result = await work(connection);

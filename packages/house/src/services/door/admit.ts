@@ -2,9 +2,10 @@ import { type GuestRole, Id, OWN_HEADER, type Route } from "../../protocol/index
 import { needToken, roleAt } from "../flights/index.ts";
 import type { Caller, Who } from "../handler.ts";
 import { limitsOf } from "../limits/index.ts";
-import type { House, Records } from "../ports.ts";
+import type { House, Reads } from "../ports.ts";
 import { refuse } from "../refuse.ts";
-import { sessionOf } from "../sessions/index.ts";
+import type { SessionRow } from "../rows.ts";
+import { sessionOf, sessionUsed } from "../sessions/index.ts";
 
 /** What the door looks at before anything of a request is read. */
 export interface Knock {
@@ -20,17 +21,23 @@ export interface Knock {
 }
 
 type Let = Exclude<Who, { readonly kind: "here" }>;
+interface Seen {
+  readonly who: Let;
+  readonly row: SessionRow | null;
+}
 
 /** D1, D2: who comes in, and as what; refuses everybody else before the route is looked at. */
 export async function admitted(house: House, knock: Knock): Promise<Who> {
   const { caller, route, session, own } = knock;
   if (caller.from === "here") return { kind: "here" };
   const now = house.clock.now();
-  const who = await house.store.transaction(async (records): Promise<Let> => {
-    const row = session === null ? null : await sessionOf(records, session, now);
-    if (row) return { kind: "owner", sessionId: row.id };
-    return typeof route.opens === "string" ? { kind: "stranger" } : guestAt(records, knock);
+  const { who, row } = await house.store.read(async (records): Promise<Seen> => {
+    const found = session === null ? null : await sessionOf(records, session, now);
+    if (found) return { who: { kind: "owner", sessionId: found.id }, row: found };
+    const stranger = typeof route.opens === "string";
+    return { who: stranger ? { kind: "stranger" } : await guestAt(records, knock), row: null };
   });
+  if (row) await sessionUsed(house, row, now);
   if (who.kind === "owner") {
     if (route.method !== "GET" && !own) needOwn();
     return who;
@@ -53,7 +60,7 @@ export async function admitted(house: House, knock: Knock): Promise<Who> {
 const rolesOf = ({ opens }: Knock["route"]): readonly GuestRole[] => (typeof opens === "string" ? [] : opens);
 
 /** D3: a token opens its own flight; of any other it is the token of a stranger. */
-async function guestAt(records: Records, { at, token }: Knock): Promise<Let> {
+async function guestAt(records: Reads, { at, token }: Knock): Promise<Let> {
   const named = Id.safeParse(at["household"]).success && Id.safeParse(at["flight"]).success;
   const flight = named ? await records.find("flight", at["household"] ?? "", at["flight"] ?? "") : null;
   const role = flight && token !== null ? await roleAt(records, flight, token) : null;

@@ -1,13 +1,12 @@
 import type { GuestRole } from "../../protocol/index.ts";
 import { changed } from "./flight-rows.ts";
 import { hashToken } from "../ids.ts";
-import type { House, Records } from "../ports.ts";
+import type { House, Reads, Records } from "../ports.ts";
 import type { FlightRow, GuestRow, JoiningRow } from "../rows.ts";
 import { needToken, sameHash } from "./tokens.ts";
 
 export interface AtFlight {
   readonly role: GuestRole;
-  readonly guestId: string | null;
   readonly sheetId: string | null;
 }
 
@@ -16,17 +15,17 @@ export const guestsOf = (records: Records, flight: FlightRow): Promise<readonly 
   records.list("guest", flight.householdId, { where: { flightId: flight.id, revokedAt: null } });
 
 /** J7: whom a token makes of its holder at this flight; null for a token that is none of its. */
-export async function roleAt(records: Records, flight: FlightRow, token: string): Promise<AtFlight | null> {
-  const hash = await hashToken(token);
-  const guest = (await guestsOf(records, flight)).find(({ tokenHash }) => sameHash(hash, tokenHash));
-  const sheets = await records.list("sheet", flight.householdId, { where: { flightId: flight.id } });
-  const sheet = sheets.find(({ tokenHash }) => tokenHash !== null && sameHash(hash, tokenHash));
-  const guestId = guest?.id ?? null;
-  if (sheet) return { role: "taster", guestId, sheetId: sheet.id };
-  if (guest && guest.role !== "taster") return { role: guest.role as GuestRole, guestId, sheetId: null };
-  if (sameHash(hash, flight.hostTokenHash)) return { role: "host", guestId: null, sheetId: null };
+export async function roleAt(records: Reads, flight: FlightRow, token: string): Promise<AtFlight | null> {
+  const tokenHash = await hashToken(token);
+  const where = { flightId: flight.id, tokenHash };
+  const [sheet] = await records.list("sheet", flight.householdId, { where });
+  if (sheet) return { role: "taster", sheetId: sheet.id };
+  if (sameHash(tokenHash, flight.hostTokenHash)) return { role: "host", sheetId: null };
   const pourer = flight.pourerTokenHash;
-  return pourer !== null && sameHash(hash, pourer) ? { role: "pourer", guestId: null, sheetId: null } : null;
+  if (pourer !== null && sameHash(tokenHash, pourer)) return { role: "pourer", sheetId: null };
+  const [guest] = await records.list("guest", flight.householdId, { where: { ...where, revokedAt: null } });
+  // A taster's token is their sheet's, and dead where it is not.
+  return guest && guest.role !== "taster" ? { role: guest.role as GuestRole, sheetId: null } : null;
 }
 
 /** F3: the token given at the setting, or that of a guest who came in as the pourer. */

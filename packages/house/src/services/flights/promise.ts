@@ -15,6 +15,7 @@ import {
 import type { SealedKey } from "./flight-key.ts";
 import { keyedHash } from "../keyed-hash.ts";
 import type { House } from "../ports.ts";
+import { Remembered } from "../remembered.ts";
 import type { EntryRow, FlightKey, FlightRow, SheetRow } from "../rows.ts";
 
 /** The key in the form that is promised: the same from the setting on to long after the reveal. */
@@ -42,8 +43,16 @@ export function promiseOf(
 }
 
 /** P2: secret until the reveal, and stored nowhere before it: it follows from the seal key. */
-export const saltOf = (house: Pick<House, "sealKey">, sheetId: string): Promise<string> =>
-  keyedHash(house, "salt of a sheet", sheetId);
+export function saltOf({ sealKey }: Pick<House, "sealKey">, sheetId: string): Promise<string> {
+  const known = salts.get(sealKey) ?? new Remembered<Promise<string>>();
+  salts.set(sealKey, known);
+  const salt = known.get(sheetId) ?? keyedHash({ sealKey }, "salt of a sheet", sheetId);
+  known.set(sheetId, salt);
+  return salt;
+}
+
+/** Every entry needs the salt of its sheet, in the middle of a transaction. */
+const salts = new WeakMap<Uint8Array, Remembered<Promise<string>>>();
 
 const bytes = (text: string): Uint8Array => bytesOfHex(text) ?? new Uint8Array();
 

@@ -10,12 +10,14 @@ import type { Records } from "../ports.ts";
 import { HouseRefusal, refuse, staleEdit } from "../refuse.ts";
 import type { FlightRow, SheetRow } from "../rows.ts";
 import { writtenAfter } from "./sheet-edit.ts";
-import { showFlight, shownSheet, tasterNames } from "./shown-flight.ts";
+import { showFlight, shownSheet } from "./shown-flight.ts";
 import { needToken } from "./tokens.ts";
 import { trail } from "../trail/index.ts";
 
-export const showSheet = async (records: Records, sheet: SheetRow, flight: FlightRow): Promise<Sheet> =>
-  shownSheet(sheet, flight, await tasterNames(records, flight.householdId));
+export async function showSheet(records: Records, sheet: SheetRow, flight: FlightRow): Promise<Sheet> {
+  const taster = await records.find("taster", flight.householdId, sheet.tasterId);
+  return shownSheet(sheet, flight, new Map([[sheet.tasterId, taster?.name ?? ""]]));
+}
 
 function refuseState(code: string, act: string, limit: string, sheet: SheetRow): never {
   const message = `${act} requires ${limit}, got one that is ${sheet.state}`;
@@ -52,6 +54,9 @@ export async function takeFree(
   await keep(records, taken);
   return taken;
 }
+
+/** All that a write rests on is the sheet's own row, which it writes as well: neighbours need not wait for it. */
+const WRITING = "snapshot";
 
 export const sheetHandlers: Handlers<
   "takeSheet" | "freeSheet" | "getSheet" | "editSheet" | "lockSheet" | "addEntry" | "listEntries"
@@ -105,7 +110,7 @@ export const sheetHandlers: Handlers<
       const entry = { kind: "written", written: writtenIn(body) } as const;
       const kept = await keepEntry(records, house, flight, sheet, entry, written);
       return showSheet(records, kept.sheet, flight);
-    }),
+    }, WRITING),
 
   addEntry: ({ house, at, body, token }) =>
     house.store.transaction(async (records) => {
@@ -121,7 +126,7 @@ export const sheetHandlers: Handlers<
       if (issues.length > 0) throw new HouseRefusal(422, issues);
       const kept = await keepEntry(records, house, flight, sheet, entry, written);
       return { entry: shownEntry(kept.entry), sheet: await showSheet(records, kept.sheet, flight) };
-    }),
+    }, WRITING),
 
   listEntries: ({ house, at, token }) =>
     house.store.transaction(async (records) => {

@@ -3,7 +3,7 @@ import { knownFlight, needToken, roleAt, sheetsOf, tasterNames } from "../flight
 import type { Asked, Handlers, StreamHandlers, Who } from "../handler.ts";
 import { limitsOf } from "../limits/index.ts";
 import { eventsOf, happened, hubOf, lastSeq } from "../live/index.ts";
-import type { Records } from "../ports.ts";
+import type { Reads, Records } from "../ports.ts";
 import { refuse, tooMany } from "../refuse.ts";
 import type { FlightRow } from "../rows.ts";
 import { sessionStands } from "../sessions/index.ts";
@@ -46,7 +46,7 @@ async function begun(records: Records, flight: FlightRow, { who, lastEventId }: 
 /** L5: looked at again while the stream stands. */
 const mayFollow =
   (flight: FlightRow, who: Who, token: string | null, now: () => Date) =>
-  async (records: Records): Promise<boolean> => {
+  async (records: Reads): Promise<boolean> => {
     if (who.kind === "here") return true;
     if (who.kind === "owner") return sessionStands(records, who.sessionId, now());
     if (who.kind === "stranger" || token === null) return false;

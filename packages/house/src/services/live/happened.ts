@@ -1,6 +1,6 @@
 import type { LiveEvent, LiveKind } from "../../protocol/index.ts";
 import { born } from "../birth.ts";
-import type { House, Records } from "../ports.ts";
+import type { House, Reads, Records } from "../ports.ts";
 import type { FlightRow, LiveEventRow } from "../rows.ts";
 
 /** How many events of a flight are kept for streams that go on from an earlier one. */
@@ -49,13 +49,13 @@ async function sweep(records: Records, householdId: string, flightId: string, up
 }
 
 /** The number of a flight's last event, 0 for none. */
-export async function lastSeq(records: Records, householdId: string, flightId: string): Promise<number> {
+export async function lastSeq(records: Reads, householdId: string, flightId: string): Promise<number> {
   return (await records.find("liveCount", householdId, flightId))?.seq ?? 0;
 }
 
 /** What is kept of a flight's events, in order. */
 export async function eventsOf(
-  records: Records,
+  records: Reads,
   householdId: string,
   flightId: string,
 ): Promise<readonly LiveEvent[]> {

@@ -1,6 +1,6 @@
 import type { LiveEvent } from "../../protocol/index.ts";
 import type { LiveSink } from "../handler.ts";
-import type { House, Records } from "../ports.ts";
+import type { House, Reads } from "../ports.ts";
 import { eventsOf, lastSeq } from "./happened.ts";
 
 /** How often the database is asked for what other processes wrote. */
@@ -16,7 +16,7 @@ export interface Follower {
   readonly sink: LiveSink;
   readonly wants: (event: LiveEvent) => boolean;
   /** Whether it may still follow: a token may have been revoked, a session ended. */
-  readonly may: (records: Records) => Promise<boolean>;
+  readonly may: (records: Reads) => Promise<boolean>;
 }
 
 interface Followed {
@@ -72,7 +72,7 @@ function createHub(house: Pick<House, "store">): Hub {
   };
 
   const read = async (which: readonly Followed[]): Promise<void> => {
-    const fresh = await house.store.transaction(async (records) => {
+    const fresh = await house.store.read(async (records) => {
       const found: (readonly [Followed, readonly LiveEvent[]])[] = [];
       for (const followed of which) {
         const seq = await lastSeq(records, followed.household, followed.flight);
@@ -99,7 +99,7 @@ function createHub(house: Pick<House, "store">): Hub {
 
   /** Ends the streams of those who may not follow any more. */
   const look = async (which: readonly Followed[]): Promise<void> => {
-    const gone = await house.store.transaction(async (records) => {
+    const gone = await house.store.read(async (records) => {
       const found: Follower[] = [];
       for (const { followers } of which) {
         for (const follower of followers) if (!(await follower.may(records))) found.push(follower);

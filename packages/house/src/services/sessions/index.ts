@@ -5,4 +5,5 @@ export {
   SESSION_MAX_AGE_S,
   sessionOf,
   sessionStands,
+  sessionUsed,
 } from "./sessions.ts";

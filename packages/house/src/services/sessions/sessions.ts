@@ -1,7 +1,7 @@
 import { bornOfHouse } from "../birth.ts";
 import type { Caller } from "../handler.ts";
 import { hashToken, newToken } from "../ids.ts";
-import type { House, Records } from "../ports.ts";
+import type { House, Reads, Records } from "../ports.ts";
 import type { SessionRow } from "../rows.ts";
 
 const HOUR_MS = 3_600_000;
@@ -38,17 +38,22 @@ export async function beginSession(
   return token;
 }
 
-/** The session of a token, if it stands; its use is noted. */
-export async function sessionOf(records: Records, token: string, now: Date): Promise<SessionRow | null> {
+/** The session of a token, if it stands. */
+export async function sessionOf(records: Reads, token: string, now: Date): Promise<SessionRow | null> {
   const [row] = await records.ofHouse.list("session", { where: { tokenHash: await hashToken(token) } });
-  if (!row || !stands(row, now)) return null;
-  if (now.getTime() - Date.parse(row.usedAt) < TOUCH_MS) return row;
-  const used = { ...row, version: row.version + 1, updatedAt: now.toISOString(), usedAt: now.toISOString() };
-  await records.ofHouse.replace("session", used);
-  return used;
+  return row && stands(row, now) ? row : null;
 }
 
-export async function sessionStands(records: Records, id: string, now: Date): Promise<boolean> {
+/** Notes that it is used, if that was not noted of late. */
+export async function sessionUsed(house: Pick<House, "store">, row: SessionRow, now: Date): Promise<void> {
+  if (now.getTime() - Date.parse(row.usedAt) < TOUCH_MS) return;
+  const at = now.toISOString();
+  const used = { ...row, version: row.version + 1, updatedAt: at, usedAt: at };
+  // Another request may have noted it just before: that is as good.
+  await house.store.transaction((records) => records.ofHouse.replace("session", used));
+}
+
+export async function sessionStands(records: Reads, id: string, now: Date): Promise<boolean> {
   const [row] = await records.ofHouse.list("session", { where: { id } });
   return row !== undefined && stands(row, now);
 }
