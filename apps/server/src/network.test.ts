@@ -1,8 +1,11 @@
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import type { AddressInfo } from "node:net";
 import { hostname, tmpdir } from "node:os";
 import { join } from "node:path";
 import { type SpawnedServer, spawnServer } from "@partsproof/testkit";
+import { createAdaptorServer } from "@hono/node-server";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { createServerApp } from "./app.ts";
 import { selfSigned } from "./fixtures/table/certificate.ts";
 import { networkAddress } from "./fixtures/table/network-address.ts";
 import { PASSPHRASE, setPassphrase } from "./fixtures/table/own-house.ts";
@@ -127,6 +130,32 @@ describe("the server on a network, over real sockets", () => {
     expect(body).toContain('"signed in"');
     expect(body).toContain(`"address":"${address}"`);
     expect(body + server.printed()).not.toMatch(/four dry casks|not the passphrase/);
+  });
+});
+
+describe("a stream of events", () => {
+  it("L5 ends when its reader goes away, so that nothing is kept for nobody", async () => {
+    const gone = Promise.withResolvers<void>();
+    const house = async (): Promise<Response> => {
+      const body = new ReadableStream<Uint8Array>({
+        start: (out) => out.enqueue(new TextEncoder().encode("data: {}\n\n")),
+        cancel: () => gone.resolve(),
+      });
+      return new Response(body, { headers: { "content-type": "text/event-stream" } });
+    };
+    const app = createServerApp({ house, webFolder: "/none", network: false, origin: null, tls: false });
+    const server = createAdaptorServer({ fetch: app.fetch });
+    await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
+    try {
+      const { port } = server.address() as AddressInfo;
+      const aborting = new AbortController();
+      const answer = await fetch(`http://127.0.0.1:${port}/api/live`, { signal: aborting.signal });
+      expect((await answer.body?.getReader().read())?.done).toBe(false);
+      aborting.abort();
+      await gone.promise;
+    } finally {
+      await new Promise<void>((resolve) => server.close(() => resolve()));
+    }
   });
 });
 

@@ -62,7 +62,11 @@ export function createApp(
           lastEventId: lastEventId(c.req.raw),
           setCookie: (cookie: SessionCookie) => void cookies.push(cookie),
         };
-        if (stream !== undefined) return eventStream(await stream(asked as unknown as Asked<StreamName>));
+        if (stream !== undefined) {
+          const feed = await stream(asked as unknown as Asked<StreamName>);
+          // Nobody would ever read, or let go of, the body of an answer to HEAD.
+          return c.req.raw.method === "HEAD" ? new Response(null) : eventStream(feed);
+        }
         const answer = await handler?.(asked as unknown as Asked<RouteName>);
         if (house !== null && !READS.has(route.method)) nudge(house, asked.at);
         const headers = { "cache-control": "no-store" };
