@@ -1,3 +1,4 @@
+import { availableParallelism } from "node:os";
 import { defineConfig } from "vitest/config";
 
 // Under `npm run long` the suites run at their full size and must not be cut short.
@@ -6,7 +7,6 @@ const long = process.env["PARTSPROOF_LONG"] === "1";
 interface Timeouts {
   readonly testTimeout?: number;
   readonly hookTimeout?: number;
-  readonly fileParallelism?: boolean;
 }
 
 const project = (name: string, include: string, settings: Timeouts = {}) => ({
@@ -30,11 +30,7 @@ const projects = [
   project("cli", "apps/cli/src/**/*.test.ts", { testTimeout: 60_000 }),
   project("tools", "tools/**/*.test.ts", { testTimeout: 60_000 }),
   project("web", "apps/web/src/**/*.test.{ts,tsx}"),
-  project("evening", "apps/web/e2e/**/*.test.ts", {
-    testTimeout: 240_000,
-    hookTimeout: 120_000,
-    fileParallelism: false,
-  }),
+  project("evening", "apps/web/e2e/**/*.test.ts", { testTimeout: 240_000, hookTimeout: 120_000 }),
 ];
 
 /** The vitest projects by name, with the pattern of their test files; `npm test` requires each to have some. */
@@ -44,6 +40,8 @@ export const patterns: Readonly<Record<string, string>> = Object.fromEntries(
 
 export default defineConfig({
   test: {
+    // Browsers and databases mostly wait: two files at once even on two processors, where vitest would take one.
+    maxWorkers: Math.max(2, availableParallelism() - 1),
     // A test that is left alone by `.only` or finds nothing to run is a failure, not a success.
     allowOnly: false,
     passWithNoTests: false,
