@@ -6,7 +6,7 @@ type Work<T> = (db: Kysely<Database>) => Promise<T>;
 
 /** How many transactions share a commit at most, and for how long one waits for more. */
 const MOST_TOGETHER = 64;
-const LONGEST_MS = 25;
+const LONGEST_MS = 10;
 
 interface Job {
   readonly work: Work<unknown>;
