@@ -29,8 +29,14 @@ export function sharedCommits(db: Kysely<Database>): <T>(work: Work<T>) => Promi
 
   const run = async (): Promise<void> => {
     running = true;
-    while (waiting.length > 0) await db.connection().execute((connection) => together(connection, waiting));
-    running = false;
+    try {
+      while (waiting.length > 0) await db.connection().execute((connection) => together(connection, waiting));
+    } catch (error) {
+      // No connection is to be had: the store was closed.
+      for (const { reject } of waiting.splice(0)) reject(error);
+    } finally {
+      running = false;
+    }
   };
 
   return <T>(work: Work<T>) =>

@@ -391,6 +391,13 @@ eachDatabase((database) => {
       }
     });
 
+    it("refuses what comes after it was closed", async () => {
+      const { store: second } = await openDatabase(place.place);
+      await second.close();
+      await expect(second.read((records) => records.households())).rejects.toThrow(/destroyed/);
+      await expect(second.transaction((records) => records.households())).rejects.toThrow(/destroyed/);
+    });
+
     it("is there again after it was closed", async () => {
       const rows = oneOfEach(1);
       await insertAll(rows);
