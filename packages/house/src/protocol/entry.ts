@@ -1,13 +1,10 @@
 import { z } from "zod";
 import { Instant, Version } from "./fields.ts";
-import { GlassNotes, Guess, Ranking, Sheet } from "./flight.ts";
+import { Sheet, SheetEdit } from "./flight.ts";
 import { DeviceKey } from "./joining.ts";
 
-const written = {
-  notes: z.array(GlassNotes).max(10).optional(),
-  guesses: z.array(Guess).max(10).optional(),
-  ranking: Ranking.optional(),
-};
+const { notes, guesses, ranking, answers } = SheetEdit.shape;
+const written = { notes, guesses, ranking, answers };
 
 export const EntryDraft = z.object({
   key: DeviceKey,

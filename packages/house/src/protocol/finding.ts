@@ -1,19 +1,14 @@
 import { z } from "zod";
 import { Id, Instant } from "./fields.ts";
-import { Alcohol, Flight, GlassNotes, NameId, NameOnOffer } from "./flight.ts";
-
-/** A probability with the words for it and the method that gave it. */
-export const Chance = z.object({
-  p: z.number(),
-  /** Exact fraction where there is one, such as "11/120". */
-  fraction: z.string().nullable(),
-  words: z.string(),
-  method: z.string(),
-});
-export type Chance = z.infer<typeof Chance>;
+import { Alcohol, Flight, GlassNotes, NameOnOffer } from "./flight.ts";
+import { AgreementFound, ClosenessFound, SetsFound } from "./found.ts";
+import { Chance } from "./chance.ts";
+import { NameId } from "./glass.ts";
 
 export const RevealedGlass = z.object({
   position: z.int(),
+  /** The set or round it stood in; null in one row. */
+  set: z.int().nullable(),
   code: z.string(),
   /** Index into `glasses` of the finding. */
   glass: z.int(),
@@ -22,6 +17,7 @@ export const RevealedGlass = z.object({
   guessNameId: NameId.nullable(),
   guessLabel: z.string().nullable(),
   right: z.boolean().nullable(),
+  /** Within its round where there are rounds. */
   rank: z.number().nullable(),
   notes: GlassNotes.nullable(),
 });
@@ -41,6 +37,7 @@ export const Finding = z.object({
       /** "first pour", "second pour" where a name was poured more than once, else "". */
       pour: z.string(),
       target: z.boolean(),
+      control: z.boolean(),
       meanRank: z.number().nullable(),
       rankSum: z.number().nullable(),
       meanScore: z.number().nullable(),
@@ -73,6 +70,17 @@ export const Finding = z.object({
       sentence: z.string(),
     })
     .nullable(),
+  /** `tell_apart` and `changed`; null for the other questions. */
+  sets: SetsFound.nullable(),
+  /** `how_close`. */
+  closeness: ClosenessFound.nullable(),
+  /** `agree_with_myself`. */
+  agreement: AgreementFound.nullable(),
+  /** What this flight can say and what it cannot, in plain sentences. */
+  canSay: z.array(z.string()),
+  cannotSay: z.array(z.string()),
+  /** What the design left unbalanced, with what could not be told before the reveal. */
+  designSaid: z.array(z.string()),
   /** Why some sheets or the test are left out, in plain words. */
   leftOut: z.array(z.string()),
   alcoholPerTaster: Alcohol,

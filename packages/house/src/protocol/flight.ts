@@ -1,21 +1,29 @@
 import { z } from "zod";
 import { Id, Instant, LongText, ShortText, Version } from "./fields.ts";
-
-/** A name a glass can be guessed to be: `whiskey:<id>`, `batch:<id>` or `vessel:<id>` for a blend in a topped-up bottle. */
-export const NameId = z.string().regex(/^(whiskey|batch|vessel):[0-9a-z]{26}$/);
+import { GlassCode, MOST_GLASSES_EACH, NameId, Ranking } from "./glass.ts";
+import {
+  FlightDesign,
+  MOST_SETS,
+  questionDraft,
+  QuestionId,
+  SetAnswer,
+  SheetAsks,
+  SheetSet,
+} from "./question.ts";
 
 export const FlightDraft = z.object({
   name: ShortText,
   /** `someone else`: a pourer who does not taste pours by the pourer's page. `alone`: undersides are marked and the glasses mixed up. */
   pouring: z.enum(["someone else", "alone"]),
-  /** The vessel of each glass, in any order; a vessel named twice is a repeat. */
+  ...questionDraft,
+  /** The vessel of each glass, in any order; a vessel named twice is a repeat. `tell_apart` and `changed`: the two. */
   glasses: z
     .array(z.object({ vesselId: Id }))
     .min(2)
-    .max(10),
+    .max(16),
   /** Names offered that are in no glass. */
   distractors: z.array(NameId).max(6).default([]),
-  /** The name the blends try to come close to, if it is in the flight. */
+  /** The name the blends try to come close to, if it is in the flight; `how_close`: needed, and in a glass. */
   targetNameId: NameId.nullable().default(null),
   /** Millilitres into each glass of each taster. */
   pourMl: z.number().min(1).max(60),
@@ -37,6 +45,9 @@ export const Flight = z.object({
   name: ShortText,
   pouring: z.enum(["someone else", "alone"]),
   state: z.enum(["pouring", "tasting", "revealed", "called off"]),
+  question: QuestionId,
+  design: FlightDesign,
+  /** For each taster, those labelled "R" included. */
   glassCount: z.int(),
   pourMl: z.number(),
   namesOnOffer: z.array(NameOnOffer),
@@ -52,6 +63,8 @@ export const Flight = z.object({
       lockedAt: Instant.nullable(),
     }),
   ),
+  /** Once poured: whose sheets the reveal waits for; a seat that nobody has taken is `empty`. */
+  waitingFor: z.array(z.object({ sheetId: Id, taster: z.string(), empty: z.boolean() })),
   /** Alone only, and no secret: which underside mark was poured with what. */
   marks: z.array(z.object({ mark: z.string(), nameId: NameId, label: z.string(), vesselId: Id })),
   /** Alone only: whether the undersides were entered after the lock. */
@@ -86,14 +99,21 @@ export const PourList = z.object({
   tasters: z.array(
     z.object({
       taster: z.string(),
-      glasses: z.array(z.object({ position: z.int(), code: z.string(), vesselId: Id, label: z.string() })),
+      glasses: z.array(
+        z.object({
+          /** 1, 2, … where the glasses stand in sets; null in one row. */
+          set: z.int().nullable(),
+          /** That of the taster's sheet; 0 for a glass labelled "R", which stands before its set or the row. */
+          position: z.int(),
+          code: z.string(),
+          vesselId: Id,
+          label: z.string(),
+        }),
+      ),
     }),
   ),
 });
 export type PourList = z.infer<typeof PourList>;
-
-/** A code is a blind code, or when alone the place of the glass, "1" to "10". */
-export const GlassCode = z.string().regex(/^[1-9][0-9]{0,2}$/);
 
 export const GlassNotes = z.object({
   code: GlassCode,
@@ -104,15 +124,15 @@ export const GlassNotes = z.object({
 });
 export type GlassNotes = z.infer<typeof GlassNotes>;
 export const Guess = z.object({ code: GlassCode, nameId: NameId.nullable() });
-/** Best first; an inner list is a tie. Every glass once, or null for no ranking. */
-export const Ranking = z.array(z.array(GlassCode).min(1)).nullable();
 
 export const SheetEdit = z.object({
   version: Version,
   /** Only the glasses named are replaced. */
-  notes: z.array(GlassNotes).max(10).optional(),
-  guesses: z.array(Guess).max(10).optional(),
+  notes: z.array(GlassNotes).max(MOST_GLASSES_EACH).optional(),
+  guesses: z.array(Guess).max(12).optional(),
   ranking: Ranking.optional(),
+  /** Only the sets named are replaced. */
+  answers: z.array(SetAnswer).max(MOST_SETS).optional(),
 });
 export type SheetEdit = z.infer<typeof SheetEdit>;
 
@@ -123,11 +143,22 @@ export const Sheet = z.object({
   flightName: z.string(),
   flightState: Flight.shape.state,
   pouring: Flight.shape.pouring,
+  question: QuestionId,
+  /** What the taster is asked, in a sentence. */
+  task: z.string(),
+  asks: SheetAsks,
+  /** `how_close`: the name of the target. */
+  target: z.string().nullable(),
+  /** `how_close`: a glass of it labelled "R" stands before the others. */
+  reference: z.boolean(),
   tasterId: Id,
   taster: z.string(),
   state: z.enum(["free", "open", "locked", "closed"]),
   /** In the order to taste. */
   glasses: z.array(z.object({ position: z.int(), code: GlassCode })),
+  /** The same glasses set by set, where the question is asked in sets; else empty. */
+  sets: z.array(SheetSet),
+  /** Empty where no guess is asked. */
   namesOnOffer: z.array(NameOnOffer),
   notes: z.array(GlassNotes),
   guesses: z.array(Guess),

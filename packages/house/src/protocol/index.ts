@@ -24,19 +24,18 @@ export {
   VolumeMl,
   page,
 } from "./fields.ts";
-export { Chance, Finding, FindingLine, NextThing, RevealedGlass } from "./finding.ts";
+export { Chance } from "./chance.ts";
+export { Finding, FindingLine, NextThing, RevealedGlass } from "./finding.ts";
+export { AgreementFound, ClosenessFound, SetsFound } from "./found.ts";
 export {
   Alcohol,
   Flight,
   FlightDraft,
   FlightMade,
-  GlassCode,
   GlassNotes,
   Guess,
-  NameId,
   NameOnOffer,
   PourList,
-  Ranking,
   RevealDraft,
   Sheet,
   SheetEdit,
@@ -53,6 +52,7 @@ export {
   TasterDraft,
   TasterEdit,
 } from "./household.ts";
+export { GlassCode, MOST_GLASSES_EACH, NameId, Ranking } from "./glass.ts";
 export { Issue, Problem } from "./issue.ts";
 export {
   DeviceKey,
@@ -69,6 +69,16 @@ export {
   Watched,
 } from "./joining.ts";
 export { AtGlass, GlassOpened, LiveEvent, LiveKind, LiveMessage, LiveState } from "./live.ts";
+export {
+  DiscriminationMethod,
+  FlightDesign,
+  MOST_SETS,
+  QuestionId,
+  REFERENCE_LABEL,
+  SetAnswer,
+  SheetAsks,
+  SheetSet,
+} from "./question.ts";
 export { FlightRecord } from "./record.ts";
 export {
   Recipe,

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { Id, Instant } from "./fields.ts";
 import { Flight } from "./flight.ts";
+import { MOST_GLASSES_EACH } from "./glass.ts";
 
 export const LiveKind = z.enum([
   "seat taken",
@@ -51,5 +52,5 @@ export const LiveMessage = z.discriminatedUnion("kind", [LiveState, LiveEvent]);
 export type LiveMessage = z.infer<typeof LiveMessage>;
 
 /** Null when the taster put it down. */
-export const AtGlass = z.object({ position: z.int().min(1).max(10).nullable() });
-export const GlassOpened = z.object({ count: z.int().min(0).max(10) });
+export const AtGlass = z.object({ position: z.int().min(1).max(MOST_GLASSES_EACH).nullable() });
+export const GlassOpened = z.object({ count: z.int().min(0).max(MOST_GLASSES_EACH) });

@@ -1,10 +1,12 @@
 import type {
   Account,
   Cask,
+  FlightDesign,
   GrainShare,
   GlassNotes,
   Profile,
   RecipeVersion,
+  SetAnswer,
   StatedStrength,
   TransferAmount,
 } from "../protocol/index.ts";
@@ -135,6 +137,9 @@ export interface FlightRow extends Row {
     readonly heads: readonly { readonly sheet: string; readonly entries: number; readonly hash: string }[];
     readonly hash: string;
   } | null;
+  readonly question: string;
+  /** How the glasses are laid out; null for flights from before there was more than one way. */
+  readonly design: FlightDesign | null;
 }
 
 /** The key under seal. `sealed` is ciphertext until the reveal, `opened` its plain text after. */
@@ -152,8 +157,17 @@ export interface FlightKey {
     readonly label: string;
     readonly ethanolG: number;
   }[];
-  /** For each sheet, the glass number behind each code. */
-  readonly codes: readonly { readonly sheetId: string; readonly code: string; readonly glass: number }[];
+  /** For each sheet, the glass number behind each code in the order to taste; the set where there are sets. */
+  readonly codes: readonly {
+    readonly sheetId: string;
+    readonly code: string;
+    readonly glass: number;
+    readonly set?: number;
+  }[];
+  /** Paired comparison: the glass that the host took to have more, said before. */
+  readonly expected?: number;
+  /** What the design left unbalanced, as far as it tells something of the glasses. */
+  readonly said?: readonly string[];
   /** What the commitment was made with, and what each sheet's chain stands on; not for flights without a commitment. */
   readonly nonce?: string;
   readonly salts?: readonly { readonly sheetId: string; readonly salt: string }[];
@@ -174,6 +188,8 @@ export interface SheetRow extends Row {
   readonly lockedAt: string | null;
   /** The number of the last entry written on it. */
   readonly entries: number;
+  /** Set by set, in their order; only those answered. */
+  readonly answers: readonly SetAnswer[];
 }
 
 /** What was written on a sheet at one moment. Never changed afterwards: the sheet is what its entries come to. */
@@ -189,6 +205,7 @@ export interface EntryRow extends Row {
     readonly notes?: readonly GlassNotes[];
     readonly guesses?: readonly { readonly code: string; readonly nameId: string | null }[];
     readonly ranking?: readonly (readonly string[])[] | null;
+    readonly answers?: readonly SetAnswer[];
   };
   /** Of this entry and the one before it. */
   readonly hash: string | null;

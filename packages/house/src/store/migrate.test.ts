@@ -18,7 +18,17 @@ import { sqlName } from "./names.ts";
 import { houseTableNames, tableNames } from "./tables.ts";
 
 const versions = Object.keys(migrations);
-const { glasses, codes } = oneOfEach(1).flightKey.opened ?? { glasses: [], codes: [] };
+const newest = oneOfEach(1);
+const { glasses, codes, nonce, salts } = newest.flightKey.opened ?? { glasses: [], codes: [] };
+const inOneRow = codes.map(({ set: _, ...code }) => code);
+const { answers: _, ...written } = newest.entry.written;
+/** What the rows of every version before 0004 are given for what it added. */
+const beforeSets = {
+  flight: { question: "which_is_which", design: null },
+  flightKey: { opened: { glasses, codes: inOneRow, nonce, salts } },
+  sheet: { answers: [] },
+  entry: { written },
+};
 
 /** What came after a version: tables of which it has no row, and fields with what its rows are given for them. */
 const after: Readonly<
@@ -34,13 +44,14 @@ const after: Readonly<
     tables: ["entry", "joining", "guest", "liveCount", "liveEvent", ...houseTableNames],
     fields: {
       taster: { guest: false },
-      sheet: { entries: 0 },
-      flight: { commitment: null, closing: null },
-      flightKey: { opened: { glasses, codes } },
+      sheet: { ...beforeSets.sheet, entries: 0 },
+      flight: { ...beforeSets.flight, commitment: null, closing: null },
+      flightKey: { opened: { glasses, codes: inOneRow } },
       whiskey: { profile: null },
     },
   },
-  "0002_table": { tables: [], fields: { whiskey: { profile: null } } },
+  "0002_table": { tables: [], fields: { ...beforeSets, whiskey: { profile: null } } },
+  "0003_profile": { tables: [], fields: beforeSets },
 };
 
 /** The statements of fixtures/<version>.sql, which wrote rows when that version was the newest. */
@@ -154,7 +165,7 @@ eachDatabase((database) => {
         migrate(db, database, { ...migrations, "9999_from_the_future": async () => undefined }),
       );
       await expect(openDatabase(place.place)).rejects.toThrow(
-        /store requires tables of version 0003_profile or older, got 9999_from_the_future: a newer version/,
+        /store requires tables of version 0004_question or older, got 9999_from_the_future: a newer version/,
       );
     });
 

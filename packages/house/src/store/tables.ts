@@ -95,6 +95,8 @@ export const tables: { readonly [N in TableName]: Fields<N> } = {
     revealedAt: "text",
     commitment: "text",
     closing: "json",
+    question: "text",
+    design: "json",
   },
   flightKey: { flightId: "id", sealed: "text", opened: "json" },
   sheet: {
@@ -109,6 +111,7 @@ export const tables: { readonly [N in TableName]: Fields<N> } = {
     undersides: "json",
     lockedAt: "text",
     entries: "integer",
+    answers: "json",
   },
   entry: {
     flightId: "id",

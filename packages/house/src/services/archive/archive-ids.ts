@@ -18,7 +18,7 @@ const TABLE_OF: Readonly<Record<string, string>> = {
   tasterId: "taster",
   sheetId: "sheet",
 };
-const NAMES: ReadonlySet<string> = new Set(["nameId", "targetNameId"]);
+const NAMES: ReadonlySet<string> = new Set(["nameId", "targetNameId", "controlNameId"]);
 
 const TIME_CHARACTERS = 10;
 

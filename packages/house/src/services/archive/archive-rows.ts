@@ -4,6 +4,7 @@ import {
   BatchDraft,
   Entry,
   Flight,
+  FlightDesign,
   GlassNotes,
   GlassCode,
   Guess,
@@ -12,8 +13,11 @@ import {
   LongText,
   Money,
   NameId,
+  QuestionId,
   Ranking,
   RecipeVersion,
+  REFERENCE_LABEL,
+  SetAnswer,
   ShortText,
   TransferAmount,
   Version,
@@ -115,6 +119,8 @@ const flight = z.strictObject({
     })
     .nullable()
     .default(null),
+  question: QuestionId.default("which_is_which"),
+  design: z.strictObject(FlightDesign.shape).nullable().default(null),
 });
 const flightKey = z.strictObject({
   ...head,
@@ -123,7 +129,16 @@ const flightKey = z.strictObject({
     glasses: z.array(
       z.strictObject({ vesselId: Id, nameId: NameId, label: z.string(), ethanolG: notBelowZero }),
     ),
-    codes: z.array(z.strictObject({ sheetId: Id, code: GlassCode, glass: z.int().min(0).max(9) })),
+    codes: z.array(
+      z.strictObject({
+        sheetId: Id,
+        code: z.union([GlassCode, z.literal(REFERENCE_LABEL)]),
+        glass: z.int().min(0).max(15),
+        set: z.int().min(1).optional(),
+      }),
+    ),
+    expected: z.int().min(0).max(1).optional(),
+    said: z.array(z.string()).optional(),
     nonce: z.string().optional(),
     salts: z.array(z.strictObject({ sheetId: Id, salt: z.string() })).optional(),
   }),
@@ -140,6 +155,7 @@ const sheetFields = {
   undersides: z.array(z.strictObject({ place: z.int(), mark: z.string() })).nullable(),
   lockedAt: Instant.nullable(),
   entries: z.int().min(0).default(0),
+  answers: z.array(SetAnswer).default([]),
 };
 
 const entry = z.strictObject({
@@ -153,6 +169,7 @@ const entry = z.strictObject({
     notes: Entry.shape.notes,
     guesses: Entry.shape.guesses,
     ranking: Entry.shape.ranking,
+    answers: Entry.shape.answers,
   }),
   hash: z.string().max(64).nullable(),
 });

@@ -3,7 +3,7 @@ import { type ArchiveRows, SealedSheets } from "./archive-rows.ts";
 import { archiveWrong } from "./archive-wrong.ts";
 import { sealedFor } from "./export.ts";
 import type { House } from "../ports.ts";
-import type { EntryRow, FlightKeyRow, FlightRow, SheetRow } from "../rows.ts";
+import type { EntryRow, FlightKey, FlightKeyRow, FlightRow, SheetRow } from "../rows.ts";
 import { unseal } from "../flights/index.ts";
 
 type Bare<R> = Omit<R, "householdId">;
@@ -60,8 +60,7 @@ export async function restoredFlights(
     keys: rows.flightKey.map((row, i) => {
       needRevealed(row.flightId, ["flightKey", i]);
       const { opened, ...key } = renewed(ids, "flightKey", row, ["flightKey", i]);
-      const { glasses, codes } = opened;
-      return { ...key, sealed: null, opened: { glasses, codes } };
+      return { ...key, sealed: null, opened: restoredKey(opened) };
     }),
     entries: [
       ...rows.entry.map((row, i) => {
@@ -75,7 +74,7 @@ export async function restoredFlights(
 
 /** Fields that were not written are left out, and the digest is of the first household's entry. */
 function restoredEntry({ written, ...row }: ArchiveRows["entry"][number]): Bare<EntryRow> {
-  const { notes, guesses, ranking } = written;
+  const { notes, guesses, ranking, answers } = written;
   return {
     ...row,
     hash: null,
@@ -83,7 +82,23 @@ function restoredEntry({ written, ...row }: ArchiveRows["entry"][number]): Bare<
       ...(notes === undefined ? {} : { notes }),
       ...(guesses === undefined ? {} : { guesses }),
       ...(ranking === undefined ? {} : { ranking }),
+      ...(answers === undefined ? {} : { answers }),
     },
+  };
+}
+
+/** Without what checks the promise, which was about the first household's ids. */
+function restoredKey({
+  glasses,
+  codes,
+  expected,
+  said,
+}: ArchiveRows["flightKey"][number]["opened"]): FlightKey {
+  return {
+    glasses,
+    codes: codes.map(({ set, ...code }) => ({ ...code, ...(set === undefined ? {} : { set }) })),
+    ...(expected === undefined ? {} : { expected }),
+    ...(said === undefined ? {} : { said }),
   };
 }
 

@@ -56,6 +56,7 @@ export function foundSheet(
         const guess = guesses[i] ?? null;
         return {
           position: i + 1,
+          set: null,
           code,
           glass: glassOf[i] ?? 0,
           nameId,

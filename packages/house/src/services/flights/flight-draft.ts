@@ -1,6 +1,6 @@
 import type { z } from "zod";
 import type { FlightDraft, Issue } from "../../protocol/index.ts";
-import type { TasterNames } from "./shown-flight.ts";
+import { sameName, type TasterNames } from "./shown-flight.ts";
 import { shortages } from "./offer.ts";
 import { HouseRefusal } from "../refuse.ts";
 import { nameOf, type Shelf } from "../shelf/index.ts";
@@ -12,6 +12,7 @@ export function checkDraft(draft: Draft, shelf: Shelf, names: TasterNames): void
   const unknown = unknownIds(draft, shelf, names);
   if (unknown.length > 0) throw new HouseRefusal(404, unknown);
   const issues = [
+    ...notServed(draft),
     ...howMany(draft),
     ...whoPours(draft, names),
     ...repeatedTasters(draft),
@@ -57,6 +58,12 @@ function unknownIds({ glasses, distractors, tasterIds }: Draft, shelf: Shelf, na
   ];
 }
 
+/** Until the other layouts are drawn. */
+const notServed = ({ question }: Draft): Issue[] =>
+  question === "which_is_which" || question === "like_best"
+    ? []
+    : [issue("question_not_served", ["question"], "a flight", "which_is_which or like_best", question)];
+
 const MOST_TASTERS = 12;
 
 /** F2: those named and the seats together. */
@@ -92,8 +99,7 @@ function whoPours({ pouring, pourer, tasterIds, seats }: Draft, names: TasterNam
   if (pourer === null) {
     return [issue("pourer_needed", ["pourer"], "a flight", "a pourer who does not taste", null)];
   }
-  const same = (a: string) => a.trim().toLowerCase() === pourer.trim().toLowerCase();
-  return tasterIds.some((id) => same(names.get(id) ?? ""))
+  return tasterIds.some((id) => sameName(names.get(id) ?? "", pourer))
     ? [issue("pourer_tastes", ["pourer"], "a flight", "a pourer who is none of its tasters", pourer)]
     : [];
 }

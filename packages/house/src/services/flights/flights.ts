@@ -71,6 +71,8 @@ async function drawn(
     revealedAt: null,
     commitment: null,
     closing: null,
+    question: body.question,
+    design: null,
   };
   // Ids drawn in one millisecond sort by their random tail: sorted here, the sheets stand as the host named them.
   const heads = tasterIds.map(() => born(house, at.household)).toSorted((a, b) => (a.id < b.id ? -1 : 1));
@@ -96,6 +98,7 @@ async function drawn(
       undersides: null,
       lockedAt: null,
       entries: 0,
+      answers: [],
     })),
     key: key && {
       ...born(house, at.household),

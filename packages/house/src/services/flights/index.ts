@@ -17,6 +17,6 @@ export { pouringHandlers } from "./pouring.ts";
 export { recordOf, saltOf } from "./promise.ts";
 export { seal, unseal } from "./seal.ts";
 export { sheetHandlers, showSheet, takeFree } from "./sheets.ts";
-export { type TasterNames, alcoholOf, shownFlight, tasterNames } from "./shown-flight.ts";
+export { type TasterNames, alcoholOf, sameName, shownFlight, tasterNames } from "./shown-flight.ts";
 export { needToken, sameHash } from "./tokens.ts";
 export { undersidesHandlers } from "./undersides.ts";

@@ -43,7 +43,7 @@ export const pouringHandlers: Handlers<"getPourList" | "markPoured" | "callOffFl
           taster: names.get(sheet.tasterId) ?? "",
           glasses: sheet.order.map((code, i) => {
             const vesselId = behind.get(code) ?? "";
-            return { position: i + 1, code, vesselId, label: labels.get(vesselId) ?? "" };
+            return { set: null, position: i + 1, code, vesselId, label: labels.get(vesselId) ?? "" };
           }),
         })),
       };

@@ -1,5 +1,6 @@
 import { UK_UNIT_G, US_STANDARD_DRINK_G } from "@partsproof/core/sensory";
 import type { Alcohol, Flight, Sheet } from "../../protocol/index.ts";
+import { asksOf, designOf, questionOf, setsOf, taskOf } from "./question.ts";
 import type { z } from "zod";
 import { sheetsOf } from "./flight-rows.ts";
 import type { Records } from "../ports.ts";
@@ -12,6 +13,9 @@ export async function tasterNames(records: Records, householdId: string): Promis
   return new Map(tasters.map(({ id, name }) => [id, name]));
 }
 
+/** F3, J5: whether two names are one person's, however they were typed. */
+export const sameName = (a: string, b: string): boolean => a.trim().toLowerCase() === b.trim().toLowerCase();
+
 export const alcoholOf = (grams: number): z.infer<typeof Alcohol> => ({
   grams,
   usStandardDrinks: grams / US_STANDARD_DRINK_G,
@@ -19,6 +23,16 @@ export const alcoholOf = (grams: number): z.infer<typeof Alcohol> => ({
 });
 
 type SheetState = Sheet["state"];
+
+/** Q17: whose sheets the reveal waits for. */
+export const waitingFor = (sheets: readonly SheetRow[], names: TasterNames): Flight["waitingFor"] =>
+  sheets
+    .filter(({ state }) => state === "free" || state === "open")
+    .map(({ id, tasterId, state }) => ({
+      sheetId: id,
+      taster: names.get(tasterId) ?? "",
+      empty: state === "free",
+    }));
 
 /** What a flight shows to anyone of the household. Nothing here is read from its key. */
 export function shownFlight(row: FlightRow, sheets: readonly SheetRow[], names: TasterNames): Flight {
@@ -28,6 +42,8 @@ export function shownFlight(row: FlightRow, sheets: readonly SheetRow[], names: 
     name: row.name,
     pouring: row.pouring as Flight["pouring"],
     state: row.state as Flight["state"],
+    question: questionOf(row),
+    design: { ...designOf(row), said: [...designOf(row).said] },
     glassCount: row.glassCount,
     pourMl: row.pourMl,
     namesOnOffer: row.namesOnOffer.map((name) => ({ ...name })),
@@ -40,6 +56,7 @@ export function shownFlight(row: FlightRow, sheets: readonly SheetRow[], names: 
       state: sheet.state as SheetState,
       lockedAt: sheet.lockedAt,
     })),
+    waitingFor: row.state === "tasting" ? waitingFor(sheets, names) : [],
     marks: row.marks.map((mark) => ({ ...mark })),
     undersidesEntered: sheets.some((sheet) => sheet.undersides !== null),
     alcoholAtMost: alcoholOf(row.alcoholAtMostG),
@@ -56,8 +73,13 @@ export async function showFlight(records: Records, row: FlightRow): Promise<Flig
   return shownFlight(row, await sheetsOf(records, row), await tasterNames(records, row.householdId));
 }
 
+const targetOf = ({ namesOnOffer, targetNameId }: FlightRow): string | null =>
+  namesOnOffer.find(({ nameId }) => nameId === targetNameId)?.label ?? null;
+
 /** A sheet to whom it belongs, or to all after the reveal. Every glass has its guess, null for none. */
 export function shownSheet(row: SheetRow, flight: FlightRow, names: TasterNames): Sheet {
+  const question = questionOf(flight);
+  const glasses = row.order.map((code, i) => ({ position: i + 1, code }));
   return {
     id: row.id,
     version: row.version,
@@ -65,11 +87,20 @@ export function shownSheet(row: SheetRow, flight: FlightRow, names: TasterNames)
     flightName: flight.name,
     flightState: flight.state as Flight["state"],
     pouring: flight.pouring as Flight["pouring"],
+    question,
+    task: taskOf(flight),
+    asks: asksOf(question),
+    target: question === "how_close" ? targetOf(flight) : null,
+    reference: question === "how_close" && designOf(flight).reference,
     tasterId: row.tasterId,
     taster: names.get(row.tasterId) ?? "",
     state: row.state as SheetState,
-    glasses: row.order.map((code, i) => ({ position: i + 1, code })),
-    namesOnOffer: flight.namesOnOffer.map((name) => ({ ...name })),
+    glasses,
+    sets: setsOf(flight, glasses).map((own, i) => {
+      const { picked = null, ranking = null } = row.answers.find(({ set }) => set === i + 1) ?? {};
+      return { set: i + 1, reference: designOf(flight).method === "duo_trio", glasses: own, picked, ranking };
+    }),
+    namesOnOffer: asksOf(question).guesses ? flight.namesOnOffer.map((name) => ({ ...name })) : [],
     notes: [...row.notes],
     guesses: row.order.map((code) => ({
       code,

@@ -4,6 +4,7 @@ import type { Database } from "../query.ts";
 import { beginning } from "./0001-beginning.ts";
 import { table } from "./0002-table.ts";
 import { profile } from "./0003-profile.ts";
+import { question } from "./0004-question.ts";
 
 /** Each step by its name, oldest first. A step that has been released is never changed; a new one is added. */
 export type Migrations = Readonly<
@@ -14,4 +15,5 @@ export const migrations: Migrations = {
   "0001_beginning": beginning,
   "0002_table": table,
   "0003_profile": profile,
+  "0004_question": question,
 };
