@@ -93,6 +93,8 @@ export const Strip = memo(function Strip({
         aria-valuetext={shown}
         value={at}
         style={{ "--at": at / max } as CSSProperties}
+        // A tap where the dot waits changes nothing for the browser, yet says that value.
+        onClick={() => value === null && onChange(id, at)}
         onChange={(event) => {
           setTyped(null);
           onChange(id, Number(event.target.value));

@@ -8,12 +8,12 @@ export interface GlassStripProps {
 /** The glasses in a row as they stand, small, to go from one to another; those done are filled and ticked. */
 export function GlassStrip({ title, glasses, picked, onPick }: GlassStripProps) {
   return (
-    <ol className="strip" aria-label={`${title}: the glasses`}>
+    <ol className="row" aria-label={`${title}: the glasses`}>
       {glasses.map(({ code, done, word }) => (
         <li key={code}>
           <button
             type="button"
-            className={`strip-one ${done ? "strip-done" : ""}`}
+            className={`row-one ${done ? "row-done" : ""}`}
             aria-current={picked === code ? "true" : undefined}
             onClick={() => onPick(code)}
           >
@@ -21,7 +21,7 @@ export function GlassStrip({ title, glasses, picked, onPick }: GlassStripProps) 
             {code}
             <span className="unseen">, {word}</span>
             {done && (
-              <span className="strip-tick" aria-hidden="true">
+              <span className="row-tick" aria-hidden="true">
                 ✓
               </span>
             )}

@@ -1,10 +1,14 @@
 import { useState } from "react";
-import { AreaField, Button, TextField } from "../../parts/index.ts";
+import { Button, TextField } from "../../parts/index.ts";
 import { noted } from "./blanks.ts";
 import { GlassStrip } from "./glass-strip.tsx";
+import { HowStrong } from "./how-strong.tsx";
+import { NoteField } from "./note-field.tsx";
 import { readScore } from "./read-score.ts";
+import { RestBar } from "./rest-bar.tsx";
 import { noteKey, notesIn, type Pass, scoreKey, type Sense, SENSES } from "./sheet-fields.ts";
 import type { SheetStepProps } from "./sheet-step.ts";
+import { useRest } from "./use-rest.ts";
 
 export interface TasteStepProps extends SheetStepProps {
   readonly pass: Pass;
@@ -13,12 +17,10 @@ export interface TasteStepProps extends SheetStepProps {
   readonly onDone: () => void;
 }
 
-const LONGEST = 8000;
-
-const ASKS: Readonly<Record<Sense, { readonly label: string; readonly hint: string }>> = {
-  nose: { label: "Nose", hint: "What you smell before you taste." },
-  palate: { label: "Palate", hint: "What it tastes of, and how it feels." },
-  finish: { label: "Finish", hint: "What stays, and for how long." },
+const ASKS: Readonly<Record<Sense, string>> = {
+  nose: "What you smell before you taste.",
+  palate: "What it tastes of, and how it feels.",
+  finish: "What stays, and for how long.",
 };
 
 /** One glass at a time: its number large, three notes, a score if wanted. */
@@ -27,6 +29,8 @@ export function TasteStep({ sheet, fields, set, heading, pass, code, onGlass, on
   const next = sheet.glasses[at + 1]?.code;
   const notes = notesIn(fields, code);
   const alone = sheet.pouring === "alone";
+  const rest = useRest(sheet.id);
+  const write = (sense: Sense, text: string): void => set(noteKey(code, pass, sense), text);
   return (
     <section className="taste">
       <GlassStrip
@@ -51,6 +55,7 @@ export function TasteStep({ sheet, fields, set, heading, pass, code, onGlass, on
           </span>
         )}
       </h2>
+      <RestBar rest={rest} position={at + 1} glasses={sheet.glasses.length} />
       {SENSES.map((sense) => (
         <div key={sense} className={pass === "second" ? "taste-both" : ""}>
           {pass === "second" && (
@@ -59,20 +64,19 @@ export function TasteStep({ sheet, fields, set, heading, pass, code, onGlass, on
               <p>{notes.first[sense] === "" ? <em>nothing noted</em> : notes.first[sense]}</p>
             </div>
           )}
-          <AreaField
-            label={ASKS[sense].label}
-            rows={2}
-            value={notes[pass][sense]}
-            onChange={(text) => set(noteKey(code, pass, sense), text)}
-            wrong={
-              notes[pass][sense].length > LONGEST
-                ? `a note requires at most ${LONGEST} characters, got ${notes[pass][sense].length}`
-                : null
-            }
-            {...(pass === "first" && at === 0 ? { hint: ASKS[sense].hint } : {})}
+          <NoteField
+            sense={sense}
+            note={notes[pass][sense]}
+            onChange={(text) => write(sense, text)}
+            {...(pass === "first" && at === 0 ? { hint: ASKS[sense] } : {})}
           />
         </div>
       ))}
+      <HowStrong
+        note={notes[pass].palate}
+        before={pass === "second" ? notes.first.palate : null}
+        onChange={(text) => write("palate", text)}
+      />
       <ScoreField code={code} score={notes.score} onChange={(score) => set(scoreKey(code), score)} />
       <div className="form-actions">
         {next === undefined ? (
@@ -80,7 +84,13 @@ export function TasteStep({ sheet, fields, set, heading, pass, code, onGlass, on
             {pass === "first" ? "Begin the second pass" : "Go to the names"}
           </Button>
         ) : (
-          <Button kind="main" onClick={() => onGlass(next)}>
+          <Button
+            kind="main"
+            onClick={() => {
+              rest.begin();
+              onGlass(next);
+            }}
+          >
             Next: {alone ? "place" : "glass"} {next}
           </Button>
         )}

@@ -1,0 +1,3 @@
+export { whyNotHeard } from "./recognition.ts";
+export { joinHeard } from "./join-heard.ts";
+export { useDictation } from "./use-dictation.ts";
