@@ -1,6 +1,6 @@
 import { hex } from "./bytes.ts";
 import { readFields } from "./fields.ts";
-import { type FlightKey, KEY_FORM, keyBytes } from "./flight-key.ts";
+import { type FlightKey, KEY_FORM, KEY_FORM_SETS, keyBytes } from "./flight-key.ts";
 import type { Issue } from "./issue.ts";
 
 const no = (code: string, limit: Issue["limit"], received: Issue["received"], message: string) => ({
@@ -26,24 +26,12 @@ export function readFlightKey(
     );
   }
   const { fields } = read;
-  if (fields[0] !== KEY_FORM) {
+  if (fields[0] !== KEY_FORM && fields[0] !== KEY_FORM_SETS) {
     const got = fields[0] ?? "nothing";
-    return no("key_form_unknown", KEY_FORM, got, `a key requires the form ${KEY_FORM}, got ${got}`);
+    const limit = `${KEY_FORM} or ${KEY_FORM_SETS}`;
+    return no("key_form_unknown", limit, got, `a key requires the form ${limit}, got ${got}`);
   }
-  const at = (i: number): string => fields[i] ?? "";
-  const glasses = Array.from({ length: Math.min(Number(at(2)) || 0, fields.length) }, (_, i) => ({
-    glass: at(3 + 3 * i),
-    vessel: at(4 + 3 * i),
-    name: at(5 + 3 * i),
-  }));
-  const start = 3 + 3 * glasses.length;
-  const codes = Array.from({ length: Math.min(Number(at(start)) || 0, fields.length) }, (_, i) => ({
-    sheet: at(start + 1 + 4 * i),
-    turn: Number(at(start + 2 + 4 * i)),
-    code: at(start + 3 + 4 * i),
-    glass: at(start + 4 + 4 * i),
-  }));
-  const key = { flight: at(1), glasses, codes };
+  const key = keyIn(fields, fields[0] === KEY_FORM_SETS);
   try {
     if (hex(keyBytes(key)) === hex(bytes)) return { ok: true, key };
   } catch {
@@ -55,4 +43,24 @@ export function readFlightKey(
     null,
     "a key requires its canonical form, got another",
   );
+}
+
+/** What the fields say, taken at their word: whether they say it in the one way there is, is looked at afterwards. */
+function keyIn(fields: readonly string[], sets: boolean): FlightKey {
+  const at = (i: number): string => fields[i] ?? "";
+  const glasses = Array.from({ length: Math.min(Number(at(2)) || 0, fields.length) }, (_, i) => ({
+    glass: at(3 + 3 * i),
+    vessel: at(4 + 3 * i),
+    name: at(5 + 3 * i),
+  }));
+  const counted = 3 + 3 * glasses.length + Number(sets);
+  const width = sets ? 5 : 4;
+  const codes = Array.from({ length: Math.min(Number(at(counted)) || 0, fields.length) }, (_, i) => {
+    const start = counted + 1 + width * i;
+    const [turn = "", code = "", glass = ""] = fields.slice(start + width - 3, start + width);
+    const set = sets ? { set: Number(at(start + 1)) } : {};
+    return { sheet: at(start), ...set, turn: Number(turn), code, glass };
+  });
+  const expected = sets ? at(counted - 1) : "";
+  return { flight: at(1), glasses, codes, ...(expected === "" ? {} : { expected }) };
 }

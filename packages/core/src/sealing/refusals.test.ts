@@ -2,7 +2,7 @@ import { createHash } from "node:crypto";
 import { expect, test } from "vitest";
 import { key, play } from "./fixtures/evening.ts";
 import { fieldBytes } from "./fields.ts";
-import { KEY_FORM, keyBytes, readFlightKey, readRecord, utf8 } from "./index.ts";
+import { hex, KEY_FORM, KEY_FORM_SETS, keyBytes, readFlightKey, readRecord, utf8 } from "./index.ts";
 
 const sha256 = (bytes: Uint8Array): Uint8Array => new Uint8Array(createHash("sha256").update(bytes).digest());
 
@@ -22,13 +22,50 @@ test("S1 a key that contradicts itself throws and names what", () => {
   );
 });
 
+const inPairs = {
+  ...key,
+  expected: "3",
+  codes: [
+    { sheet: "ann", set: 2, turn: 1, code: "305", glass: "3" },
+    { sheet: "ann", set: 1, turn: 2, code: "719", glass: "3" },
+    { sheet: "ann", set: 1, turn: 1, code: "R", glass: "2" },
+  ],
+};
+
+test("S1 a key without sets has the bytes it had before there were sets, one with sets those of the second form", () => {
+  const glasses = key.glasses.flatMap(({ glass, vessel, name }) => [glass, vessel, name]);
+  const first = key.codes.slice(0, 2).flatMap(({ sheet, turn, code, glass }) => [sheet, turn, code, glass]);
+  expect(hex(keyBytes({ ...key, codes: key.codes.slice(0, 2) }))).toBe(
+    hex(fieldBytes(["parts-and-proof/flight-key/1", "winter-1", 3, ...glasses, 2, ...first])),
+  );
+  const rows = ["ann", 1, 1, "R", "2", "ann", 1, 2, "719", "3", "ann", 2, 1, "305", "3"];
+  expect(hex(keyBytes(inPairs))).toBe(
+    hex(fieldBytes(["parts-and-proof/flight-key/2", "winter-1", 3, ...glasses, "3", 3, ...rows])),
+  );
+});
+
+test("S1 a key whose sets contradict themselves throws and names what", () => {
+  const [code] = inPairs.codes;
+  if (!code) throw new Error("empty key");
+  const bytes = (change: Partial<typeof key>) => () => keyBytes({ ...inPairs, ...change });
+  expect(bytes({ expected: "9" })).toThrow("requires the expected glass to be in it, got 9");
+  expect(bytes({ expected: "" })).toThrow("requires the expected glass to be in it");
+  expect(bytes({ codes: [...inPairs.codes, { ...code, code: "1" }] })).toThrow(
+    "got turn 1 of set 2 of ann again",
+  );
+  expect(bytes({ codes: [...inPairs.codes, { ...code, turn: 2 }] })).toThrow("got code 305 of set 2 of ann");
+  expect(bytes({ codes: [...inPairs.codes, ...key.codes] })).toThrow("whole sets from 1, got none");
+  expect(bytes({ codes: [{ ...code, set: 0 }] })).toThrow("whole sets from 1, got 0");
+});
+
 test.each([
   ["cut short", utf8("5:ab"), "key_unreadable"],
   ["a length with a leading zero", utf8("02:ab,"), "key_unreadable"],
   ["no comma", utf8("2:ab;"), "key_unreadable"],
   ["no UTF-8", Uint8Array.from([0x31, 0x3a, 0xff, 0x2c]), "key_unreadable"],
   ["nothing", new Uint8Array(), "key_form_unknown"],
-  ["a later form", fieldBytes(["parts-and-proof/flight-key/2"]), "key_form_unknown"],
+  ["a later form", fieldBytes(["parts-and-proof/flight-key/3"]), "key_form_unknown"],
+  ["the form of sets without any", fieldBytes([KEY_FORM_SETS, "f", 0, "", 0]), "key_not_canonical"],
   ["a field too many", fieldBytes([KEY_FORM, "f", 0, 0, "more"]), "key_not_canonical"],
   ["glasses out of order", fieldBytes([KEY_FORM, "f", 2, "b", "", "", "a", "", "", 0]), "key_not_canonical"],
   [

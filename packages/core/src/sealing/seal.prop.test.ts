@@ -33,29 +33,41 @@ const keys: fc.Arbitrary<FlightKey> = fc
       selector: ({ glass }) => glass,
       maxLength: 5,
     }),
-    slots: fc.uniqueArray(fc.record({ sheet: text, turn: fc.integer({ min: 1, max: 12 }) }), {
-      selector: ({ sheet, turn }) => JSON.stringify([sheet, turn]),
-      maxLength: 8,
-    }),
+    sets: fc.boolean(),
+    expected: fc.option(fc.nat(), { nil: undefined }),
+    slots: fc.uniqueArray(
+      fc.record({
+        sheet: text,
+        set: fc.integer({ min: 1, max: 3 }),
+        turn: fc.integer({ min: 1, max: 12 }),
+      }),
+      { selector: ({ sheet, turn }) => JSON.stringify([sheet, turn]), maxLength: 8 },
+    ),
   })
-  .chain(({ flight, glasses, slots }) =>
+  .chain(({ flight, glasses, slots, sets, expected }) =>
     fc.array(fc.nat(), { minLength: slots.length, maxLength: slots.length }).map((picks) => ({
       flight,
       glasses,
+      // An expected glass called "" could not be told from none; glasses of a house are numbered.
+      ...(sets && expected !== undefined && glasses[expected % glasses.length]?.glass
+        ? { expected: glasses[expected % glasses.length]?.glass ?? "" }
+        : {}),
       codes:
         glasses.length === 0
           ? []
-          : slots.map((slot, i) => ({
+          : slots.map(({ set, ...slot }, i) => ({
               ...slot,
+              ...(sets ? { set } : {}),
               code: String(100 + i),
               glass: glasses[(picks[i] ?? 0) % glasses.length]?.glass ?? "",
             })),
     })),
   );
-const sorted = ({ flight, glasses, codes }: FlightKey): unknown => [
+const sorted = ({ flight, glasses, codes, expected }: FlightKey): unknown => [
   flight,
+  expected,
   new Set(glasses.map((one) => JSON.stringify([one.glass, one.vessel, one.name]))),
-  new Set(codes.map((one) => JSON.stringify([one.sheet, one.turn, one.code, one.glass]))),
+  new Set(codes.map((one) => JSON.stringify([one.sheet, one.set, one.turn, one.code, one.glass]))),
 ];
 
 test("S1 a key read back is the key, in whatever order it came", () => {
