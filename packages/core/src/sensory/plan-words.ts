@@ -14,9 +14,9 @@ export interface PlannedOrders extends OrderBalance {
 
 const times = (n: number): string => (n === 1 ? "once" : n === 2 ? "twice" : `${n} times`);
 
-/** What a serving plan balances, leaves uneven and gives up, in plain sentences. */
-export function planWords(plan: PlannedOrders, twins: boolean): string[] {
-  const { orders, positionImbalance, carryOverImbalance, wholeSquare, sideBySide, late } = plan;
+/** What a serving plan balances and leaves uneven: nothing here follows from what is in which glass. */
+export function balanceWords(plan: PlannedOrders): string[] {
+  const { orders, positionImbalance, carryOverImbalance, wholeSquare } = plan;
   const tasters = orders.length;
   if ((orders[0]?.length ?? 0) < 2) return ["One glass has no order."];
   const said: string[] = [];
@@ -33,6 +33,12 @@ export function planWords(plan: PlannedOrders, twins: boolean): string[] {
       `${wholeSquare - (tasters % wholeSquare)} more would make ${tasters < wholeSquare ? "a whole square" : "whole squares"} and leave neither.`,
     );
   }
+  return said;
+}
+
+/** What a serving plan does with twins and with late glasses, and gives up for it: this says something of what is in a glass. */
+export function contentWords({ sideBySide, late }: PlannedOrders, twins: boolean): string[] {
+  const said: string[] = [];
   if (twins) {
     said.push(
       sideBySide === 0

@@ -101,3 +101,22 @@ test("D1, D2 weights that do not fit throw", () => {
   expect(lateWeights([{ abv20: 40, smoke: null }])).toEqual([0]);
   expect(lateness([[0, 1]], [0, 0])).toBeNull();
 });
+
+test("D2 what may be told blind is the same whatever the weights and pairs are", () => {
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 2, max: 8 }),
+      fc.integer({ min: 1, max: 12 }),
+      fc.nat(),
+      fc.array(fc.nat({ max: 9 }), { minLength: 8, maxLength: 8 }),
+      (glasses, tasters, seed, weights) => {
+        const plain = servingPlan({ glasses, tasters, rng: seeded(seed) });
+        const late = weights.slice(0, glasses);
+        const laden = servingPlan({ glasses, tasters, rng: seeded(seed), late, apart: [[0, 1]] });
+        expect(laden.saidBlind).toEqual(plain.saidBlind);
+        expect(laden.said.slice(0, laden.saidBlind.length)).toEqual(laden.saidBlind);
+      },
+    ),
+    { numRuns: 60 },
+  );
+});

@@ -1,6 +1,6 @@
 import type { Rng } from "../statistics/index.ts";
 import { lateness } from "./lateness.ts";
-import { type PlannedOrders, planWords } from "./plan-words.ts";
+import { balanceWords, contentWords, type PlannedOrders } from "./plan-words.ts";
 import { servingOrders } from "./serving-orders.ts";
 
 /** Designs drawn, of which the best is taken. */
@@ -9,6 +9,8 @@ const DRAWS = 60;
 export interface ServingPlan extends PlannedOrders {
   /** What is balanced, what is not, and what was given up, in plain sentences. */
   readonly said: readonly string[];
+  /** Of these, what may be told before the glasses are known: nothing in it follows from weights or pairs. */
+  readonly saidBlind: readonly string[];
 }
 
 /** How often the two glasses of a pair are neighbours. */
@@ -64,5 +66,7 @@ export function servingPlan(ask: {
     sideBySide: best.sideBySide,
     late: meanTurn === null ? null : { meanTurn, byChance: (glasses + 1) / 2 },
   };
-  return { ...plan, said: planWords(plan, apart.length > 0) };
+  const saidBlind = balanceWords(plan);
+  const content = glasses < 2 ? [] : contentWords(plan, apart.length > 0);
+  return { ...plan, said: [...saidBlind, ...content], saidBlind };
 }
