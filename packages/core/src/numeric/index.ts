@@ -6,3 +6,4 @@ export { rootByBrent } from "./root-by-brent.ts";
 export { rootByNewton } from "./root-by-newton.ts";
 export { polynomial } from "./polynomial.ts";
 export { rootOfPolynomial } from "./root-of-polynomial.ts";
+export { integrate } from "./integrate.ts";

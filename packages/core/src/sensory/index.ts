@@ -40,3 +40,18 @@ export { type Question, type QuestionId, QUESTIONS } from "./questions.data.ts";
 export { type PourToLast, pourToLast, type Reserve, reserve, type Scarce } from "./reserve.ts";
 export { sheetsNeeded } from "./sheets-needed.ts";
 export { type ShuffleSeen, shuffleWords } from "./shuffle-words.ts";
+export { CHANCE_RIGHT, type DifferenceTest } from "./difference-tests.data.ts";
+export {
+  chanceWith,
+  differenceNeeds,
+  differenceP,
+  differencePower,
+  type Effect,
+  type LikenessAsk,
+  likenessCritical,
+  likenessNeeds,
+  likenessP,
+  likenessPower,
+} from "./difference-test.ts";
+export { type DPrimeEstimate, estimateDPrime } from "./estimate-d-prime.ts";
+export { chanceRight, dPrimeAt, MOST_D_PRIME, probabilityRight } from "./probability-right.ts";
