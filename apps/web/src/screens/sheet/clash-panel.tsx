@@ -36,7 +36,8 @@ export function ClashPanel({ clash, sheet, onChoose }: ClashPanelProps) {
         <Button onClick={() => onChoose("there")}>Take the other device’s</Button>
       </div>
       <p className="field-hint">
-        Where only one can stand, a guess, a score, a ranking, keeping both keeps the one that is here.
+        Where only one can stand, a guess, a score, a ranking, an answer, keeping both keeps the one that is
+        here.
       </p>
     </section>
   );
@@ -45,6 +46,7 @@ export function ClashPanel({ clash, sheet, onChoose }: ClashPanelProps) {
 function fieldWords(key: string): string {
   const [what = "", code = "", pass = "", sense = ""] = key.split("/");
   if (what === "note") return `Glass ${code}, ${sense}, ${pass} pass`;
+  if (what === "answer") return `Set ${code}, answer`;
   if (what === "score") return `Glass ${code}, score`;
   return what === "guess" ? `Glass ${code}, guess` : "Ranking";
 }

@@ -9,7 +9,8 @@ export interface DragListProps {
   readonly onFocusWanted: (key: string) => void;
   readonly about: (code: string) => string;
   readonly onBetween: (code: string, before: number) => void;
-  readonly onLevel: (code: string, at: number) => void;
+  /** Null where no two may share a place. */
+  readonly onLevel: ((code: string, at: number) => void) | null;
   readonly onRaise: (code: string) => void;
   readonly onLower: (code: string) => void;
   readonly onTie: (code: string) => void;
@@ -61,7 +62,9 @@ export function DragList({ tiers, about, onFocusWanted, ...on }: DragListProps) 
     // Where it is let go counts: after a quick move the last place may not be drawn yet.
     const drop = drag === null ? null : dropOf(drag, clientY);
     if (drag !== null && drop !== null) {
-      if (drop.kind === "level") on.onLevel(drag.code, drop.at);
+      // Onto another where none may be level: before it.
+      if (drop.kind === "level" && on.onLevel === null) on.onBetween(drag.code, drop.at);
+      else if (drop.kind === "level") on.onLevel?.(drag.code, drop.at);
       else on.onBetween(drag.code, drop.before);
     }
     setDrag(null);
@@ -69,7 +72,11 @@ export function DragList({ tiers, about, onFocusWanted, ...on }: DragListProps) 
   const byKey =
     (code: string) =>
     (event: KeyboardEvent): void => {
-      const act = { ArrowUp: on.onRaise, ArrowDown: on.onLower, "=": on.onTie }[event.key];
+      const act = {
+        ArrowUp: on.onRaise,
+        ArrowDown: on.onLower,
+        "=": on.onLevel === null ? undefined : on.onTie,
+      }[event.key];
       if (event.key === "Escape" && drag !== null) setDrag(null);
       if (act === undefined) return;
       event.preventDefault();
@@ -79,7 +86,8 @@ export function DragList({ tiers, about, onFocusWanted, ...on }: DragListProps) 
   return (
     <>
       <p className="unseen" id={`${id}-how`}>
-        Arrow up and down move the glass, the equals sign puts it level with the place above.
+        Arrow up and down move the glass
+        {on.onLevel === null ? "." : ", the equals sign puts it level with the place above."}
       </p>
       <ol className={`tiers ${drag?.drop ? "tiers-dragging" : ""}`} ref={list}>
         {tiers.map((tier, place) => (
@@ -136,14 +144,16 @@ export function DragList({ tiers, about, onFocusWanted, ...on }: DragListProps) 
                         onDo={() => on.onLower(code)}
                         d="M6 9l6 6 6-6"
                       />
-                      <TierButton
-                        focusKey={`${code} level`}
-                        label={`Glass ${code} level with the place above`}
-                        onFocusWanted={onFocusWanted}
-                        off={place === 0}
-                        onDo={() => on.onTie(code)}
-                        d="M5 10h14M5 15h14"
-                      />
+                      {on.onLevel !== null && (
+                        <TierButton
+                          focusKey={`${code} level`}
+                          label={`Glass ${code} level with the place above`}
+                          onFocusWanted={onFocusWanted}
+                          off={place === 0}
+                          onDo={() => on.onTie(code)}
+                          d="M5 10h14M5 15h14"
+                        />
+                      )}
                       <TierButton
                         focusKey={`pick ${code}`}
                         label={`Take glass ${code} out of the ranking`}

@@ -9,7 +9,7 @@ export interface Joined {
 
 /**
  * Joins what was changed here with what was changed elsewhere since `base`, field by field. A field that only one side
- * changed goes by that side. Where both wrote text, both texts stay, theirs first; anything else goes by this side, and
+ * changed goes by that side. Where both wrote a note, both texts stay, theirs first; anything else goes by this side, and
  * is named as a clash.
  */
 export function joinFields(base: Fields, mine: ReadonlyMap<string, FieldValue>, theirs: Fields): Joined {
@@ -23,7 +23,7 @@ export function joinFields(base: Fields, mine: ReadonlyMap<string, FieldValue>, 
       continue;
     }
     clashes.push(key);
-    const both = bothTexts(there, value);
+    const both = key.startsWith("note/") ? bothTexts(there, value) : value;
     if (!sameValue(both, there)) joined.set(key, both);
   }
   return { mine: joined, clashes };
@@ -31,8 +31,6 @@ export function joinFields(base: Fields, mine: ReadonlyMap<string, FieldValue>, 
 
 function bothTexts(there: FieldValue, here: FieldValue): FieldValue {
   if (typeof there !== "string" || typeof here !== "string") return here;
-  // A guess is an id, not prose; ids have no place for a second one.
-  if (/^(whiskey|batch|vessel):/.test(here) || /^(whiskey|batch|vessel):/.test(there)) return here;
   if (here.includes(there)) return here;
   return there.includes(here) ? there : `${there}\n${here}`;
 }

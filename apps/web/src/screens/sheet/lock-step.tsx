@@ -1,3 +1,4 @@
+import { AnswersRead } from "./answers-read.tsx";
 import { useRef, useState } from "react";
 import { useSay } from "../../api.ts";
 import { Button, Dialog, IssueSummary } from "../../parts/index.ts";
@@ -22,7 +23,7 @@ export function LockStep({ sheet, fields, heading, keeper, household, token, onL
   const say = useSay("lockSheet");
   // One lock, however often it has to be sent.
   const key = useRef(drawKey());
-  const blanks = blanksOf(fields, sheet.glasses);
+  const blanks = blanksOf(fields, sheet);
   const ranking = rankingIn(fields);
   const alone = sheet.pouring === "alone";
   const lock = async (): Promise<void> => {
@@ -52,14 +53,15 @@ export function LockStep({ sheet, fields, heading, keeper, household, token, onL
       <h2 ref={heading} tabIndex={-1}>
         Before you lock
       </h2>
+      {sheet.asks.answers !== null && <AnswersRead sheet={sheet} fields={fields} />}
       <div className="lock-table">
         <table>
           <thead>
             <tr>
               <th scope="col">{alone ? "Place" : "Glass"}</th>
               <th scope="col">Notes</th>
-              <th scope="col">Guess</th>
-              <th scope="col">Rank</th>
+              {sheet.asks.guesses && <th scope="col">Guess</th>}
+              {sheet.asks.ranking !== null && <th scope="col">Rank</th>}
               <th scope="col">Score</th>
             </tr>
           </thead>
@@ -72,8 +74,10 @@ export function LockStep({ sheet, fields, heading, keeper, household, token, onL
                 <tr key={code}>
                   <th scope="row">{code}</th>
                   <td>{passes.length === 2 ? "twice" : passes.length === 1 ? "once" : <Blank />}</td>
-                  <td>{guess?.label ?? <Blank />}</td>
-                  <td>{place === -1 || ranking === null ? <Blank /> : placeText(ranking, place)}</td>
+                  {sheet.asks.guesses && <td>{guess?.label ?? <Blank />}</td>}
+                  {sheet.asks.ranking !== null && (
+                    <td>{place === -1 || ranking === null ? <Blank /> : placeText(ranking, place)}</td>
+                  )}
                   <td>{notesIn(fields, code).score ?? <Blank />}</td>
                 </tr>
               );
@@ -93,7 +97,7 @@ export function LockStep({ sheet, fields, heading, keeper, household, token, onL
           </ul>
         </div>
       ) : (
-        <p>Notes, guesses and ranking are all there.</p>
+        <p>All that is asked is there.</p>
       )}
       <div className="form-actions">
         <Button kind="main" onClick={() => setAsking(true)}>

@@ -2,6 +2,7 @@ import type { Sheet } from "@partsproof/house/protocol";
 import { printMoment } from "../../figures/index.ts";
 import { GlassMat, LinkButton, Page, Section } from "../../parts/index.ts";
 import { alonePath, checkPath, findingPath, flightPath, revealPath } from "../flights/paths.ts";
+import { AnswersRead } from "./answers-read.tsx";
 import { NotesRead } from "./notes-read.tsx";
 import { placeText } from "./ranking-moves.ts";
 import { fieldsOf, guessIn, notesIn, rankingIn } from "./sheet-fields.ts";
@@ -17,33 +18,44 @@ export function ReadSheet({ sheet, household }: { readonly sheet: Sheet; readonl
       title={`${sheet.taster}’s sheet`}
       lead={
         sheet.lockedAt === null
-          ? `${sheet.flightName}. Closed without being locked: its notes are kept, its guesses and ranking count for nothing.`
+          ? `${sheet.flightName}. Closed without being locked: its notes are kept, its answers count for nothing.`
           : `${sheet.flightName}. Locked ${printMoment(sheet.lockedAt)}; nothing on it can change.`
       }
       back={{ to: flightPath(household, sheet.flightId), label: "The flight" }}
     >
       <AfterLock sheet={sheet} household={household} />
-      <GlassMat
-        title="The glasses in the order they stood, with the guesses"
-        glasses={sheet.glasses.map(({ code }) => ({ code, label: labelOf(code) ?? "no guess" }))}
-      />
-      <Section title="Ranking, best first">
-        {ranking === null ? (
-          <p className="soft">No ranking.</p>
-        ) : (
-          <ol className="read-rank">
-            {ranking.map((tier, i) => (
-              <li key={tier.join(" ")}>
-                <span className="read-place">{placeText(ranking, i)}</span>
-                <span>
-                  {tier.join(", ")}
-                  {tier.length > 1 && " level"}
-                </span>
-              </li>
-            ))}
-          </ol>
-        )}
-      </Section>
+      {sheet.asks.answers !== null ? (
+        <Section title={sheet.asks.answers === "picked" ? sheet.task : "The orders, best first"}>
+          <AnswersRead sheet={sheet} fields={fields} />
+        </Section>
+      ) : (
+        <GlassMat
+          title={`The glasses in the order they stood${sheet.asks.guesses ? ", with the guesses" : ""}`}
+          glasses={sheet.glasses.map(({ code }) => ({
+            code,
+            ...(sheet.asks.guesses ? { label: labelOf(code) ?? "no guess" } : {}),
+          }))}
+        />
+      )}
+      {sheet.asks.ranking !== null && (
+        <Section title={`Ranking, ${sheet.asks.ranking}`}>
+          {ranking === null ? (
+            <p className="soft">No ranking.</p>
+          ) : (
+            <ol className="read-rank">
+              {ranking.map((tier, i) => (
+                <li key={tier.join(" ")}>
+                  <span className="read-place">{placeText(ranking, i)}</span>
+                  <span>
+                    {tier.join(", ")}
+                    {tier.length > 1 && " level"}
+                  </span>
+                </li>
+              ))}
+            </ol>
+          )}
+        </Section>
+      )}
       <Section title="Notes">
         <div className="read-notes">
           {sheet.glasses.map(({ code }) => (

@@ -1,13 +1,23 @@
 import { EntryDraft } from "@partsproof/house/protocol";
 import { describe, expect, test } from "vitest";
 import { blanksOf } from "./blanks.ts";
-import { editOf, fieldsOf, guessKey, noteKey, RANKING, scoreKey } from "./sheet-fields.ts";
+import {
+  answerKey,
+  editOf,
+  fieldsOf,
+  guessKey,
+  noteKey,
+  pickedIn,
+  RANKING,
+  roundIn,
+  scoreKey,
+} from "./sheet-fields.ts";
 
 const glasses = [
   { position: 1, code: "417" },
   { position: 2, code: "902" },
 ];
-const blank = { glasses, notes: [], guesses: [], ranking: null };
+const blank = { glasses, notes: [], guesses: [], ranking: null, sets: [] };
 const nameId = `whiskey:${"0".repeat(26)}`;
 
 describe("a sheet as fields", () => {
@@ -32,14 +42,44 @@ describe("a sheet as fields", () => {
     expect(EntryDraft.parse(entry)).toEqual(entry);
   });
 
+  test("answers to sets go set by set, picks or an order, and one taken back goes as none", () => {
+    const inSets = {
+      ...blank,
+      sets: [
+        { set: 1, reference: false, glasses, picked: ["902"], ranking: null },
+        { set: 2, reference: false, glasses, picked: null, ranking: [["902"], ["417"]] },
+        { set: 3, reference: false, glasses, picked: ["417", "902"], ranking: null },
+      ],
+    };
+    const fields = fieldsOf(inSets);
+    expect([pickedIn(fields, 1), pickedIn(fields, 2), roundIn(fields, 2)]).toEqual([
+      ["902"],
+      [],
+      [["902"], ["417"]],
+    ]);
+    const edit = editOf(new Map(fields).set(answerKey(1), null), [1, 2, 3].map(answerKey), ["417", "902"]);
+    expect(edit).toEqual({
+      answers: [
+        { set: 1, picked: null, ranking: null },
+        { set: 2, picked: null, ranking: [["902"], ["417"]] },
+        { set: 3, picked: ["417", "902"], ranking: null },
+      ],
+    });
+    const entry = { key: "0123456789abcdefghij-_", after: 0, ...edit };
+    expect(EntryDraft.parse(entry)).toEqual(entry);
+  });
+
   test("a ranking taken back is sent as none", () => {
     expect(editOf(fieldsOf(blank), [RANKING], ["417", "902"])).toEqual({ ranking: null });
   });
 });
 
+const asks = { guesses: true, ranking: "best first", answers: null } as const;
+const asked = { glasses, asks, sets: [] };
+
 describe("what a lock leaves blank", () => {
   test("everything on a blank sheet", () => {
-    expect(blanksOf(fieldsOf(blank), glasses)).toEqual([
+    expect(blanksOf(fieldsOf(blank), asked)).toEqual([
       "No notes on any glass.",
       "No guess for any glass.",
       "No ranking.",
@@ -52,6 +92,15 @@ describe("what a lock leaves blank", () => {
       .set(noteKey("902", "second", "finish"), "smoke")
       .set(guessKey("417"), nameId)
       .set(RANKING, [["902"], ["417"]]);
-    expect(blanksOf(fields, glasses)).toEqual(["No notes on glass 417.", "No guess for glass 902."]);
+    expect(blanksOf(fields, asked)).toEqual(["No notes on glass 417.", "No guess for glass 902."]);
+  });
+
+  test("asks for nothing that is not asked, and counts sets without an answer", () => {
+    const sets = [1, 2, 3].map((set) => ({ set, reference: false, glasses, picked: null, ranking: null }));
+    const inSets = { glasses, sets, asks: { guesses: false, ranking: null, answers: "picked" } } as const;
+    const fields = new Map(fieldsOf({ ...blank, sets })).set(answerKey(2), "417");
+    expect(blanksOf(fields, inSets)).toEqual(["No answer to sets 1 and 3.", "No notes on any glass."]);
+    const rounds = { ...inSets, asks: { ...inSets.asks, answers: "ranking" } } as const;
+    expect(blanksOf(fieldsOf({ ...blank, sets }), rounds)[0]).toBe("No order for any round.");
   });
 });

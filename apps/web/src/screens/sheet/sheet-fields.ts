@@ -16,9 +16,14 @@ export const noteKey = (code: string, pass: Pass, sense: Sense): string => `note
 export const scoreKey = (code: string): string => `score/${code}`;
 export const guessKey = (code: string): string => `guess/${code}`;
 export const RANKING = "ranking";
+/** The answer to a set: codes picked, a space between, or an order; null for none. */
+export const answerKey = (set: number): string => `answer/${set}`;
 
-export function fieldsOf(sheet: Pick<Sheet, "glasses" | "notes" | "guesses" | "ranking">): Fields {
+export function fieldsOf(sheet: Pick<Sheet, "glasses" | "notes" | "guesses" | "ranking" | "sets">): Fields {
   const fields = new Map<string, FieldValue>([[RANKING, sheet.ranking]]);
+  for (const { set, picked, ranking } of sheet.sets) {
+    fields.set(answerKey(set), picked?.toSorted().join(" ") ?? ranking);
+  }
   for (const { code } of sheet.glasses) {
     const notes = sheet.notes.find((one) => one.code === code);
     for (const pass of PASSES) {
@@ -61,6 +66,18 @@ export function rankingIn(fields: Fields): RankOrder {
   return Array.isArray(ranking) ? ranking : null;
 }
 
+/** The codes picked in a set; none where nothing is answered. */
+export function pickedIn(fields: Fields, set: number): readonly string[] {
+  const answer = fields.get(answerKey(set));
+  return typeof answer === "string" && answer !== "" ? answer.split(" ") : [];
+}
+
+/** The order given to a round. */
+export function roundIn(fields: Fields, set: number): RankOrder {
+  const answer = fields.get(answerKey(set));
+  return Array.isArray(answer) ? answer : null;
+}
+
 /** What an entry says so that the changed fields are kept; a glass's notes go whole. */
 export function editOf(
   fields: Fields,
@@ -72,10 +89,19 @@ export function editOf(
     [...keys].some((key) => key.startsWith(`note/${code}/`) || key === scoreKey(code)),
   );
   const guessed = codes.filter((code) => keys.has(guessKey(code)));
+  const answered = [...keys].flatMap((key) => (key.startsWith("answer/") ? [Number(key.slice(7))] : []));
   return {
     ...(noted.length > 0 ? { notes: noted.map((code) => notesIn(fields, code)) } : {}),
     ...(guessed.length > 0
       ? { guesses: guessed.map((code) => ({ code, nameId: guessIn(fields, code) })) }
+      : {}),
+    ...(answered.length > 0
+      ? {
+          answers: answered.map((set) => {
+            const picked = pickedIn(fields, set);
+            return { set, picked: picked.length === 0 ? null : [...picked], ranking: roundIn(fields, set) };
+          }),
+        }
       : {}),
     ...(keys.has(RANKING) ? { ranking: rankingIn(fields) } : {}),
   };

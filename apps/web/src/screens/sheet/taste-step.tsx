@@ -8,12 +8,15 @@ import { readScore } from "./read-score.ts";
 import { RestBar } from "./rest-bar.tsx";
 import { noteKey, notesIn, type Pass, scoreKey, type Sense, SENSES } from "./sheet-fields.ts";
 import type { SheetStepProps } from "./sheet-step.ts";
+import type { StepName } from "./step-nav.tsx";
 import { useRest } from "./use-rest.ts";
 
 export interface TasteStepProps extends SheetStepProps {
   readonly pass: Pass;
   readonly code: string;
   readonly onGlass: (code: string) => void;
+  /** The step that comes after this one. */
+  readonly next: StepName;
   readonly onDone: () => void;
 }
 
@@ -23,18 +26,38 @@ const ASKS: Readonly<Record<Sense, string>> = {
   finish: "What stays, and for how long.",
 };
 
+const GO_TO: Readonly<Record<StepName, string>> = {
+  sets: "Go to the sets",
+  first: "Begin the first pass",
+  second: "Begin the second pass",
+  names: "Go to the names",
+  rank: "Go to the ranking",
+  lock: "Go to the lock",
+};
+
 /** One glass at a time: its number large, three notes, a score if wanted. */
-export function TasteStep({ sheet, fields, set, heading, pass, code, onGlass, onDone }: TasteStepProps) {
+export function TasteStep({
+  sheet,
+  fields,
+  set,
+  heading,
+  pass,
+  code,
+  onGlass,
+  onDone,
+  ...then
+}: TasteStepProps) {
   const at = sheet.glasses.findIndex((glass) => glass.code === code);
   const next = sheet.glasses[at + 1]?.code;
   const notes = notesIn(fields, code);
   const alone = sheet.pouring === "alone";
+  const words = sheet.asks.answers !== null ? "Notes" : pass === "first" ? "First pass" : "Second pass";
   const rest = useRest(sheet.id);
   const write = (sense: Sense, text: string): void => set(noteKey(code, pass, sense), text);
   return (
     <section className="taste">
       <GlassStrip
-        title={pass === "first" ? "First pass" : "Second pass"}
+        title={words}
         picked={code}
         onPick={onGlass}
         glasses={sheet.glasses.map((glass) => ({
@@ -45,7 +68,7 @@ export function TasteStep({ sheet, fields, set, heading, pass, code, onGlass, on
       />
       <h2 ref={heading} tabIndex={-1} className="taste-head">
         <span className="taste-pass">
-          {pass === "first" ? "First pass" : "Second pass"}, {alone ? "the glass at place" : "glass"}
+          {words}, {alone ? "the glass at place" : "glass"}
         </span>{" "}
         <span className="taste-code">{code}</span>
         {!alone && (
@@ -81,7 +104,7 @@ export function TasteStep({ sheet, fields, set, heading, pass, code, onGlass, on
       <div className="form-actions">
         {next === undefined ? (
           <Button kind="main" onClick={onDone}>
-            {pass === "first" ? "Begin the second pass" : "Go to the names"}
+            {GO_TO[then.next]}
           </Button>
         ) : (
           <Button

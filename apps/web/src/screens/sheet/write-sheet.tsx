@@ -2,14 +2,15 @@ import type { Sheet } from "@partsproof/house/protocol";
 import { useEffect, useRef } from "react";
 import { Page } from "../../parts/index.ts";
 import { go, usePlace } from "../../router/index.ts";
-import { guessIn, rankingIn } from "./sheet-fields.ts";
+import { SetBoard } from "./set-board.tsx";
+import { answerKey, guessIn, rankingIn } from "./sheet-fields.ts";
 import { noted } from "./blanks.ts";
 import { ClashPanel } from "./clash-panel.tsx";
 import { KeptMark, Notices } from "./kept-mark.tsx";
 import { LockStep } from "./lock-step.tsx";
 import { NameBoard } from "./name-board.tsx";
 import { RankBoard } from "./rank-board.tsx";
-import { type StepName, StepNav } from "./step-nav.tsx";
+import { type StepName, StepNav, stepsOf } from "./step-nav.tsx";
 import { TasteStep } from "./taste-step.tsx";
 import { useAtGlass } from "./use-at-glass.ts";
 import { useKeeper } from "./use-keeper.ts";
@@ -21,13 +22,13 @@ export interface WriteSheetProps {
   readonly onLocked: () => void;
 }
 
-const STEPS: readonly StepName[] = ["first", "second", "names", "rank", "lock"];
-
-/** The sheet while it is open: two passes of notes, guesses, a ranking, and the lock. */
+/** The sheet while it is open: what its question asks, notes, and the lock. */
 export function WriteSheet({ sheet, household, token, onLocked }: WriteSheetProps) {
   const [keeping, keeper] = useKeeper(sheet, household, token);
   const { path, query } = usePlace();
-  const step = STEPS.find((one) => one === query.get("at")) ?? "first";
+  const steps = stepsOf(sheet.asks);
+  const step = steps.find((one) => one.step === query.get("at"))?.step ?? steps[0]?.step ?? "first";
+  const setAt = Number(query.get("set") ?? 1);
   const codes = sheet.glasses.map(({ code }) => code);
   const code = codes.find((one) => one === query.get("glass")) ?? codes[0] ?? "";
   useAtGlass(
@@ -41,11 +42,13 @@ export function WriteSheet({ sheet, household, token, onLocked }: WriteSheetProp
     if (!moved.current) return;
     scrollTo(0, 0);
     heading.current?.focus({ preventScroll: true });
-  }, [step, code]);
-  const to = (next: StepName, glass: string = code): void => {
+  }, [step, code, setAt]);
+  const to = (next: StepName, glass: string = code, set: number = setAt): void => {
     moved.current = true;
-    go(`${path}?at=${next}&glass=${glass}`, { replace: true });
+    go(`${path}?at=${next}&glass=${glass}${sheet.sets.length === 0 ? "" : `&set=${set}`}`, { replace: true });
   };
+  const after = (done: StepName): StepName =>
+    steps[steps.findIndex((one) => one.step === done) + 1]?.step ?? "lock";
   const { fields } = keeping;
   const set = (key: string, value: Parameters<typeof keeper.set>[1]): void => keeper.set(key, value);
   const shared = { sheet, fields, set, heading };
@@ -77,15 +80,19 @@ export function WriteSheet({ sheet, household, token, onLocked }: WriteSheetProp
             pass={step}
             code={code}
             onGlass={(glass) => to(step, glass)}
-            onDone={() => to(step === "first" ? "second" : "names", codes[0])}
+            next={after(step)}
+            onDone={() => to(after(step), codes[0])}
           />
+        )}
+        {step === "sets" && (
+          <SetBoard {...shared} at={setAt} onSet={(one) => to("sets", code, one)} onDone={() => to("lock")} />
         )}
         {step === "names" && (
           <NameBoard
             {...shared}
             code={code}
             onGlass={(glass) => to("names", glass)}
-            onDone={() => to("rank")}
+            onDone={() => to(after("names"))}
           />
         )}
         {step === "rank" && <RankBoard {...shared} onDone={() => to("lock")} />}
@@ -94,9 +101,11 @@ export function WriteSheet({ sheet, household, token, onLocked }: WriteSheetProp
         )}
       </Page>
       <StepNav
+        steps={steps}
         at={step}
         onStep={(next) => to(next)}
         progress={{
+          sets: `${sheet.sets.filter(({ set: one }) => (fields.get(answerKey(one)) ?? null) !== null).length} of ${sheet.sets.length}`,
           first: glassesNoted("first"),
           second: glassesNoted("second"),
           names: `${codes.filter((one) => guessIn(fields, one) !== null).length} of ${codes.length}`,
