@@ -12,7 +12,7 @@ export {
 } from "./ranking-words.ts";
 export { type Confusion, type GuessScore, scoreGuesses } from "./score-guesses.ts";
 export { type ServingOrders, servingOrders } from "./serving-orders.ts";
-export { POUR_LESS_G, UK_UNIT_G, US_STANDARD_DRINK_G } from "./standard-drink.data.ts";
+export { ETHANOL_G_PER_ML, POUR_LESS_G, UK_UNIT_G, US_STANDARD_DRINK_G } from "./standard-drink.data.ts";
 export { MAX_GLASSES, williamsSquare } from "./williams-square.ts";
 export { balancedBlocks } from "./balanced-blocks.ts";
 export { type BlockBalance, blockBalance } from "./block-balance.ts";
@@ -55,3 +55,4 @@ export {
 } from "./difference-test.ts";
 export { type DPrimeEstimate, estimateDPrime } from "./estimate-d-prime.ts";
 export { chanceRight, dPrimeAt, MOST_D_PRIME, probabilityRight } from "./probability-right.ts";
+export { type GuessSheet, type TakenFor, takenFor } from "./taken-for.ts";

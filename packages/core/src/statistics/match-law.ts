@@ -1,14 +1,16 @@
-import { binomial } from "./binomial.ts";
-import { type CountLaw, countLaw } from "./count-law.ts";
-import { factorial } from "./factorial.ts";
+import type { CountLaw } from "./count-law.ts";
+import { hitsLaw } from "./hits-law.ts";
 import { polynomialProduct, rookPolynomial } from "./rook-polynomial.ts";
 
 export type LabelCounts = Readonly<Record<string, number>>;
 
-function size(what: string, counts: LabelCounts): number {
+/** How many objects or slots there are. */
+export function size(what: string, counts: LabelCounts): number {
   return Object.entries(counts).reduce((sum, [label, count]) => {
     if (Number.isSafeInteger(count) && count >= 0) return sum + count;
-    throw new RangeError(`matchLaw requires whole counts >= 0 in ${what}, got ${count} for "${label}"`);
+    throw new RangeError(
+      `a law of labels requires whole counts >= 0 in ${what}, got ${count} for "${label}"`,
+    );
   }, 0);
 }
 
@@ -39,10 +41,5 @@ export function matchLaw({ rows, columns }: { rows: LabelCounts; columns: LabelC
   const placed = Object.entries(rows)
     .map(([label, count]) => rookPolynomial(count, Object.hasOwn(columns, label) ? (columns[label] ?? 0) : 0))
     .reduce(polynomialProduct, [1n]);
-  // ways[k]: place k right labels, then the other n − k objects take any of the m − k slots left.
-  const ways = placed.map((rooks, k) => (rooks * factorial(m - k)) / factorial(m - n));
-  const exactly = Array.from({ length: n + 1 }, (_, j) =>
-    ways.reduce((sum, w, k) => (k < j ? sum : sum + ((k - j) % 2 === 0 ? w : -w) * binomial(k, j)), 0n),
-  );
-  return countLaw(exactly);
+  return hitsLaw(placed, n, m);
 }
