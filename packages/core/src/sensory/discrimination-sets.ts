@@ -8,6 +8,28 @@ export interface DiscriminationSets {
   readonly orderImbalance: number;
   /** Glasses of A and of B poured over all sets. */
   readonly glasses: Readonly<Record<"A" | "B", number>>;
+  /** What is balanced and what is not, in plain sentences; nothing in it tells which of the two is which. */
+  readonly said: readonly string[];
+}
+
+const times = (n: number): string => (n === 1 ? "once" : n === 2 ? "twice" : `${n} times`);
+
+function words(used: readonly number[], glasses: Readonly<Record<"A" | "B", number>>): string[] {
+  const [fewest, most] = [Math.min(...used), Math.max(...used)];
+  const sets = used.reduce((sum, count) => sum + count, 0);
+  const more = used.length - (sets % used.length);
+  const apart = Math.abs(glasses.A - glasses.B);
+  return [
+    fewest === most
+      ? `Each of the ${used.length} orders of a set is used ${times(most)}.`
+      : fewest === 0
+        ? `Only ${sets} of the ${used.length} orders of a set are used, each once; ${more} more sets would use each.`
+        : `Some of the ${used.length} orders of a set are used ${times(most)} and some ${times(fewest)}; ${more} more sets would even that out.`,
+    apart === 0
+      ? "Both are poured equally often."
+      : `One of the two is poured in ${apart === 1 ? "one glass" : `${apart} glasses`} more than the other.`,
+    "Which orders a taster gets is chance.",
+  ];
 }
 
 const swapped = (order: string): string => order.replace(/[AB]/g, (glass) => (glass === "A" ? "B" : "A"));
@@ -46,11 +68,13 @@ export function discriminationSets(
     }
     dealt.push(...round.slice(0, sets - dealt.length));
   }
-  const times = all.map((order) => dealt.filter((one) => one === order).length);
+  const used = all.map((order) => dealt.filter((one) => one === order).length);
   const poured = (glass: string): number => dealt.join("").split(glass).length - 1;
+  const glasses = { A: poured("A"), B: poured("B") };
   return {
     orders: shuffled(dealt, rng),
-    orderImbalance: Math.max(...times) - Math.min(...times),
-    glasses: { A: poured("A"), B: poured("B") },
+    orderImbalance: Math.max(...used) - Math.min(...used),
+    glasses,
+    said: words(used, glasses),
   };
 }

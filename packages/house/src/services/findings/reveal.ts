@@ -12,6 +12,7 @@ import {
   needState,
   needToken,
   openedKey,
+  pouredGlasses,
   saltOf,
   type SealedKey,
   sheetsOf,
@@ -19,6 +20,7 @@ import {
   type TasterNames,
   tasterNames,
   unsealedKey,
+  waitingFor,
 } from "../flights/index.ts";
 import { found } from "./found.ts";
 import type { Asked, Handlers } from "../handler.ts";
@@ -41,13 +43,17 @@ async function mayReveal(
   const open = missing.length;
   if (open === 0) return;
   if (!body.closeOpenSheets || flight.pouring === "alone") {
+    // An empty seat waits for nobody in particular: whoever asks should know that it is only that.
+    const who = waitingFor(sheets, names).map(({ taster, empty }) =>
+      empty ? `${taster} (nobody sits there)` : taster,
+    );
     const limit = flight.pouring === "alone" ? "the sheet locked" : "every sheet locked, or closeOpenSheets";
     refuse(409, {
       code: "sheets_not_locked",
       path: ["closeOpenSheets"],
       limit,
       received: open,
-      message: `the reveal requires ${limit}, got ${open} not locked: ${missing.map((sheet) => names.get(sheet.tasterId) ?? "").join(", ")}`,
+      message: `the reveal requires ${limit}, got ${open} not locked: ${who.join(", ")}`,
     });
   }
   if (!aDayAfter(flight.pouredAt, house.clock.now())) await needToken(token, flight.hostTokenHash);
@@ -72,19 +78,21 @@ async function keyBehind(
 }
 
 /** F5: what was poured leaves the shelf now, one transfer a vessel, whoever's sheet was closed. */
-async function pourOut(records: Records, house: House, flight: FlightRow, key: SealedKey, tasters: number) {
+async function pourOut(records: Records, house: House, flight: FlightRow, key: SealedKey) {
   const shelf = await shelfState(records, flight.householdId);
-  const vesselIds = [...new Set(key.glasses.map(({ vesselId }) => vesselId))].toSorted();
-  const entries = vesselIds.map((vesselId) => ({
-    from: { kind: "vessel" as const, vesselId },
-    to: { kind: "outside" as const, name: "glass" as const },
-    amount: {
-      kind: "volume" as const,
-      ml: flight.pourMl * tasters * key.glasses.filter((glass) => glass.vesselId === vesselId).length,
-    },
-    liquid: null,
-    flightId: flight.id,
-  }));
+  const poured = [...pouredGlasses(key)].filter(([, glasses]) => glasses > 0);
+  const entries = poured
+    .toSorted(([a], [b]) => (a < b ? -1 : 1))
+    .map(([vesselId, glasses]) => ({
+      from: { kind: "vessel" as const, vesselId },
+      to: { kind: "outside" as const, name: "glass" as const },
+      amount: {
+        kind: "volume" as const,
+        ml: flight.pourMl * glasses,
+      },
+      liquid: null,
+      flightId: flight.id,
+    }));
   await post(records, house, flight.householdId, entries, { ignoreHoldsOf: flight.id, shelf });
   return shelf;
 }
@@ -116,7 +124,7 @@ export const revealHandlers: Handlers<"revealFlight"> = {
       await mayReveal(asked, flight, sheets, names);
       const row = await keyRowOf(records, flight);
       const key = await keyBehind(house, flight, row, sheets);
-      const shelf = await pourOut(records, house, flight, key, sheets.length);
+      const shelf = await pourOut(records, house, flight, key);
       const salts = [];
       for (const { id } of sheets) salts.push({ sheetId: id, salt: await saltOf(house, id) });
       const opened = openedKey(flight, shelf, key, salts);

@@ -1,26 +1,41 @@
-import type { z } from "zod";
-import type { FlightDraft, Issue } from "../../protocol/index.ts";
+import type { Issue } from "../../protocol/index.ts";
+import { alcoholAtMost } from "./alcohol-at-most.ts";
+import { designFrom } from "./design.ts";
+import { questionIssues } from "./draft-question.ts";
+import { type Draft, glassesOfName, poursOf, tastersOf } from "./pours.ts";
 import { sameName, type TasterNames } from "./shown-flight.ts";
-import { shortages } from "./offer.ts";
+import { type Asks, shortages } from "./offer.ts";
 import { HouseRefusal } from "../refuse.ts";
 import { nameOf, type Shelf } from "../shelf/index.ts";
-
-type Draft = z.infer<typeof FlightDraft>;
 
 /** Refuses a draft with all that is wrong with it, before anything is drawn. */
 export function checkDraft(draft: Draft, shelf: Shelf, names: TasterNames): void {
   const unknown = unknownIds(draft, shelf, names);
   if (unknown.length > 0) throw new HouseRefusal(404, unknown);
+  const asked = questionIssues(draft);
   const issues = [
-    ...notServed(draft),
+    ...asked,
     ...howMany(draft),
     ...whoPours(draft, names),
     ...repeatedTasters(draft),
     ...target(draft, shelf),
   ];
-  const asks = { ...draft, tasters: draft.tasterIds.length + draft.seats };
-  if (asks.tasters > 0) issues.push(...shortages(shelf, asks));
+  // How much is poured is known only of a layout that can be.
+  if (asked.length === 0 && tastersOf(draft) > 0) issues.push(...shortages(shelf, asksFrom(draft, shelf)));
   if (issues.length > 0) throw new HouseRefusal(422, issues);
+}
+
+/** What a checked draft asks of the shelf: the same whatever is in which glass (F5, Q10). */
+export function asksFrom(draft: Draft, shelf: Shelf): Asks {
+  const { question, targetNameId, distractors, pourMl } = draft;
+  const target = draft.glasses.find(({ vesselId }) => nameOf(shelf, vesselId).nameId === targetNameId);
+  return {
+    pours: poursOf(draft, target?.vesselId ?? null),
+    distractors,
+    glassesOfName: glassesOfName(draft),
+    pourMl,
+    atMost: alcoholAtMost(question, designFrom(draft, shelf, [])),
+  };
 }
 
 const issue = (
@@ -37,7 +52,11 @@ const issue = (
   message: `${what} requires ${limit}, got ${received === null ? "none" : String(received)}`,
 });
 
-function unknownIds({ glasses, distractors, tasterIds }: Draft, shelf: Shelf, names: TasterNames): Issue[] {
+function unknownIds(
+  { glasses, controlVesselId, distractors, tasterIds }: Draft,
+  shelf: Shelf,
+  names: TasterNames,
+): Issue[] {
   const ofThis = (what: string) => `the id of a ${what} of this household`;
   const known = new Set([...shelf.vessels.keys()].map((id) => nameOf(shelf, id).nameId));
   for (const id of shelf.whiskeys.keys()) known.add(`whiskey:${id}`);
@@ -47,6 +66,9 @@ function unknownIds({ glasses, distractors, tasterIds }: Draft, shelf: Shelf, na
         ? []
         : [issue("unknown_vessel", ["glasses", i, "vesselId"], "vessel", ofThis("vessel"), vesselId)],
     ),
+    ...(controlVesselId === null || shelf.vessels.has(controlVesselId)
+      ? []
+      : [issue("unknown_vessel", ["controlVesselId"], "vessel", ofThis("vessel"), controlVesselId)]),
     ...distractors.flatMap((nameId, i) =>
       known.has(nameId)
         ? []
@@ -57,12 +79,6 @@ function unknownIds({ glasses, distractors, tasterIds }: Draft, shelf: Shelf, na
     ),
   ];
 }
-
-/** Until the other layouts are drawn. */
-const notServed = ({ question }: Draft): Issue[] =>
-  question === "which_is_which" || question === "like_best"
-    ? []
-    : [issue("question_not_served", ["question"], "a flight", "which_is_which or like_best", question)];
 
 const MOST_TASTERS = 12;
 
@@ -112,18 +128,13 @@ function repeatedTasters({ tasterIds }: Draft): Issue[] {
   );
 }
 
-/** F1: a target that had to be in a glass would tell that it is. */
-function target({ targetNameId, glasses, distractors }: Draft, shelf: Shelf): Issue[] {
-  if (targetNameId === null || distractors.includes(targetNameId)) return [];
-  return glasses.some(({ vesselId }) => nameOf(shelf, vesselId).nameId === targetNameId)
-    ? []
-    : [
-        issue(
-          "target_not_offered",
-          ["targetNameId"],
-          "the target",
-          "one of the names on offer",
-          targetNameId,
-        ),
-      ];
+/** F1: a target that had to be in a glass would tell that it is. Q3: of `how_close` everybody is told that it is in one. */
+function target({ question, targetNameId, glasses, distractors }: Draft, shelf: Shelf): Issue[] {
+  if (targetNameId === null) return [];
+  if (glasses.some(({ vesselId }) => nameOf(shelf, vesselId).nameId === targetNameId)) return [];
+  const path = ["targetNameId"];
+  if (question === "how_close")
+    return [issue("target_not_poured", path, "the target", "a glass of it", targetNameId)];
+  if (distractors.includes(targetNameId)) return [];
+  return [issue("target_not_offered", path, "the target", "one of the names on offer", targetNameId)];
 }

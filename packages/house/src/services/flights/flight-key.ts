@@ -1,38 +1,20 @@
-import { drawCodes, servingOrders } from "@partsproof/core/sensory";
-import { chanceOf } from "./chance.ts";
+import { REFERENCE_LABEL } from "../../protocol/index.ts";
 import { ethanolPerMl } from "./offer.ts";
+import { designOf, inSets, questionOf } from "./question.ts";
 import type { House } from "../ports.ts";
 import { refuse } from "../refuse.ts";
 import type { FlightKey, FlightKeyRow, FlightRow, SheetRow } from "../rows.ts";
 import { seal, unseal } from "./seal.ts";
-import type { Shelf } from "../shelf/index.ts";
+import { nameOf, type Shelf } from "../shelf/index.ts";
 
 /** What is under seal: ids and codes, all of fixed length. Labels are not in it; they stand on offer. */
 export interface SealedKey {
   readonly glasses: readonly { readonly vesselId: string; readonly nameId: string }[];
   readonly codes: FlightKey["codes"];
+  readonly expected?: number;
+  readonly said?: readonly string[];
   /** What the commitment was made with, as hex; not in keys sealed before there was one. */
   readonly nonce?: string;
-}
-
-/** One serving order and one set of fresh codes for each sheet (F2). */
-export function drawKey(
-  house: Pick<House, "random">,
-  glasses: SealedKey["glasses"],
-  sheetIds: readonly string[],
-): { readonly key: SealedKey; readonly orders: readonly (readonly string[])[] } {
-  const chance = chanceOf(house);
-  const drawn = servingOrders(glasses.length, sheetIds.length, chance).orders;
-  const codes = drawCodes(glasses.length * sheetIds.length, chance);
-  const behind = drawn.flatMap((order, row) =>
-    order.map((glass, place) => ({
-      sheetId: sheetIds[row] ?? "",
-      code: codes[row * glasses.length + place] ?? "",
-      glass,
-    })),
-  );
-  const orders = sheetIds.map((id) => behind.filter(({ sheetId }) => sheetId === id).map(({ code }) => code));
-  return { key: { glasses, codes: behind }, orders };
 }
 
 export const sealKey = (house: House, flightId: string, key: SealedKey): Promise<string> =>
@@ -60,11 +42,22 @@ export function keyOfUndersides(flight: FlightRow, sheet: SheetRow): SealedKey |
   if (sheet.undersides === null) return null;
   return {
     glasses: flight.marks.map(({ vesselId, nameId }) => ({ vesselId, nameId })),
-    codes: sheet.undersides.map(({ place, mark }) => ({
-      sheetId: sheet.id,
-      code: String(place),
-      glass: flight.marks.findIndex((other) => other.mark === mark),
-    })),
+    codes: [
+      ...(designOf(flight).reference
+        ? [
+            {
+              sheetId: sheet.id,
+              code: REFERENCE_LABEL,
+              glass: flight.marks.findIndex(({ nameId }) => nameId === flight.targetNameId),
+            },
+          ]
+        : []),
+      ...sheet.undersides.map(({ place, mark }) => ({
+        sheetId: sheet.id,
+        code: String(place),
+        glass: flight.marks.findIndex((other) => other.mark === mark),
+      })),
+    ],
   };
 }
 
@@ -72,17 +65,41 @@ export function keyOfUndersides(flight: FlightRow, sheet: SheetRow): SealedKey |
 export function openedKey(
   flight: FlightRow,
   shelf: Shelf,
-  { glasses, codes, nonce }: SealedKey,
+  { glasses, codes, nonce, expected, said }: SealedKey,
   salts: NonNullable<FlightKey["salts"]>,
 ): FlightKey {
+  const sets = inSets(questionOf(flight));
   return {
     ...(nonce === undefined ? {} : { nonce, salts }),
+    ...(expected === undefined ? {} : { expected }),
+    ...(said === undefined ? {} : { said }),
     glasses: glasses.map(({ vesselId, nameId }) => ({
       vesselId,
       nameId,
-      label: flight.namesOnOffer.find((name) => name.nameId === nameId)?.label ?? "",
+      label: sets
+        ? labelApart(shelf, glasses, vesselId)
+        : (flight.namesOnOffer.find((name) => name.nameId === nameId)?.label ?? ""),
       ethanolG: ethanolPerMl(shelf, vesselId) * flight.pourMl,
     })),
     codes,
   };
+}
+
+/** Two vessels to tell apart may hold what has one name, such as two bottles of one whiskey: then the vessels are named. */
+function labelApart(shelf: Shelf, glasses: SealedKey["glasses"], vesselId: string): string {
+  const labels = glasses.map((glass) => nameOf(shelf, glass.vesselId).label);
+  const { label } = nameOf(shelf, vesselId);
+  if (new Set(labels).size === labels.length) return label;
+  const own = shelf.vessels.get(vesselId)?.label ?? "";
+  return own === label ? `${label} (${vesselId.slice(-4)})` : `${label} (${own})`;
+}
+
+/** Q10: how many glasses of each vessel the key has, over all sheets, in the order of the glasses. */
+export function pouredGlasses({ glasses, codes }: Pick<SealedKey, "glasses" | "codes">): Map<string, number> {
+  const poured = new Map(glasses.map(({ vesselId }) => [vesselId, 0]));
+  for (const { glass } of codes) {
+    const vesselId = glasses[glass]?.vesselId ?? "";
+    poured.set(vesselId, (poured.get(vesselId) ?? 0) + 1);
+  }
+  return poured;
 }

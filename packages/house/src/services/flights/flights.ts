@@ -1,9 +1,10 @@
 import { drawNonce, hex } from "@partsproof/core/sealing";
-import { shuffled } from "@partsproof/core/statistics";
 import { born } from "../birth.ts";
 import { chanceOf } from "./chance.ts";
-import { checkDraft } from "./flight-draft.ts";
-import { drawKey, sealKey } from "./flight-key.ts";
+import { asksFrom, checkDraft } from "./flight-draft.ts";
+import { designFrom } from "./design.ts";
+import { drawnGlasses, drawnLayout } from "./drawn-layout.ts";
+import { sealKey } from "./flight-key.ts";
 import { knownFlight, sheetsOf } from "./flight-rows.ts";
 import type { Asked, Handlers } from "../handler.ts";
 import { hashToken, newToken } from "../ids.ts";
@@ -13,7 +14,7 @@ import { pageOf } from "../pages.ts";
 import { promiseOf } from "./promise.ts";
 import type { House } from "../ports.ts";
 import type { FlightKeyRow, FlightRow, SheetRow, TasterRow } from "../rows.ts";
-import { nameOf, type Shelf, shelfState } from "../shelf/index.ts";
+import { type Shelf, shelfState } from "../shelf/index.ts";
 import { showFlight, shownFlight, tasterNames } from "./shown-flight.ts";
 
 const MARKS = "ABCDEFGHIJ";
@@ -42,19 +43,29 @@ async function drawn(
     }),
   );
   const tasterIds = [...body.tasterIds, ...seated.map(({ id }) => id)];
-  // In a drawn order, so that neither a glass number nor a mark tells how the host listed them.
-  const glasses = shuffled(body.glasses, chanceOf(house)).map(({ vesselId }) => ({
-    vesselId,
-    nameId: nameOf(shelf, vesselId).nameId,
-  }));
+  const chance = chanceOf(house);
+  const glasses = drawnGlasses(body, shelf, chance);
+  const head = born(house, at.household);
+  // Ids drawn in one millisecond sort by their random tail: sorted here, the sheets stand as the host named them.
+  const heads = tasterIds.map(() => born(house, at.household)).toSorted((a, b) => (a.id < b.id ? -1 : 1));
+  const sheetIds = heads.map(({ id }) => id);
+  // The nonce first: drawn after the codes it could be chosen to suit them.
+  const nonce = alone ? null : drawNonce(chance);
+  const layout = alone ? null : drawnLayout(body, shelf, glasses, sheetIds, chance);
+  const key = layout?.key ?? null;
+  const places = glasses.map((_, i) => String(i + 1));
+  const design = designFrom(body, shelf, layout?.said ?? ["The order is what your shuffle made it."]);
+  const references = design.reference ? Math.max(1, design.setsEach) : 0;
   const flight: FlightRow = {
-    ...born(house, at.household),
+    ...head,
     name: body.name,
     pouring: body.pouring,
     state: "pouring",
-    glassCount: glasses.length,
+    question: body.question,
+    design,
+    glassCount: design.glassesEach + references,
     pourMl: body.pourMl,
-    ...offerOf(shelf, { ...body, tasters: tasterIds.length }),
+    ...offerOf(shelf, asksFrom(body, shelf)),
     targetNameId: body.targetNameId,
     pourer: body.pourer,
     marks: alone
@@ -69,29 +80,19 @@ async function drawn(
     pourerTokenHash: hashes.pourer,
     pouredAt: null,
     revealedAt: null,
-    commitment: null,
+    commitment: key && nonce ? promiseOf(house, head.id, key, nonce) : null,
     closing: null,
-    question: body.question,
-    design: null,
   };
-  // Ids drawn in one millisecond sort by their random tail: sorted here, the sheets stand as the host named them.
-  const heads = tasterIds.map(() => born(house, at.household)).toSorted((a, b) => (a.id < b.id ? -1 : 1));
-  const sheetIds = heads.map(({ id }) => id);
-  const places = glasses.map((_, i) => String(i + 1));
-  // The nonce first: drawn after the codes it could be chosen to suit them.
-  const nonce = alone ? null : drawNonce(chanceOf(house));
-  const { key, orders } = alone ? { key: null, orders: [places] } : drawKey(house, glasses, sheetIds);
-  const commitment = key && nonce ? promiseOf(house, flight.id, key, nonce) : null;
   return {
-    flight: { ...flight, commitment },
+    flight,
     seated,
-    sheets: heads.map((head, i) => ({
-      ...head,
+    sheets: heads.map((own, i) => ({
+      ...own,
       flightId: flight.id,
       tasterId: tasterIds[i] ?? "",
       state: "free",
       tokenHash: null,
-      order: orders[i] ?? [],
+      order: layout?.orders[i] ?? places,
       notes: [],
       guesses: [],
       ranking: null,

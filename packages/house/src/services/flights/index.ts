@@ -1,4 +1,5 @@
-export { type SealedKey, keyOfUndersides, openedKey, unsealedKey } from "./flight-key.ts";
+export { type SealedKey, keyOfUndersides, openedKey, pouredGlasses, unsealedKey } from "./flight-key.ts";
+export { asksOf, designOf, inSets, questionOf, setsOf, taskOf } from "./question.ts";
 export {
   aDayAfter,
   changed,
@@ -17,6 +18,13 @@ export { pouringHandlers } from "./pouring.ts";
 export { recordOf, saltOf } from "./promise.ts";
 export { seal, unseal } from "./seal.ts";
 export { sheetHandlers, showSheet, takeFree } from "./sheets.ts";
-export { type TasterNames, alcoholOf, sameName, shownFlight, tasterNames } from "./shown-flight.ts";
+export {
+  type TasterNames,
+  alcoholOf,
+  sameName,
+  shownFlight,
+  tasterNames,
+  waitingFor,
+} from "./shown-flight.ts";
 export { needToken, sameHash } from "./tokens.ts";
 export { undersidesHandlers } from "./undersides.ts";

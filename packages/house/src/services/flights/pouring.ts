@@ -1,6 +1,6 @@
 import type { PourList } from "../../protocol/index.ts";
 import type { z } from "zod";
-import { unsealedKey } from "./flight-key.ts";
+import { pouredGlasses, unsealedKey } from "./flight-key.ts";
 import { aDayAfter, changed, keepFlight, keyRowOf, knownFlight, needState, sheetsOf } from "./flight-rows.ts";
 import { closeJoiningsOf, needPourer } from "./guests.ts";
 import type { Handlers } from "../handler.ts";
@@ -29,22 +29,27 @@ export const pouringHandlers: Handlers<"getPourList" | "markPoured" | "callOffFl
       const names = await tasterNames(records, flight.householdId);
       const vessels = await records.list("vessel", flight.householdId);
       const labels = new Map(vessels.map(({ id, label }) => [id, label]));
-      const behind = new Map(key.codes.map(({ code, glass }) => [code, key.glasses[glass]?.vesselId ?? ""]));
-      const poured = Map.groupBy(key.glasses, ({ vesselId }) => vesselId);
+      const vesselIdOf = (glass: number): string => key.glasses[glass]?.vesselId ?? "";
       return {
         flightId: flight.id,
         pourMl: flight.pourMl,
-        totals: [...poured].map(([vesselId, glasses]) => ({
+        totals: [...pouredGlasses(key)].map(([vesselId, glasses]) => ({
           vesselId,
           label: labels.get(vesselId) ?? "",
-          ml: flight.pourMl * glasses.length * sheets.length,
+          ml: flight.pourMl * glasses,
         })),
         tasters: sheets.map((sheet) => ({
           taster: names.get(sheet.tasterId) ?? "",
-          glasses: sheet.order.map((code, i) => {
-            const vesselId = behind.get(code) ?? "";
-            return { set: null, position: i + 1, code, vesselId, label: labels.get(vesselId) ?? "" };
-          }),
+          glasses: key.codes
+            .filter(({ sheetId }) => sheetId === sheet.id)
+            .map(({ code, glass, set }) => ({
+              set: set ?? null,
+              // 0 for "R", which is no glass of the sheet's own (Q12).
+              position: sheet.order.indexOf(code) + 1,
+              code,
+              vesselId: vesselIdOf(glass),
+              label: labels.get(vesselIdOf(glass)) ?? "",
+            })),
         })),
       };
     }),

@@ -19,16 +19,21 @@ import { Remembered } from "../remembered.ts";
 import type { EntryRow, FlightKey, FlightRow, SheetRow } from "../rows.ts";
 
 /** The key in the form that is promised: the same from the setting on to long after the reveal. */
-function coreKey(flightId: string, { glasses, codes }: Pick<SealedKey, "glasses" | "codes">): CoreKey {
+function coreKey(
+  flightId: string,
+  { glasses, codes, expected }: Pick<SealedKey, "glasses" | "codes" | "expected">,
+): CoreKey {
   const turns = new Map<string, number>();
   return {
     flight: flightId,
     glasses: glasses.map(({ vesselId, nameId }, i) => ({ glass: String(i), vessel: vesselId, name: nameId })),
-    codes: codes.map(({ sheetId, code, glass }) => {
-      const turn = (turns.get(sheetId) ?? 0) + 1;
-      turns.set(sheetId, turn);
-      return { sheet: sheetId, turn, code, glass: String(glass) };
+    codes: codes.map(({ sheetId, code, glass, set }) => {
+      const row = `${sheetId} ${set ?? ""}`;
+      const turn = (turns.get(row) ?? 0) + 1;
+      turns.set(row, turn);
+      return { sheet: sheetId, ...(set === undefined ? {} : { set }), turn, code, glass: String(glass) };
     }),
+    ...(expected === undefined ? {} : { expected: String(expected) }),
   };
 }
 
@@ -59,6 +64,9 @@ const bytes = (text: string): Uint8Array => bytesOfHex(text) ?? new Uint8Array()
 function kindOf({ kind, written }: Pick<EntryRow, "kind" | "written">): EntryKind {
   if (kind === "locked") return "lock";
   if (written.guesses !== undefined) return "guess";
+  // An order of a round is a ranking; what is picked in a set is a guess at which is which.
+  if (written.answers !== undefined)
+    return written.answers.some(({ ranking }) => ranking !== null) ? "rank" : "guess";
   return written.ranking !== undefined ? "rank" : "note";
 }
 
@@ -112,7 +120,7 @@ export async function closingOf(
 /** P4: everything that anybody needs to check the promise; null where there was none. */
 export function recordOf(
   { id, commitment, closing }: FlightRow,
-  { glasses, codes, nonce, salts }: FlightKey,
+  { nonce, salts, ...opened }: FlightKey,
   sheets: readonly SheetRow[],
   entries: readonly EntryRow[],
 ): PublishedRecord | null {
@@ -121,7 +129,7 @@ export function recordOf(
     form: RECORD_FORM,
     commitment,
     nonce,
-    key: hex(keyBytes(coreKey(id, { glasses, codes }))),
+    key: hex(keyBytes(coreKey(id, opened))),
     closing,
     sheets: sheets.map((sheet) => ({
       sheet: sheet.id,
