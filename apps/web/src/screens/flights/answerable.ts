@@ -2,7 +2,7 @@ import { type Answerable, canAnswer } from "@partsproof/core/sensory";
 import { askOfPlan, toFind } from "./ask-of-plan.ts";
 import { RISKS } from "./asked-of-panel.data.ts";
 import type { Cupboard } from "./cupboard.ts";
-import { type Plan, tastersOf } from "./plan.ts";
+import { inSets, type Plan, tastersOf } from "./plan.ts";
 
 export type PlanAnswer =
   | { readonly ok: false; readonly lacks: string }
@@ -29,7 +29,8 @@ export function answerable(plan: Plan, { pourables }: Cupboard): PlanAnswer {
   });
   const atHand = {
     tasters: Math.max(1, tastersOf(plan)),
-    sittings: plan.sittings,
+    // Several sets an evening count as as many sittings.
+    sittings: plan.sittings * (inSets(plan) ? plan.sets : 1),
     pourMl: plan.pourMl,
     leftMl: each.map(({ freeMl }) => freeMl),
   };

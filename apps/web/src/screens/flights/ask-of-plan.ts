@@ -11,13 +11,16 @@ export function askOfPlan(
   switch (plan.question) {
     case "tell_apart":
     case "changed":
-      return glasses === 3 && kinds === 2
-        ? { ok: true, ask: { question: plan.question, method: "triangle", sides: 1, share: SHARE_PERCENT } }
-        : { ok: false, lacks: "Pour one of the two twice and the other once: a set of three glasses." };
+      return kinds === 2
+        ? {
+            ok: true,
+            ask: { question: plan.question, method: plan.method, sides: sidesOf(plan), share: SHARE_PERCENT },
+          }
+        : { ok: false, lacks: "Choose the two that are to be told apart." };
     case "agree_with_myself":
-      return kinds >= 2 && plan.pours.every((pour) => pour.glasses === 2)
+      return kinds >= 2
         ? { ok: true, ask: { question: "agree_with_myself", glasses: kinds, again: AGAIN_PERCENT } }
-        : { ok: false, lacks: "Choose two or more, and pour each of them twice." };
+        : { ok: false, lacks: "Choose at least two glasses; each is poured twice." };
     case "how_close":
       if (glasses >= 2 && plan.targetNameId !== null)
         return { ok: true, ask: { question: "how_close", glasses, share: SHARE_PERCENT } };
@@ -33,6 +36,11 @@ export function askOfPlan(
       return { ok: true, ask: { question: "like_best", glasses, share: SHARE_PERCENT } };
   }
   return { ok: false, lacks: "Choose at least two glasses." };
+}
+
+/** One-sided unless either of the two may have more of what is asked for. */
+function sidesOf({ method, pours, expectedVesselId }: Plan): 1 | 2 {
+  return method === "paired" && !pours.some(({ vesselId }) => vesselId === expectedVesselId) ? 2 : 1;
 }
 
 /** What it is to find, in words: without it no number of tasters means anything. */

@@ -1,7 +1,15 @@
 import { printAbv, printMl } from "../../figures/index.ts";
 import { announce, Stepper, useIssuesAt } from "../../parts/index.ts";
 import { PickFromShelf } from "./pick-from-shelf.tsx";
-import { glassesOf, lastIndexOf, MOST_GLASSES, type Plan, tastersOf, withGlasses } from "./plan.ts";
+import {
+  glassesOf,
+  lastIndexOf,
+  mostGlasses,
+  mostOfVessel,
+  type Plan,
+  tastersOf,
+  withGlasses,
+} from "./plan.ts";
 import type { Cupboard, Pourable } from "./cupboard.ts";
 
 export interface PlanFieldProps {
@@ -18,6 +26,7 @@ const facts = ({ abv20, freeMl, name, label }: Pourable): string =>
 /** What goes in the glasses, and how often. */
 export function GlassesField({ plan, onChange, cupboard }: PlanFieldProps) {
   const count = glassesOf(plan);
+  const most = mostGlasses(plan);
   const byId = new Map(cupboard.pourables.map((one) => [one.vesselId, one]));
   const chosen = new Set(plan.pours.map(({ vesselId }) => vesselId));
   const issues = useIssuesAt(["glasses"]);
@@ -29,7 +38,8 @@ export function GlassesField({ plan, onChange, cupboard }: PlanFieldProps) {
           {plan.pours.map(({ vesselId, glasses }) => {
             const pourable = byId.get(vesselId);
             if (pourable === undefined) return null;
-            const needMl = glasses * tasters * plan.pourMl;
+            const ofIt = mostOfVessel(plan, glasses);
+            const needMl = ofIt * tasters * plan.pourMl;
             return (
               <li key={vesselId} className="plan-pour">
                 <p className="name">{pourable.name}</p>
@@ -39,14 +49,15 @@ export function GlassesField({ plan, onChange, cupboard }: PlanFieldProps) {
                     {needMl > pourable.freeMl ? "Too little: " : "Takes "}
                     {printMl(needMl)}
                     {needMl > pourable.freeMl ? " needed" : ""}
-                    {glasses > 1 && ` · poured ${glasses === 2 ? "twice" : `${glasses} times`}`}
+                    {ofIt > 1 &&
+                      ` · ${most.each === 1 ? "at most " : "poured "}${ofIt === 2 ? "twice" : `${ofIt} times`}`}
                   </p>
                 </div>
                 <Stepper
                   label={`Glasses of ${pourable.name}`}
                   value={glasses}
                   min={0}
-                  max={glasses + MOST_GLASSES - count}
+                  max={Math.min(most.each, glasses + most.all - count)}
                   path={["glasses", lastIndexOf(plan, vesselId)]}
                   onChange={(next) => {
                     onChange(withGlasses(plan, vesselId, next));
@@ -67,7 +78,13 @@ export function GlassesField({ plan, onChange, cupboard }: PlanFieldProps) {
       <PickFromShelf
         verb="Pour a glass of"
         path="glasses"
-        full={count >= MOST_GLASSES ? `A flight holds at most ${MOST_GLASSES} glasses.` : null}
+        full={
+          count < most.all
+            ? null
+            : most.all === 2
+              ? "These two are told apart. Take one off to choose another."
+              : `At most ${most.all} glasses are chosen for this question.`
+        }
         choices={cupboard.pourables
           .filter(({ vesselId }) => !chosen.has(vesselId))
           .map((one) => ({ key: one.vesselId, label: one.name, sub: facts(one) }))}
@@ -76,7 +93,7 @@ export function GlassesField({ plan, onChange, cupboard }: PlanFieldProps) {
           announce(`A glass of ${byId.get(vesselId)?.name} added`);
         }}
       />
-      {plan.pours.length > 0 && (
+      {plan.pours.length > 0 && most.each > 1 && (
         <p className="field-hint">
           Pouring one of them twice costs a glass and tells whether a taster agrees with themselves.
         </p>

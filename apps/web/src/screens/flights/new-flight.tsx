@@ -25,9 +25,20 @@ import { NamesField } from "./names-field.tsx";
 import { QuestionField } from "./question-field.tsx";
 import { QuestionNeeds } from "./question-needs.tsx";
 import { SeatsField } from "./seats-field.tsx";
+import { SetsField } from "./sets-field.tsx";
 import { TargetReserve } from "./target-reserve.tsx";
 import { flightPath, flightsPath } from "./paths.ts";
-import { draftOf, glassesOf, namesOffered, newPlan, type Plan, plannedAlcoholG } from "./plan.ts";
+import {
+  draftOf,
+  glassesEach,
+  glassesOf,
+  inSets,
+  mostGlasses,
+  namesOffered,
+  newPlan,
+  type Plan,
+  plannedAlcoholG,
+} from "./plan.ts";
 import { planIssues, stillIssues } from "./plan-issues.ts";
 import { TastersField } from "./tasters-field.tsx";
 import type { Cupboard } from "./cupboard.ts";
@@ -105,10 +116,15 @@ function SetUp({ cupboard, tasters, household }: SetUpProps) {
       <div className="plan-main">
         <Section title="What do you want to know?">
           <QuestionField plan={plan} onChange={setPlan} />
+          {inSets(plan) && <SetsField plan={plan} onChange={setPlan} cupboard={cupboard} />}
         </Section>
         <Section title="The glasses" action={count > 0 && <GlassesAbove count={count} poured />}>
           <p className="plan-count" aria-live="polite">
-            {count === 0 ? "Choose at least two glasses." : `${countGlasses(count)} for each taster.`}
+            {count < 2
+              ? inSets(plan)
+                ? "Choose the two."
+                : "Choose at least two glasses."
+              : `${countGlasses(glassesEach(plan))} for each taster.`}
           </p>
           <GlassesField plan={plan} onChange={setPlan} cupboard={cupboard} />
           <div className="field">
@@ -124,8 +140,8 @@ function SetUp({ cupboard, tasters, household }: SetUpProps) {
             <p className="field-hint">Common practice: 10 to 20 mL, enough to smell and taste twice.</p>
           </div>
         </Section>
-        {count > 0 && (
-          <Section title="The names to guess from">
+        {count > 0 && mostGlasses(plan).each > 1 && (
+          <Section title={plan.question === "which_is_which" ? "The names to guess from" : "The target"}>
             <NamesField plan={plan} onChange={setPlan} cupboard={cupboard} />
             <TargetReserve plan={plan} cupboard={cupboard} />
           </Section>
@@ -137,27 +153,31 @@ function SetUp({ cupboard, tasters, household }: SetUpProps) {
             value={plan.name}
             onChange={(name) => setPlan({ ...plan, name })}
           />
-          <Choice
-            label="Who pours"
-            path={["pouring"]}
-            value={plan.pouring}
-            onChange={(pouring) =>
-              setPlan({
-                ...plan,
-                pouring,
-                tasterIds: pouring === "alone" ? plan.tasterIds.slice(0, 1) : plan.tasterIds,
-              })
-            }
-            options={[
-              { value: "someone else", label: "Somebody who does not taste" },
-              { value: "alone", label: "I am alone" },
-            ]}
-            hint={
-              plan.pouring === "alone"
-                ? "You mark the undersides, pour, and mix the glasses up. You look underneath only after your sheet is locked."
-                : "The pourer gets a page of their own that tells what goes in which glass. Nobody else may see it."
-            }
-          />
+          {mostGlasses(plan).each === 1 ? (
+            <p>Somebody who does not taste pours: sets and rounds cannot be mixed up alone.</p>
+          ) : (
+            <Choice
+              label="Who pours"
+              path={["pouring"]}
+              value={plan.pouring}
+              onChange={(pouring) =>
+                setPlan({
+                  ...plan,
+                  pouring,
+                  tasterIds: pouring === "alone" ? plan.tasterIds.slice(0, 1) : plan.tasterIds,
+                })
+              }
+              options={[
+                { value: "someone else", label: "Somebody who does not taste" },
+                { value: "alone", label: "I am alone" },
+              ]}
+              hint={
+                plan.pouring === "alone"
+                  ? "You mark the undersides, pour, and mix the glasses up. You look underneath only after your sheet is locked."
+                  : "The pourer gets a page of their own that tells what goes in which glass. Nobody else may see it."
+              }
+            />
+          )}
           {plan.pouring === "someone else" && (
             <TextField
               label="The pourer’s name"
@@ -181,7 +201,7 @@ function SetUp({ cupboard, tasters, household }: SetUpProps) {
             <AlcoholNote
               grams={plannedAlcoholG(plan, cupboard)}
               pourMl={plan.pourMl}
-              glasses={count}
+              glasses={glassesEach(plan)}
               planning
             />
           </Section>

@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { type Cupboard, cupboardOf } from "./cupboard.ts";
 import {
   draftOf,
+  glassesEach,
   glassesOf,
   lastIndexOf,
   namesOffered,
@@ -10,6 +11,7 @@ import {
   type Plan,
   plannedAlcoholG,
   withGlasses,
+  withQuestion,
 } from "./plan.ts";
 import { vesselName } from "./vessel-name.ts";
 
@@ -97,6 +99,73 @@ describe("a planned flight against the house that makes it", { timeout: 60_000 }
     }
     // The strength in between is printed by the house and read again, which costs the last digits.
     expect(plannedAlcoholG(plan, cupboard)).toBeCloseTo(flight.alcoholAtMost.grams, 9);
+  });
+});
+
+describe("a plan by its question", () => {
+  const two = withGlasses(withGlasses(newPlan("today"), "a", 2), "b", 1);
+
+  test("what a question has no use for is not sent; the house can read what is", () => {
+    const name = `whiskey:${"0".repeat(26)}`;
+    const asked = (more: Partial<Plan>) =>
+      draftOf({ ...withQuestion(two, more.question ?? "like_best"), ...more }, [name]);
+    const full = {
+      distractors: [name],
+      targetNameId: name,
+      asked: "sweeter",
+      expectedVesselId: "a",
+      reference: true,
+    };
+    expect(asked({ ...full, question: "like_best" })).toMatchObject({ distractors: [], targetNameId: name });
+    expect(asked({ ...full, question: "like_best" })).not.toHaveProperty("method");
+    expect(asked({ ...full, question: "tell_apart" })).toMatchObject({
+      method: "triangle",
+      sets: 2,
+      targetNameId: null,
+    });
+    expect(asked({ ...full, question: "tell_apart" })).not.toHaveProperty("asked");
+    expect(asked({ ...full, question: "changed", method: "paired" })).toMatchObject({
+      asked: "sweeter",
+      expectedVesselId: "a",
+    });
+    expect(asked({ ...full, question: "how_close" })).toMatchObject({ reference: true, targetNameId: name });
+  });
+
+  test("two to tell apart are two glasses, and the glasses a taster gets follow from the sets", () => {
+    const apart = withQuestion(two, "tell_apart");
+    expect(apart.pours).toEqual([
+      { vesselId: "a", glasses: 1 },
+      { vesselId: "b", glasses: 1 },
+    ]);
+    // ISO 4120 and ISO 10399: three glasses a set; ISO 5495: two; the tetrad: four.
+    const each = (["triangle", "duo_trio", "paired", "tetrad"] as const).map((method) =>
+      glassesEach({ ...apart, method, sets: 3 }),
+    );
+    expect(each).toEqual([9, 9, 6, 12]);
+    expect(glassesEach(withQuestion(two, "agree_with_myself"))).toBe(4);
+    expect(withQuestion({ ...two, pouring: "alone" }, "tell_apart").pouring).toBe("someone else");
+  });
+
+  test("alcohol at most, by hand: two triangles of 10 mL, the stronger twice in each", () => {
+    const bottle = (vesselId: string, ethanolPerMl: number) => ({
+      vesselId,
+      ethanolPerMl,
+      label: vesselId,
+      nameId: `whiskey:${vesselId}`,
+      name: vesselId,
+      blend: false,
+      abv20: 40,
+      freeMl: 500,
+    });
+    const cupboard: Cupboard = { pourables: [bottle("a", 0.3), bottle("b", 0.4)], names: new Map() };
+    const apart = { ...withQuestion(two, "tell_apart"), pourMl: 10 };
+    // 2 sets of (0.4 + 0.4 + 0.3) g/mL times 10 mL.
+    expect(plannedAlcoholG(apart, cupboard)).toBeCloseTo(22, 9);
+    // Two rounds of both: 2 times 0.7 g/mL times 10 mL.
+    expect(plannedAlcoholG({ ...withQuestion(two, "agree_with_myself"), pourMl: 10 }, cupboard)).toBeCloseTo(
+      14,
+      9,
+    );
   });
 });
 

@@ -1,12 +1,21 @@
-import type { QuestionId } from "@partsproof/core/sensory";
+import { DISCRIMINATION, type DiscriminationMethod, type QuestionId } from "@partsproof/core/sensory";
 import type { BodyOf, Flight } from "@partsproof/house/protocol";
 import { alcoholAtMostG } from "./alcohol-at-most.ts";
 import type { Cupboard, Pourable } from "./cupboard.ts";
 
 /** A flight as it is being set up. */
 export interface Plan {
-  /** What the flight is to answer; the house itself keeps no question. */
+  /** What the flight is to answer. */
   readonly question: QuestionId;
+  /** How two are told apart. */
+  readonly method: DiscriminationMethod;
+  /** Sets that each taster gets. */
+  readonly sets: number;
+  /** Paired comparison: what is asked for, as in "sweeter", and the vessel that is said to have more of it. */
+  readonly asked: string;
+  readonly expectedVesselId: string | null;
+  /** How close: a glass of the target labelled R besides the hidden one. */
+  readonly reference: boolean;
   readonly name: string;
   readonly pouring: Flight["pouring"];
   /** How many glasses from each vessel, in the order chosen. */
@@ -23,6 +32,8 @@ export interface Plan {
 }
 
 export const MOST_GLASSES = 10;
+/** Of each round: every glass is poured twice. */
+const MOST_AGAIN = 8;
 export const MOST_TASTERS = 12;
 export const MOST_DISTRACTORS = 6;
 
@@ -31,7 +42,13 @@ const USUAL_POUR_ML = 15;
 
 export function newPlan(today: string): Plan {
   return {
-    question: "like_best",
+    // Names, guesses and an order: what a flight gathers where nobody says otherwise.
+    question: "which_is_which",
+    method: "triangle",
+    sets: 2,
+    asked: "",
+    expectedVesselId: null,
+    reference: false,
     name: `Flight of ${today}`,
     pouring: "someone else",
     pours: [],
@@ -45,8 +62,55 @@ export function newPlan(today: string): Plan {
   };
 }
 
+/** Two are told apart, set by set. */
+export const inSets = ({ question }: Pick<Plan, "question">): boolean =>
+  question === "tell_apart" || question === "changed";
+
+/** The most glasses, and the most of one whiskey, that are chosen for a question. */
+export function mostGlasses({ question }: Pick<Plan, "question">): {
+  readonly all: number;
+  readonly each: number;
+} {
+  if (question === "tell_apart" || question === "changed") return { all: 2, each: 1 };
+  return question === "agree_with_myself"
+    ? { all: MOST_AGAIN, each: 1 }
+    : { all: MOST_GLASSES, each: MOST_GLASSES };
+}
+
+/** Another question asked of the same glasses; those it has no room for are left out. */
+export function withQuestion(plan: Plan, question: QuestionId): Plan {
+  const { all, each } = mostGlasses({ question });
+  const pours = plan.pours.map((pour) => ({ ...pour, glasses: Math.min(pour.glasses, each) }));
+  return {
+    ...plan,
+    question,
+    pours: all < MOST_GLASSES ? pours.slice(0, all) : pours,
+    // Sets and rounds are not poured alone: the undersides tell of one row.
+    pouring: each === 1 ? "someone else" : plan.pouring,
+  };
+}
+
+/** Glasses chosen. */
 export const glassesOf = ({ pours }: Pick<Plan, "pours">): number =>
   pours.reduce((sum, { glasses }) => sum + glasses, 0);
+
+/** Glasses that each taster drinks from, R included. */
+export function glassesEach(plan: Plan): number {
+  if (inSets(plan)) return plan.sets * (DISCRIMINATION[plan.method].orders[0]?.length ?? 0);
+  if (plan.question === "agree_with_myself") return 2 * glassesOf(plan);
+  return glassesOf(plan) + (plan.question === "how_close" && plan.reference ? 1 : 0);
+}
+
+/** Glasses of one vessel that is poured so often that each taster gets at most. */
+export function mostOfVessel(plan: Plan, glasses: number): number {
+  if (inSets(plan)) return plan.sets * mostInSet(plan.method);
+  return plan.question === "agree_with_myself" ? 2 * glasses : glasses;
+}
+
+/** Of one of the two in a set, in the order that has most of it. */
+function mostInSet(method: DiscriminationMethod): number {
+  return Math.max(...DISCRIMINATION[method].orders.map((order) => order.split("A").length - 1));
+}
 
 /** Tasters named and seats for guests. */
 export const tastersOf = ({ pouring, tasterIds, seats }: Plan): number =>
@@ -69,14 +133,33 @@ export function namesOffered(plan: Plan, pourables: readonly Pourable[]): readon
       const nameId = nameOf.get(vesselId);
       return nameId === undefined ? [] : Array.from({ length: glasses }, () => nameId);
     }),
-    ...plan.distractors,
+    ...(plan.question === "which_is_which" ? plan.distractors : []),
   ];
 }
 
 /** At most, in grams for each taster. */
-export function plannedAlcoholG(plan: Plan, { pourables, names }: Cupboard): number {
+export function plannedAlcoholG(plan: Plan, cupboard: Cupboard): number {
+  const { pourables, names } = cupboard;
+  const perMl = (vesselId: string): number =>
+    pourables.find((one) => one.vesselId === vesselId)?.ethanolPerMl ?? 0;
+  if (inSets(plan)) {
+    const each = plan.pours.map(({ vesselId }) => perMl(vesselId)).toSorted((a, b) => b - a);
+    const inSet = DISCRIMINATION[plan.method].orders[0]?.length ?? 0;
+    const strong = mostInSet(plan.method);
+    return plan.sets * plan.pourMl * ((each[0] ?? 0) * strong + (each[1] ?? 0) * (inSet - strong));
+  }
+  if (plan.question === "agree_with_myself") {
+    return plan.pours.reduce(
+      (sum, { vesselId, glasses }) => sum + 2 * glasses * plan.pourMl * perMl(vesselId),
+      0,
+    );
+  }
+  const reference =
+    plan.question === "how_close" && plan.reference
+      ? plan.pourMl * (names.get(plan.targetNameId ?? "")?.ethanolPerMl ?? 0)
+      : 0;
   const offered = namesOffered(plan, pourables).map((nameId) => names.get(nameId)?.ethanolPerMl ?? 0);
-  return alcoholAtMostG(offered, glassesOf(plan), plan.pourMl);
+  return reference + alcoholAtMostG(offered, glassesOf(plan), plan.pourMl);
 }
 
 /** Where in the list of glasses that is sent the last one of a vessel stands. */
@@ -91,15 +174,23 @@ export function lastIndexOf(plan: Plan, vesselId: string): number {
 
 export function draftOf(plan: Plan, offered: readonly string[]): BodyOf<"addFlight"> {
   const alone = plan.pouring === "alone";
+  const paired = inSets(plan) && plan.method === "paired";
+  const expected = plan.pours.find(({ vesselId }) => vesselId === plan.expectedVesselId)?.vesselId ?? null;
   return {
     name: plan.name,
     pouring: plan.pouring,
+    question: plan.question,
+    // What the question has no use for is not sent: the house refuses it.
+    ...(inSets(plan) ? { method: plan.method, sets: plan.sets } : {}),
+    ...(paired ? { asked: plan.asked, expectedVesselId: expected } : {}),
+    ...(plan.question === "how_close" ? { reference: plan.reference } : {}),
     glasses: plan.pours.flatMap(({ vesselId, glasses }) =>
       Array.from({ length: glasses }, () => ({ vesselId })),
     ),
-    distractors: [...plan.distractors],
+    distractors: plan.question === "which_is_which" ? [...plan.distractors] : [],
     // A target chosen before its name was taken off the offer is no target any more.
-    targetNameId: offered.includes(plan.targetNameId ?? "") ? plan.targetNameId : null,
+    targetNameId:
+      mostGlasses(plan).each > 1 && offered.includes(plan.targetNameId ?? "") ? plan.targetNameId : null,
     pourMl: plan.pourMl,
     tasterIds: [...plan.tasterIds],
     seats: alone ? 0 : plan.seats,

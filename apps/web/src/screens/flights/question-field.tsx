@@ -1,16 +1,13 @@
 import { type QuestionId, QUESTIONS } from "@partsproof/core/sensory";
 import { useId } from "react";
-import type { Plan } from "./plan.ts";
+import { type Plan, withQuestion } from "./plan.ts";
 
 /** How the question is poured here, where that does not go without saying. */
 const HOW: Readonly<Partial<Record<QuestionId, string>>> = {
-  tell_apart:
-    "Here a set is three glasses: one whiskey twice, the other once. The taster names them; luck finds the single one 1 time in 3. Another evening, pour the other one twice.",
-  changed:
-    "Here a set is three glasses: one of the two twice, the other once. The sample kept from before must stand on the shelf as a vessel of its own.",
-  how_close: "The target stands hidden among the glasses; each taster puts the likest first.",
-  agree_with_myself:
-    "Pour each of them twice; every glass has its own number, so nobody sees which are alike.",
+  changed: "The sample kept from before must stand on the shelf as a vessel of its own.",
+  how_close: "Each taster puts the likest first, and does not know which glass is the target itself.",
+  agree_with_myself: "All glasses come twice, as two rounds with other numbers in another order.",
+  which_is_which: "Afterwards they are put in order too, best first.",
 };
 
 interface QuestionFieldProps {
@@ -34,7 +31,7 @@ export function QuestionField({ plan, onChange }: QuestionFieldProps) {
               checked={plan.question === id}
               aria-labelledby={`${name}-${id}-title`}
               aria-describedby={`${name}-${id}`}
-              onChange={() => onChange({ ...plan, question: id })}
+              onChange={() => onChange(withQuestion(plan, id))}
             />
             <span className="question-title" id={`${name}-${id}-title`}>
               {QUESTIONS[id].title}
