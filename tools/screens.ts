@@ -1,12 +1,11 @@
-import { mkdirSync, mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { mkdirSync } from "node:fs";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { chromium } from "playwright-core";
 import { chromiumFlags, ensureChromium } from "./chromium.ts";
 import { leave, onLeaving } from "./leaving.ts";
+import { openServer } from "./own-server.ts";
 import { root } from "./place.ts";
-import { run } from "./run.ts";
 import { asker } from "./screens/ask.ts";
 import { fileOf, looks, openLook, photograph } from "./screens/photograph.ts";
 import { setScene } from "./screens/set-scene.ts";
@@ -22,22 +21,10 @@ const folder = join(root, ".screens");
 const docs = join(root, "docs", "screens");
 if (webIsStale() && !(await buildWeb()).ok) process.exit(1);
 
-const data = mkdtempSync(join(tmpdir(), "partsproof-screens-"));
-onLeaving(() => rmSync(data, { recursive: true, force: true }));
-const open = Promise.withResolvers<string>();
-const server = run(process.execPath, [join(root, "apps", "server", "src", "main.ts")], {
-  env: { PORT: "0", PARTSPROOF_DATA: data },
-  onLine: (line) => {
-    const address = /open at (http:\S+)/.exec(line)?.[1];
-    if (address !== undefined) open.resolve(address);
-  },
-});
-void server.then(({ ending }) =>
-  open.reject(new Error(`the server ended with ${ending} before it listened`)),
-);
+const opened = openServer("screens");
 
 try {
-  const address = await open.promise;
+  const address = await opened;
   const { path } = await ensureChromium();
   const browser = await chromium.launch({ executablePath: path, args: [...chromiumFlags] });
   onLeaving(() => browser.close());

@@ -1,11 +1,8 @@
-import { mkdtempSync, rmSync } from "node:fs";
-import { cpus, loadavg, tmpdir } from "node:os";
-import { join } from "node:path";
+import { cpus, loadavg } from "node:os";
 import { chromium, type Page } from "playwright-core";
 import { chromiumFlags, ensureChromium } from "./chromium.ts";
 import { leave, onLeaving } from "./leaving.ts";
-import { root } from "./place.ts";
-import { run } from "./run.ts";
+import { openServer } from "./own-server.ts";
 import { asker } from "./screens/ask.ts";
 import { sixtyWhiskeys } from "./slider/sixty-whiskeys.ts";
 import { processorTime } from "./slider/processor-time.ts";
@@ -22,19 +19,7 @@ const STEPS = 25;
 
 // Always anew: what a test built is not what people get.
 if (!(await buildWeb()).ok) process.exit(1);
-const data = mkdtempSync(join(tmpdir(), "partsproof-slider-"));
-onLeaving(() => rmSync(data, { recursive: true, force: true }));
-const open = Promise.withResolvers<string>();
-const server = run(process.execPath, [join(root, "apps", "server", "src", "main.ts")], {
-  env: { PORT: "0", PARTSPROOF_DATA: data },
-  onLine: (line) => {
-    const address = /open at (http:\S+)/.exec(line)?.[1];
-    if (address !== undefined) open.resolve(address);
-  },
-});
-void server.then(({ ending }) =>
-  open.reject(new Error(`the server ended with ${ending} before it listened`)),
-);
+const opened = openServer("slider");
 
 const sorted = (values: readonly number[]): readonly number[] => values.toSorted((a, b) => a - b);
 const quantile = (values: readonly number[], q: number): number =>
@@ -69,7 +54,7 @@ async function moveAll(page: Page): Promise<void> {
 }
 
 try {
-  const address = await open.promise;
+  const address = await opened;
   const household = await sixtyWhiskeys(asker(address));
   const { path, version } = await ensureChromium();
   const browser = await chromium.launch({ executablePath: path, args: [...chromiumFlags] });

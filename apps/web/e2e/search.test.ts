@@ -96,6 +96,11 @@ describe("what comes closest, in a real browser", () => {
     await page.getByRole("button", { name: "What does each rule cost?" }).click();
     await page.locator(".wonder-answer h3").waitFor();
     await look("closest, the price of rules");
+    // The question stands: it is asked again of a search that changes under it.
+    await page.getByLabel("Youngest", { exact: true }).fill("8");
+    await page.locator(".wonder-answer", { hasText: "at least 8 years" }).waitFor();
+    await page.getByLabel("Youngest", { exact: true }).fill("7");
+    await page.locator(".wonder-answer", { hasText: "at least 7 years" }).waitFor();
     await page.getByRole("button", { name: "With fewer bottles" }).click();
     await page.locator(".wonder-answer .traded li").first().waitFor();
     await page.getByRole("button", { name: "What to buy, what is never needed" }).click();

@@ -113,6 +113,13 @@ export function houseCommand<A extends string, M extends string, F extends Flags
   };
 }
 
+type WhichHousehold = Which & { readonly household?: string };
+
+async function atHousehold(open: OpenHouse, which: WhichHousehold): Promise<AtHousehold> {
+  const { client } = await open(which);
+  return { client, household: await chooseHousehold(client, which.household) };
+}
+
 /** A command in one household. */
 export function householdCommand<A extends string, M extends string, F extends Flags>(
   definition: Definition<A, M, F> & {
@@ -123,9 +130,7 @@ export function householdCommand<A extends string, M extends string, F extends F
   return {
     ...plain(face, householdFlags),
     run: async (given, open) => {
-      const which = given.flags as Which & { readonly household?: string };
-      const { client } = await open(which);
-      const here = { client, household: await chooseHousehold(client, which.household) };
+      const here = await atHousehold(open, given.flags);
       return run(given as unknown as Given<A, M, F>, here).catch((error: unknown) =>
         renamed(error, face.places),
       );
@@ -149,11 +154,8 @@ export function fileCommand<F extends Flags>(
   return {
     ...plain(face, householdFlags),
     run: async (given, open) => {
-      const which = given.flags as Which & { readonly household?: string };
-      const at = async (): Promise<AtHousehold> => {
-        const { client } = await open(which);
-        return { client, household: await chooseHousehold(client, which.household) };
-      };
+      const which = given.flags as WhichHousehold;
+      const at = (): Promise<AtHousehold> => atHousehold(open, which);
       const client = which.house === undefined ? await reckoner() : (await open(which)).client;
       return run(given.flags as GivenFlags<F>, { client, at }).catch((error: unknown) =>
         renamed(error, face.places),

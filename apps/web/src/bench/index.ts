@@ -1,6 +1,6 @@
 export { answered, no, type No, short } from "./answered.ts";
 export { type Carried, carriedFrom, carriedText } from "./carried.ts";
-export { asTools, FIRST_TOOLS, MEASURE_CHOICES, type Measure, type Tools } from "./tools.ts";
+export { asTools, FIRST_TOOLS, TOOL_CHOICES, type Tools } from "./tools.ts";
 export {
   type Typed,
   readCelsius,

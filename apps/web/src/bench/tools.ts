@@ -10,7 +10,7 @@ import {
 } from "@partsproof/core/uncertainty";
 
 /** What volumes are measured with: a cylinder's class, or a syringe by what it holds. */
-export type Measure = CylinderClass | "syringe 10" | "syringe 20" | "syringe 60";
+type Measure = CylinderClass | "syringe 10" | "syringe 20" | "syringe 60";
 
 /** What somebody measures with at the table. */
 export interface Tools {
@@ -22,11 +22,19 @@ export interface Tools {
 
 export const FIRST_TOOLS: Tools = { label: "us", measure: "B", scale: "fine", thermometer: "room" };
 
-export const MEASURE_CHOICES: Readonly<Record<Measure, string>> = {
+const MEASURE_CHOICES: Readonly<Record<Measure, string>> = {
   ...CYLINDER_CHOICES,
   "syringe 10": "10 mL syringe",
   "syringe 20": "20 mL syringe",
   "syringe 60": "60 mL syringe",
+};
+
+/** Every tool's classes, in plain words. */
+export const TOOL_CHOICES: { readonly [K in keyof Tools]: Readonly<Record<Tools[K], string>> } = {
+  label: LABEL_CHOICES,
+  measure: MEASURE_CHOICES,
+  scale: SCALE_CHOICES,
+  thermometer: THERMOMETER_CHOICES,
 };
 
 /** Reads back what this device kept; what is not known any more is as at first. */
@@ -37,12 +45,15 @@ export function asTools(text: string | null): Tools {
   } catch {
     // As at first.
   }
-  const pick = <V extends string>(of: Readonly<Record<V, string>>, value: unknown, first: V): V =>
-    typeof value === "string" && Object.hasOwn(of, value) ? (value as V) : first;
+  const pick = <K extends keyof Tools>(tool: K): Tools[K] => {
+    const value = read[tool];
+    const known = typeof value === "string" && Object.hasOwn(TOOL_CHOICES[tool], value);
+    return known ? (value as Tools[K]) : FIRST_TOOLS[tool];
+  };
   return {
-    label: pick(LABEL_CHOICES, read.label, FIRST_TOOLS.label),
-    measure: pick(MEASURE_CHOICES, read.measure, FIRST_TOOLS.measure),
-    scale: pick(SCALE_CHOICES, read.scale, FIRST_TOOLS.scale),
-    thermometer: pick(THERMOMETER_CHOICES, read.thermometer, FIRST_TOOLS.thermometer),
+    label: pick("label"),
+    measure: pick("measure"),
+    scale: pick("scale"),
+    thermometer: pick("thermometer"),
   };
 }

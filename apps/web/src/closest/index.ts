@@ -9,7 +9,7 @@ export {
 } from "./aim.ts";
 export { attributeName } from "./attributes.ts";
 export { INTENSITY_SD } from "./intensity.data.ts";
-export type { Because, Found, Shown, Why } from "./messages.ts";
+export type { Because, Found, Shown, Why, Wish } from "./messages.ts";
 export { problemOf, tastedTogetherAt } from "./problem-of.ts";
 export { printDistance, proofWords } from "./proof-words.ts";
 export { readRules } from "./read-rules.ts";
@@ -20,4 +20,3 @@ export { type Taste, tasteOf } from "./taste.ts";
 export { useQuiet } from "./use-quiet.ts";
 export { type Seeking, TOP, useSearch } from "./use-search.ts";
 export { useWhy } from "./use-why.ts";
-export { useLater } from "./use-later.ts";

@@ -46,7 +46,14 @@ export type ToSearch =
     }
   | { readonly kind: "stop" };
 
-/** Questions that may take long; each is one message to a worker of its own. */
+/** What else can be asked of whatever search stands on the page. */
+export type Wish =
+  | { readonly kind: "conflict" }
+  | { readonly kind: "prices" }
+  | { readonly kind: "trade"; readonly traded: Traded }
+  | { readonly kind: "buy" };
+
+/** A wish and the search it is about. It may take long; each is one message to a worker of its own. */
 export type Why =
   | { readonly kind: "conflict"; readonly problem: Problem }
   | { readonly kind: "prices"; readonly problem: Problem }

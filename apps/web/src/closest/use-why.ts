@@ -1,51 +1,59 @@
 import { useCallback, useEffect, useRef, useState } from "react";
-import type { Because, Why } from "./messages.ts";
+import type { Because, Why, Wish } from "./messages.ts";
 
 export interface Wondering {
-  readonly why: Why | null;
+  readonly wish: Wish | null;
   readonly because: Because | null;
   readonly state: "nothing asked" | "working" | "answered" | "broken";
-  readonly ask: (why: Why) => void;
+  readonly ask: (wish: Wish) => void;
   /** Ends the worker, and forgets what was asked. */
   readonly end: () => void;
 }
 
 interface Asked {
-  readonly why: Why | null;
+  readonly wish: Wish | null;
   readonly because: Because | null;
   readonly broken: boolean;
 }
-const NOTHING: Asked = { why: null, because: null, broken: false };
+const NOTHING: Asked = { wish: null, because: null, broken: false };
 
-/** Asks one slow question at a time, each in a worker of its own that is ended when the question is dropped. */
-export function useWhy(): Wondering {
+/**
+ * Asks one slow question at a time, each in a worker of its own that is ended when the question is dropped. A wish stands until it
+ * is ended: when `about`, the search that is asked of, changes, it is asked of the new one, and no answer stands beside a search
+ * that it is not about.
+ */
+export function useWhy(about: (wish: Wish) => Why): Wondering {
   const worker = useRef<Worker | null>(null);
+  const standing = useRef<Wish | null>(null);
   const [asked, setAsked] = useState(NOTHING);
-  const end = useCallback((): void => {
+  const settle = useCallback((next: Asked): void => {
     worker.current?.terminate();
     worker.current = null;
-    setAsked(NOTHING);
+    standing.current = next.wish;
+    setAsked(next);
   }, []);
-  const ask = useCallback((why: Why): void => {
-    worker.current?.terminate();
-    const own = new Worker(new URL("./why.worker.ts", import.meta.url), { type: "module" });
-    worker.current = own;
-    setAsked({ why, because: null, broken: false });
-    own.addEventListener("message", ({ data }: MessageEvent<Because>) => {
-      own.terminate();
-      setAsked({ why, because: data, broken: false });
-    });
-    own.addEventListener("error", () => {
-      own.terminate();
-      setAsked({ why, because: null, broken: true });
-    });
-    // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a worker's takes no origin
-    own.postMessage(why);
-  }, []);
+  const end = useCallback((): void => settle(NOTHING), [settle]);
+  const ask = useCallback(
+    (wish: Wish): void => {
+      settle({ wish, because: null, broken: false });
+      const own = new Worker(new URL("./why.worker.ts", import.meta.url), { type: "module" });
+      worker.current = own;
+      own.addEventListener("message", ({ data }: MessageEvent<Because>) =>
+        settle({ wish, because: data, broken: false }),
+      );
+      own.addEventListener("error", () => settle({ wish, because: null, broken: true }));
+      // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a worker's takes no origin
+      own.postMessage(about(wish));
+    },
+    [about, settle],
+  );
+  useEffect(() => {
+    if (standing.current !== null) ask(standing.current);
+  }, [ask]);
   useEffect(() => () => worker.current?.terminate(), []);
   let state: Wondering["state"] = "working";
-  if (asked.why === null) state = "nothing asked";
+  if (asked.wish === null) state = "nothing asked";
   else if (asked.because !== null) state = "answered";
   else if (asked.broken) state = "broken";
-  return { why: asked.why, because: asked.because, state, ask, end };
+  return { wish: asked.wish, because: asked.because, state, ask, end };
 }

@@ -1,5 +1,6 @@
 import { scaleLinear } from "d3-scale";
 import { memo, type ReactNode } from "react";
+import { PlotAxis } from "./plot-axis.tsx";
 import "./plots.css";
 
 export interface DotRow {
@@ -29,16 +30,7 @@ export const DotPlot = memo(function DotPlot({ title, series, rows, alone = fals
     <figure className="plot dots">
       <figcaption className="plot-title">{title}</figcaption>
       <div className="plot-rows" aria-hidden="true">
-        <div className="plot-axis">
-          <span />
-          <div className="plot-scale">
-            {TICKS.map((tick) => (
-              <span key={tick} style={{ left: at(tick) }}>
-                {tick}
-              </span>
-            ))}
-          </div>
-        </div>
+        <PlotAxis ticks={TICKS} at={at} />
         {rows.map(({ key, label, values }) => {
           const known = values.filter((value) => value !== null);
           return (

@@ -1,4 +1,5 @@
 import { scaleLinear } from "d3-scale";
+import { PlotAxis } from "./plot-axis.tsx";
 import { printRank } from "./print-rank.ts";
 import "./plots.css";
 
@@ -18,16 +19,7 @@ export function PairPlot({ title, glasses, pairs }: PairPlotProps) {
     <figure className="plot">
       <figcaption className="plot-title">{title}</figcaption>
       <div className="plot-rows">
-        <div className="plot-axis" aria-hidden="true">
-          <span />
-          <div className="plot-scale">
-            {ticks.map((tick) => (
-              <span key={tick} style={{ left: at(tick) }}>
-                {tick}
-              </span>
-            ))}
-          </div>
-        </div>
+        <PlotAxis ticks={ticks} at={at} />
         <ul>
           {pairs.map(({ taster, first, second }) => (
             <li className="plot-row" key={taster}>

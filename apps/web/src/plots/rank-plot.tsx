@@ -1,5 +1,6 @@
 import { scaleLinear } from "d3-scale";
 import type { ReactNode } from "react";
+import { PlotAxis } from "./plot-axis.tsx";
 import { printRank } from "./print-rank.ts";
 import { stackDots, tallest } from "./stack-dots.ts";
 import "./plots.css";
@@ -31,16 +32,7 @@ export function RankPlot({ title, rows, glasses }: RankPlotProps) {
     <figure className="plot">
       <figcaption className="plot-title">{title}</figcaption>
       <div className="plot-rows" aria-hidden="true">
-        <div className="plot-axis">
-          <span />
-          <div className="plot-scale">
-            {ticks.map((tick) => (
-              <span key={tick} style={{ left: at(tick) }}>
-                {tick}
-              </span>
-            ))}
-          </div>
-        </div>
+        <PlotAxis ticks={ticks} at={at} />
         {rows.map((row) => {
           const dots = stackDots(row.ranks, ({ rank }) => rank);
           const height = (tallest(dots) * 2 + 1) * (2 * DOT + 2) + 18;

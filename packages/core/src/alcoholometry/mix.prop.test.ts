@@ -102,17 +102,20 @@ test("A9: pours of one strength do not contract", () => {
       (strength, volumes) => {
         const same = volumes.map((ml) => ({ volumeMl: millilitres20(ml), abv20: abv20(strength) }));
         const { contractionMl, sumMl } = mix(same);
-        expect(Math.abs(contractionMl)).toBeLessThan(1e-12 * sumMl);
+        expect(Math.abs(contractionMl)).toBeLessThan(ROUNDING * sumMl);
       },
     ),
   );
 });
 
+/** What the inverse leaves of a volume, as a share of it: 1e-12 was seen where the density curve has no bend. */
+const ROUNDING = 1e-11;
+
 test("A10: pours of 19.6 % vol or more never swell", () => {
   fc.assert(
     fc.property(fc.array(pourOf(19.6, 100), { minLength: 2, maxLength: 6 }), (all) => {
       const { contractionMl, sumMl } = mix(all);
-      expect(contractionMl).toBeGreaterThan(-1e-12 * sumMl);
+      expect(contractionMl).toBeGreaterThan(-ROUNDING * sumMl);
     }),
     { numRuns: 1000 },
   );
@@ -122,7 +125,7 @@ test("A10: pours of 19.5 % vol or less never shrink", () => {
   fc.assert(
     fc.property(fc.array(pourOf(0, 19.5), { minLength: 2, maxLength: 6 }), (all) => {
       const { contractionMl, sumMl } = mix(all);
-      expect(contractionMl).toBeLessThan(1e-12 * sumMl);
+      expect(contractionMl).toBeLessThan(ROUNDING * sumMl);
     }),
     { numRuns: 1000 },
   );

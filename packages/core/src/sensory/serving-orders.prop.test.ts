@@ -1,18 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { rngFromUint32 } from "../statistics/index.ts";
+import { seeded } from "./fixtures/seeded.ts";
 import { orderBalance, servingOrders } from "./index.ts";
-
-/** A seeded generator (mulberry32, public domain) so that a failure can be run again. */
-function seeded(seed: number) {
-  let state = seed;
-  return rngFromUint32(() => {
-    state = (state + 0x6d2b79f5) | 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return (t ^ (t >>> 14)) >>> 0;
-  });
-}
 
 const glasses = fc.integer({ min: 1, max: 12 });
 const tasters = fc.integer({ min: 1, max: 40 });

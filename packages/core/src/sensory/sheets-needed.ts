@@ -1,4 +1,4 @@
-import { type CountLaw, poolLaws, type TrialsNeeded } from "../statistics/index.ts";
+import { type CountLaw, poolLaws, smallestAndStable, type TrialsNeeded } from "../statistics/index.ts";
 
 /** The smallest count that can come up and that luck reaches or passes with a probability of at most alpha, or null. */
 export function criticalOf(law: CountLaw, alpha: number): number | null {
@@ -22,23 +22,14 @@ export function sheetsNeeded(ask: {
 }): TrialsNeeded | null {
   const { luck, skill, alpha, beta, limit = 30 } = ask;
   let [lucky, skilled] = [poolLaws([]), poolLaws([])];
-  let smallest: { n: number; critical: number } | undefined;
-  let stable: { n: number; critical: number } | undefined;
-  for (let n = 1; n <= (smallest === undefined ? limit : 2 * smallest.n + 5); n += 1) {
-    lucky = poolLaws([lucky, luck]);
-    skilled = poolLaws([skilled, skill]);
-    const critical = criticalOf(lucky, alpha);
-    if (critical === null || skilled.pAtLeast(critical) < 1 - beta) stable = undefined;
-    else {
-      smallest ??= { n, critical };
-      stable ??= { n, critical };
-    }
-  }
-  if (smallest === undefined || stable === undefined) return null;
-  return {
-    smallest: smallest.n,
-    stable: stable.n,
-    criticalAtSmallest: smallest.critical,
-    criticalAtStable: stable.critical,
-  };
+  return smallestAndStable(
+    () => {
+      lucky = poolLaws([lucky, luck]);
+      skilled = poolLaws([skilled, skill]);
+      const critical = criticalOf(lucky, alpha);
+      return critical !== null && skilled.pAtLeast(critical) >= 1 - beta ? critical : null;
+    },
+    limit,
+    (smallest) => 2 * smallest + 5,
+  );
 }

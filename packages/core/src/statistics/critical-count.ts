@@ -1,6 +1,7 @@
 import { binomialTail } from "./binomial-tail.ts";
 import type { Fraction } from "./fraction.ts";
 import { quotient } from "./quotient.ts";
+import { smallestAndStable, type TrialsNeeded } from "./smallest-and-stable.ts";
 
 /** P(at least k of n), the double nearest to the exact fraction. */
 const tail = (n: number, k: number, p: Fraction): number => {
@@ -54,16 +55,6 @@ export function binomialPower(n: number, { p0, p1, alpha }: BinomialTest): numbe
   return critical === null ? 0 : tail(n, critical, p1);
 }
 
-export interface TrialsNeeded {
-  /** The smallest n whose power is 1 - beta or more. A larger n may fall below it again: the power climbs in a saw-tooth. */
-  readonly smallest: number;
-  /** From this n on the power stays at 1 - beta or more. */
-  readonly stable: number;
-  /** The critical count at `smallest` and at `stable`. */
-  readonly criticalAtSmallest: number;
-  readonly criticalAtStable: number;
-}
-
 /**
  * How many trials a binomial test needs so that it misses what is there with a probability of at most beta.
  *
@@ -88,25 +79,15 @@ export function trialsNeeded(
       `trialsNeeded requires p1 above p0, got ${p1.numerator}/${p1.denominator} and ${p0.numerator}/${p0.denominator}`,
     );
   }
-  let smallest: { n: number; critical: number } | undefined;
-  let stable: { n: number; critical: number } | undefined;
   let critical = 0;
-  for (let n = 1; n <= (smallest === undefined ? limit : 3 * smallest.n + 60); n += 1) {
-    const here = criticalCount(n, p0, alpha, critical);
-    // The critical count never falls when a trial is added.
-    critical = here ?? critical;
-    const enough = here !== null && tail(n, here, p1) >= 1 - beta;
-    if (!enough) stable = undefined;
-    else {
-      smallest ??= { n, critical };
-      stable ??= { n, critical };
-    }
-  }
-  if (smallest === undefined || stable === undefined) return null;
-  return {
-    smallest: smallest.n,
-    stable: stable.n,
-    criticalAtSmallest: smallest.critical,
-    criticalAtStable: stable.critical,
-  };
+  return smallestAndStable(
+    (n) => {
+      const here = criticalCount(n, p0, alpha, critical);
+      // The critical count never falls when a trial is added.
+      critical = here ?? critical;
+      return here !== null && tail(n, here, p1) >= 1 - beta ? here : null;
+    },
+    limit,
+    (smallest) => 3 * smallest + 60,
+  );
 }

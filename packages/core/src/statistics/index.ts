@@ -5,7 +5,6 @@ export {
   binomialPower,
   type BinomialTest,
   criticalCount,
-  type TrialsNeeded,
   trialsNeeded,
 } from "./critical-count.ts";
 export { chiSquareUpperTail } from "./chi-square-upper-tail.ts";
@@ -27,3 +26,4 @@ export { poolLaws } from "./pool-laws.ts";
 export { quotient } from "./quotient.ts";
 export { type Rng, rngFromUint32 } from "./rng.ts";
 export { shuffled } from "./shuffled.ts";
+export { smallestAndStable, type TrialsNeeded } from "./smallest-and-stable.ts";

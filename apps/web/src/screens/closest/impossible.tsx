@@ -1,17 +1,10 @@
 import type { Conflict, Problem } from "@partsproof/core/blending";
-import { useEffect } from "react";
-import {
-  printDistance,
-  type RuleKey,
-  type Rules,
-  ruleWords,
-  stands,
-  toggled,
-  useWhy,
-} from "../../closest/index.ts";
+import { useCallback, useEffect } from "react";
+import { printDistance, type Rules, ruleWords, useWhy, type Why } from "../../closest/index.ts";
 import { listed } from "../../figures/index.ts";
-import { Busy, Button } from "../../parts/index.ts";
+import { Busy } from "../../parts/index.ts";
 import { useHousehold } from "../../session/index.ts";
+import { DropRule } from "./drop-rule.tsx";
 import { partsWords } from "./parts-words.ts";
 
 export interface ImpossibleProps {
@@ -24,12 +17,10 @@ export interface ImpossibleProps {
 /** Which rules cannot stand together, and the recipe that breaks fewest of them. */
 export function Impossible({ problem, rules, onRules, nameOf }: ImpossibleProps) {
   const { currency } = useHousehold();
-  const wondering = useWhy();
-  const { ask, end } = wondering;
-  useEffect(() => {
-    ask({ kind: "conflict", problem });
-    return end;
-  }, [problem, ask, end]);
+  const about = useCallback((): Why => ({ kind: "conflict", problem }), [problem]);
+  const wondering = useWhy(about);
+  const { ask } = wondering;
+  useEffect(() => ask({ kind: "conflict" }), [ask]);
   const words = (name: string): string => ruleWords(name, rules, nameOf, currency);
   const conflict = wondering.because?.kind === "conflict" ? wondering.because.conflict : null;
   return (
@@ -44,14 +35,7 @@ export function Impossible({ problem, rules, onRules, nameOf }: ImpossibleProps)
             {conflict.names.map((name) => (
               <li key={name}>
                 <span>{words(name)}</span>
-                {stands(rules, name as RuleKey) && (
-                  <Button
-                    aria-label={`Drop this rule: ${words(name)}`}
-                    onClick={() => onRules((now) => toggled(now, name as RuleKey))}
-                  >
-                    Drop this rule
-                  </Button>
-                )}
+                <DropRule name={name} words={words(name)} rules={rules} onRules={onRules} />
               </li>
             ))}
           </ul>

@@ -1,5 +1,5 @@
 import { memo, type ReactElement } from "react";
-import { useLater } from "../../closest/index.ts";
+import { useSettled } from "../batches/use-settled.ts";
 
 /** Time for one part to be drawn on a phone four times slower than this. */
 export const STEP_MS = 60;
@@ -12,5 +12,5 @@ export const Later = memo(function Later({
   readonly after: number;
   readonly children: ReactElement;
 }) {
-  return useLater(children, after);
+  return useSettled(children, after);
 });

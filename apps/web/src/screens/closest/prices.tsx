@@ -1,7 +1,7 @@
 import type { PriceOfRule } from "@partsproof/core/blending";
-import { printDistance, type RuleKey, type Rules, ruleWords, stands, toggled } from "../../closest/index.ts";
-import { Button } from "../../parts/index.ts";
+import { printDistance, type Rules, ruleWords } from "../../closest/index.ts";
 import { useHousehold } from "../../session/index.ts";
+import { DropRule } from "./drop-rule.tsx";
 import { partsWords } from "./parts-words.ts";
 
 export interface PricesProps {
@@ -33,13 +33,8 @@ export function Prices({ prices, rules, onRules, nameOf }: PricesProps) {
                 <span className="soft small"> without it, {partsWords(without, nameOf)}</span>
               )}
             </span>
-            {(costs ?? 0) >= 0.005 && stands(rules, name as RuleKey) && (
-              <Button
-                aria-label={`Drop this rule: ${words(name)}`}
-                onClick={() => onRules((now) => toggled(now, name as RuleKey))}
-              >
-                Drop this rule
-              </Button>
+            {(costs ?? 0) >= 0.005 && (
+              <DropRule name={name} words={words(name)} rules={rules} onRules={onRules} />
             )}
           </li>
         ))}

@@ -1,6 +1,14 @@
 import type { Problem, Traded } from "@partsproof/core/blending";
-import { useEffect, useMemo } from "react";
-import { type Because, type Rules, type Shelf, TOP, useWhy, type Why } from "../../closest/index.ts";
+import { useCallback, useMemo } from "react";
+import {
+  type Because,
+  type Rules,
+  type Shelf,
+  TOP,
+  useWhy,
+  type Why,
+  type Wish,
+} from "../../closest/index.ts";
 import { Busy, Button } from "../../parts/index.ts";
 import { Buy } from "./buy.tsx";
 import { Prices } from "./prices.tsx";
@@ -21,11 +29,8 @@ const TRADES: readonly (readonly [Traded, string])[] = [
   ["age", "With older whiskeys"],
 ];
 
-/** What else can be asked of a search: slow questions, each begun by a tap and ended by another. */
+/** What else can be asked of a search: slow questions, each begun by a tap and ended by another; while it stands, it is asked of each new search. */
 export function Wonder({ problem, shelf, rules, onRules, nameOf }: WonderProps) {
-  const { why, because, state, ask, end } = useWhy();
-  // What was answered of another search does not stand beside this one.
-  useEffect(() => end, [problem, end]);
   const candidates = useMemo(
     () =>
       shelf.whiskeys
@@ -33,21 +38,31 @@ export function Wonder({ problem, shelf, rules, onRules, nameOf }: WonderProps) 
         .map((one) => ({ ...one, availableMl: null })),
     [shelf],
   );
-  const button = (label: string, asked: Why) => (
-    <Button aria-pressed={sameWhy(why, asked)} onClick={() => ask(asked)}>
-      {label}
-    </Button>
+  const about = useCallback(
+    (asked: Wish): Why =>
+      asked.kind === "buy"
+        ? { kind: "buy", problem: withCandidates(problem, candidates), candidates, top: TOP }
+        : { ...asked, problem },
+    [problem, candidates],
   );
-  const bought = withCandidates(problem, candidates);
+  const { wish, because, state, ask, end } = useWhy(about);
+  const button = (label: string, asked: Wish) => {
+    const stands = sameWish(wish, asked);
+    return (
+      <Button aria-pressed={stands} onClick={() => (stands ? end() : ask(asked))}>
+        {label}
+      </Button>
+    );
+  };
   return (
     <section className="section wonder">
       <h2>And if …</h2>
       <div className="form-actions">
-        {rules.on.length > 0 && button("What does each rule cost?", { kind: "prices", problem })}
+        {rules.on.length > 0 && button("What does each rule cost?", { kind: "prices" })}
         {TRADES.map(([traded, label]) => (
-          <span key={traded}>{button(label, { kind: "trade", problem, traded })}</span>
+          <span key={traded}>{button(label, { kind: "trade", traded })}</span>
         ))}
-        {button("What to buy, what is never needed", { kind: "buy", problem: bought, candidates, top: TOP })}
+        {button("What to buy, what is never needed", { kind: "buy" })}
       </div>
       {state === "working" && (
         <div className="wonder-busy">
@@ -83,10 +98,10 @@ function Answer({ because, rules, onRules, nameOf, candidates }: AnswerProps) {
   return null;
 }
 
-const sameWhy = (why: Why | null, asked: Why): boolean =>
-  why !== null &&
-  why.kind === asked.kind &&
-  (why.kind !== "trade" || (asked.kind === "trade" && why.traded === asked.traded));
+const sameWish = (wish: Wish | null, asked: Wish): boolean =>
+  wish !== null &&
+  wish.kind === asked.kind &&
+  (wish.kind !== "trade" || (asked.kind === "trade" && wish.traded === asked.traded));
 
 /** The search without the candidates on the shelf's side, and rules that let a candidate in. */
 function withCandidates(problem: Problem, candidates: readonly { readonly id: string }[]): Problem {

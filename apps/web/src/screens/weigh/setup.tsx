@@ -1,16 +1,9 @@
-import {
-  LABEL_CHOICES,
-  type LabelClass,
-  SCALE_CHOICES,
-  type ScaleClass,
-  THERMOMETER_CHOICES,
-  type ThermometerClass,
-} from "@partsproof/core/uncertainty";
 import { type ReactNode, useState } from "react";
 import { asTools, readCelsius, readGrams, readVolumeOf, short } from "../../bench/index.ts";
-import { Button, Choice, SelectField, sentence, TextField } from "../../parts/index.ts";
+import { Button, Choice, sentence, TextField } from "../../parts/index.ts";
 import { keep, kept } from "../../session/index.ts";
 import { type Pouring, standing } from "../../weighing/index.ts";
+import { ToolField } from "../reckon/tool-field.tsx";
 import { KitchenNote } from "./kitchen-note.tsx";
 
 type Plan = Pick<Pouring, "key" | "title" | "batch" | "parts" | "sources" | "waterTo">;
@@ -25,13 +18,6 @@ export interface SetupProps {
 }
 
 const TOOLS_KEY = "bench.tools";
-
-const options = (of: Readonly<Record<string, string>>) =>
-  Object.entries(of).map(([value, words]) => (
-    <option key={value} value={value}>
-      {words}
-    </option>
-  ));
 
 /** Scale, room and vessel, before the first pour. */
 export function Setup({ plan, vesselMl, onStart, children }: SetupProps) {
@@ -83,12 +69,7 @@ export function Setup({ plan, vesselMl, onStart, children }: SetupProps) {
       }}
     >
       {children}
-      <SelectField
-        label="Your scale"
-        value={tools.scale}
-        onChange={(value) => setTools({ ...tools, scale: value as ScaleClass })}
-        options={options(SCALE_CHOICES)}
-      />
+      <ToolField tool="scale" label="Your scale" tools={tools} onChange={setTools} />
       <TextField
         label="The vessel holds"
         optional
@@ -125,18 +106,8 @@ export function Setup({ plan, vesselMl, onStart, children }: SetupProps) {
             hint="24 °C or 75 °F. Grams hardly depend on it."
             wrong={celsius.ok ? null : celsius.wrong}
           />
-          <SelectField
-            label="The temperature is from a"
-            value={tools.thermometer}
-            onChange={(value) => setTools({ ...tools, thermometer: value as ThermometerClass })}
-            options={options(THERMOMETER_CHOICES)}
-          />
-          <SelectField
-            label="Strengths are from a"
-            value={tools.label}
-            onChange={(value) => setTools({ ...tools, label: value as LabelClass })}
-            options={options(LABEL_CHOICES)}
-          />
+          <ToolField tool="thermometer" tools={tools} onChange={setTools} />
+          <ToolField tool="label" tools={tools} onChange={setTools} />
         </div>
       </details>
       <KitchenNote />

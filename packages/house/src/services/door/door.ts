@@ -3,7 +3,7 @@ import { bornOfHouse } from "../birth.ts";
 import type { Handlers, Who } from "../handler.ts";
 import { limitsOf } from "../limits/index.ts";
 import { hubOf } from "../live/index.ts";
-import type { House, Passphrases, Records } from "../ports.ts";
+import type { House, Passphrases, Reads } from "../ports.ts";
 import { refuse, tooMany } from "../refuse.ts";
 import type { OwnerRow } from "../rows.ts";
 import { beginSession, endEverySession, endSession, SESSION_MAX_AGE_S } from "../sessions/index.ts";
@@ -40,12 +40,12 @@ async function withHash<T>(house: House, work: (passphrases: Passphrases) => Pro
   }
 }
 
-const ownerOf = async (records: Records): Promise<OwnerRow | null> =>
+const ownerOf = async (records: Reads): Promise<OwnerRow | null> =>
   (await records.ofHouse.list("owner", { limit: 1 }))[0] ?? null;
 
 /** Whether this house has an owner who can sign in. */
 export async function hasOwner(house: Pick<House, "store">): Promise<boolean> {
-  return house.store.transaction(async (records) => (await ownerOf(records)) !== null);
+  return (await house.store.read(ownerOf)) !== null;
 }
 
 function wrong(path: string): never {
@@ -73,7 +73,7 @@ export const doorHandlers: Handlers<
   setPassphrase: async ({ house, body, caller, who, setCookie }) => {
     const limits = limitsOf(house);
     const now = house.clock.now().getTime();
-    const known = await house.store.transaction(ownerOf);
+    const known = await house.store.read(ownerOf);
     if (who.kind !== "here") {
       limits.needSignInTry(caller, now);
       const fits = await withHash(house, (p) =>
@@ -101,7 +101,7 @@ export const doorHandlers: Handlers<
     const limits = limitsOf(house);
     const now = house.clock.now().getTime();
     limits.needSignInTry(caller, now);
-    const known = await house.store.transaction(ownerOf);
+    const known = await house.store.read(ownerOf);
     const fits = await withHash(house, (p) => p.fits(normal(body.passphrase), known?.passphrase ?? null));
     if (!fits) {
       limits.wrongSignIn(caller, now);

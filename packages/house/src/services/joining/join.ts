@@ -7,6 +7,7 @@ import {
   knownSheet,
   needState,
   roleAt,
+  sameName,
   sheetsOf,
   showSheet,
   takeFree,
@@ -86,10 +87,8 @@ async function namesAt(records: Records, flight: FlightRow, but: string | null):
   ];
 }
 
-const same = (a: string, b: string): boolean => a.trim().toLowerCase() === b.trim().toLowerCase();
-
 function needOwnName(name: string, others: readonly string[]): void {
-  if (!others.some((other) => same(other, name))) return;
+  if (!others.some((other) => sameName(other, name))) return;
   refuse(409, {
     code: "name_taken",
     path: ["name"],
@@ -140,7 +139,7 @@ async function needNoOther(
 ): Promise<void> {
   const held = token === null ? null : await roleAt(records, flight, token);
   const mixes = held !== null && (held.role === "pourer") !== (joining.role === "pourer");
-  const pours = joining.role === "taster" && flight.pourer !== null && same(flight.pourer, body.name);
+  const pours = joining.role === "taster" && flight.pourer !== null && sameName(flight.pourer, body.name);
   if (!pours && !(mixes && held.role !== "host" && joining.role !== "watcher")) return;
   refuse(409, {
     code: "pourer_tastes",
@@ -192,11 +191,12 @@ async function joined(records: Records, asked: Asked<"join">, found: Opened): Pr
   if (flight.state !== "pouring") needState(flight, "joining", "tasting");
   await needNoOther(records, found, asked);
   const seat = joining.role === "taster" ? await takeSeat(records, house, found, body, tokenHash) : null;
-  const others =
-    joining.role === "pourer" ? (n: readonly string[]) => n.filter((x) => x !== flight.pourer) : null;
   if (!seat) {
     const names = await namesAt(records, flight, null);
-    needOwnName(body.name, others ? others(names) : names);
+    needOwnName(
+      body.name,
+      joining.role === "pourer" ? names.filter((name) => name !== flight.pourer) : names,
+    );
   }
   const head = born(house, flight.householdId);
   const guest: GuestRow = {
