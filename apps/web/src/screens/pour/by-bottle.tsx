@@ -1,5 +1,6 @@
 import type { PourList } from "@partsproof/house/protocol";
 import { mlDigits } from "../../figures/index.ts";
+import { intoWords, tickOf } from "./listed-glass.ts";
 import type { Ticks } from "./use-ticks.ts";
 
 /** Each bottle with all that it gives, and into which glasses. */
@@ -8,9 +9,11 @@ export function ByBottle({ list, ticks }: { readonly list: PourList; readonly ti
     <ul className="bottles">
       {list.totals.map((total) => {
         const glasses = list.tasters.flatMap(({ taster, glasses }) =>
-          glasses.filter(({ vesselId }) => vesselId === total.vesselId).map(({ code }) => ({ taster, code })),
+          glasses
+            .filter(({ vesselId }) => vesselId === total.vesselId)
+            .map((glass) => ({ key: tickOf(taster, glass), said: intoWords(taster, glass) })),
         );
-        const done = glasses.filter(({ code }) => ticks.has(code)).length;
+        const done = glasses.filter(({ key }) => ticks.has(key)).length;
         return (
           <li key={total.vesselId}>
             <p className="name">{total.label}</p>
@@ -18,7 +21,7 @@ export function ByBottle({ list, ticks }: { readonly list: PourList; readonly ti
               <span>{mlDigits(total.ml)}</span> mL
             </p>
             <p className="bottles-into">
-              into {glasses.map(({ code }) => code).join(", ")}
+              into {glasses.map(({ said }) => said).join(", ")}
               {done > 0 && (
                 <span className="no-paper">
                   {" "}

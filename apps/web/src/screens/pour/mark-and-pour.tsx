@@ -4,7 +4,9 @@ import { useSay } from "../../api.ts";
 import { Button, GlassMat, IssueSummary, Page } from "../../parts/index.ts";
 import { go } from "../../router/index.ts";
 import { flightPath, sheetPath } from "../flights/paths.ts";
+import { Stickers } from "../../print/stickers.tsx";
 import { PaperMats } from "./paper-mats.tsx";
+import { usePaper } from "./papers.tsx";
 import { useTicks } from "./use-ticks.ts";
 
 interface MarkAndPourProps {
@@ -20,7 +22,9 @@ export function MarkAndPour({ flight, at, token, sheetId }: MarkAndPourProps) {
     `poured.${flight.id}`,
     flight.marks.map(({ mark }) => mark),
   );
-  const [mixed, setMixed] = useState(false);
+  const [shuffles, setShuffles] = useState<readonly boolean[]>([false, false]);
+  const mixed = shuffles.every(Boolean);
+  const [paper, print] = usePaper<"mat" | "marks">("mat");
   const say = useSay("markPoured");
   const places = flight.marks.map((_, i) => String(i + 1));
   const ready = async (): Promise<void> => {
@@ -42,6 +46,9 @@ export function MarkAndPour({ flight, at, token, sheetId }: MarkAndPourProps) {
                 Stick or write one letter under each of {flight.glassCount} like glasses, where you cannot see
                 it while you drink: {flight.marks.map(({ mark }) => mark).join(", ")}.
               </p>
+              <div>
+                <Button onClick={() => print("marks")}>Print the marks</Button>
+              </div>
             </li>
             <li>
               <h2>Pour by the letters</h2>
@@ -74,10 +81,31 @@ export function MarkAndPour({ flight, at, token, sheetId }: MarkAndPourProps) {
                 At least two shuffles. Slide the glasses about with your eyes off them, turn round, and slide
                 them again. If anybody is in the house, let them do it while you are out of the room.
               </p>
-              <label className="tick">
-                <input type="checkbox" checked={mixed} onChange={(event) => setMixed(event.target.checked)} />
-                <span>Shuffled twice, and I have lost track.</span>
-              </label>
+              <div className="alone-shuffles">
+                {shuffles.map((done, i) => (
+                  // oxlint-disable-next-line react/no-array-index-key -- the first, the second, …
+                  <label className="tick" key={i}>
+                    <input
+                      type="checkbox"
+                      checked={done}
+                      onChange={(event) =>
+                        setShuffles(shuffles.map((was, at) => (at === i ? event.target.checked : was)))
+                      }
+                    />
+                    <span>
+                      {["First", "Second", "Third", "Fourth"][i]} shuffle done
+                      {i === shuffles.length - 1 && ", and I have lost track"}
+                    </span>
+                  </label>
+                ))}
+              </div>
+              {shuffles.length < 4 && (
+                <div>
+                  <Button kind="quiet" onClick={() => setShuffles([...shuffles, false])}>
+                    One more shuffle
+                  </Button>
+                </div>
+              )}
             </li>
             <li>
               <h2>Give them places</h2>
@@ -87,7 +115,7 @@ export function MarkAndPour({ flight, at, token, sheetId }: MarkAndPourProps) {
               </p>
               <GlassMat title="Places on the table" glasses={places.map((code) => ({ code }))} />
               <div>
-                <Button onClick={() => globalThis.print()}>Print the mat</Button>
+                <Button onClick={() => print("mat")}>Print the mat</Button>
               </div>
             </li>
           </ol>
@@ -113,7 +141,22 @@ export function MarkAndPour({ flight, at, token, sheetId }: MarkAndPourProps) {
         </Page>
       </div>
       <div className="only-paper">
-        <PaperMats flight={flight} tasters={[{ taster: flight.sheets[0]?.taster ?? "", codes: places }]} />
+        {paper === "mat" ? (
+          <PaperMats
+            flight={flight}
+            tasters={[
+              {
+                taster: flight.sheets[0]?.taster ?? "",
+                glasses: places.map((code) => ({ code, set: null })),
+              },
+            ]}
+          />
+        ) : (
+          <Stickers
+            title={`${flight.name}: marks for the undersides`}
+            stickers={flight.marks.map(({ mark }) => ({ key: mark, mark }))}
+          />
+        )}
       </div>
     </>
   );

@@ -5,6 +5,7 @@ import { Broken, Busy, Button, Dialog, IssueSummary, Page, SafetyNote, Section }
 import { keepToken, tokenOf } from "../../session/index.ts";
 import { ByBottle } from "./by-bottle.tsx";
 import { ByTaster } from "./by-taster.tsx";
+import { tickOf } from "./listed-glass.ts";
 import { type Paper, Papers, usePaper } from "./papers.tsx";
 import { useTicks } from "./use-ticks.ts";
 
@@ -32,11 +33,12 @@ export function PourSheet({ flight, at, token }: PourSheetProps) {
 }
 
 function Shown({ flight, at, token, list }: PourSheetProps & { readonly list: PourList }) {
-  const codes = list.tasters.flatMap(({ glasses }) => glasses.map(({ code }) => code));
+  const codes = list.tasters.flatMap(({ taster, glasses }) => glasses.map((glass) => tickOf(taster, glass)));
   const ticks = useTicks(`poured.${flight.id}`, codes);
-  const [paper, print] = usePaper();
+  const [paper, print] = usePaper<Paper>("list");
   const papers: readonly { readonly paper: Paper; readonly label: string }[] = [
     { paper: "list", label: "Print this list" },
+    { paper: "stickers", label: "Print stickers for the glasses" },
     { paper: "mats", label: "Print mats for the tasters" },
     { paper: "sheets", label: "Print paper sheets" },
   ];
@@ -67,7 +69,9 @@ function Shown({ flight, at, token, list }: PourSheetProps & { readonly list: Po
                 </Button>
               ))}
             </div>
-            <p className="field-hint">Mats and paper sheets carry numbers only: a taster may see them.</p>
+            <p className="field-hint">
+              Stickers, mats and paper sheets carry numbers only: a taster may see them.
+            </p>
           </section>
           <SafetyNote title="Strong spirit on the table">
             Its vapour burns: no candles or cigarettes while you pour. Stand water and something to spit into
