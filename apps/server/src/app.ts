@@ -3,9 +3,9 @@ import type { Caller } from "@partsproof/house/services";
 import { Hono } from "hono";
 import { bodyLimit } from "hono/body-limit";
 import { compress } from "hono/compress";
-import { secureHeaders } from "hono/secure-headers";
 import { callerOf, type Reached } from "./caller.ts";
 import { guardOf } from "./guard.ts";
+import { headersFor } from "./headers.ts";
 import { refused } from "./refused.ts";
 import { webFiles } from "./web-files.ts";
 
@@ -27,7 +27,7 @@ export interface ServerApp extends Reached {
 export function createServerApp(server: ServerApp): Hono<{ Bindings: HttpBindings }> {
   const { house, webFolder, network } = server;
   const app = new Hono<{ Bindings: HttpBindings }>();
-  app.use(secureHeaders(HEADERS));
+  app.use(headersFor(server));
   app.use(guardOf(server, network));
   app.use(
     bodyLimit({
@@ -46,22 +46,3 @@ export function createServerApp(server: ServerApp): Hono<{ Bindings: HttpBinding
   app.route("/", webFiles(webFolder));
   return app;
 }
-
-const HEADERS: NonNullable<Parameters<typeof secureHeaders>[0]> = {
-  contentSecurityPolicy: {
-    defaultSrc: ["'self'"],
-    scriptSrc: ["'self'"],
-    styleSrc: ["'self'"],
-    imgSrc: ["'self'", "data:", "blob:"],
-    connectSrc: ["'self'"],
-    objectSrc: ["'none'"],
-    baseUri: ["'none'"],
-    formAction: ["'self'"],
-    frameAncestors: ["'none'"],
-  },
-  referrerPolicy: "no-referrer",
-  xFrameOptions: "DENY",
-  permissionsPolicy: { camera: ["self"], microphone: ["self"], geolocation: [], payment: [], usb: [] },
-  // Not even over HTTPS: a home's certificate lapses, and the table must then still reach the house by plain HTTP.
-  strictTransportSecurity: false,
-};

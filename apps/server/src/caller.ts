@@ -20,29 +20,37 @@ export interface Reached {
   readonly tls: boolean;
 }
 
+/** Whether a browser reaches the house by HTTPS, by itself or through a proxy. */
+export const speaksHttps = ({ origin, tls }: Reached): boolean =>
+  tls || (origin?.startsWith("https:") ?? false);
+
 /**
  * Where a request comes from. `here` only for a connection of this machine to itself, under a name of this machine,
  * that nobody passed on. With a proxy in front everything comes from this machine, so then nothing is taken for it.
  */
-export function callerOf(
-  request: Request,
-  env: Partial<HttpBindings> | undefined,
-  { origin, tls }: Reached,
-): Caller {
+export function callerOf(request: Request, env: Partial<HttpBindings> | undefined, reached: Reached): Caller {
+  const { origin } = reached;
   const remote = env?.incoming?.socket.remoteAddress;
   const address = remote === undefined ? null : plainAddress(remote);
-  const secure = tls || (origin?.startsWith("https:") ?? false);
+  const secure = speaksHttps(reached);
+  const fromHere = address !== null && isLoopback(address);
   const here =
     origin === null &&
-    address !== null &&
-    isLoopback(address) &&
+    fromHere &&
     isLoopback(hostnameOf(request.headers.get("host") ?? "")) &&
     !PASSED_ON.some((name) => request.headers.has(name));
   return here
     ? { from: "here", address: null, secure }
-    : { from: "network", address: origin === null ? address : (behindProxy(request) ?? address), secure };
+    : {
+        from: "network",
+        address: origin !== null && fromHere ? (behindProxy(request) ?? address) : address,
+        secure,
+      };
 }
 
-/** The last hop a proxy of this machine tells of: what it saw itself. */
+/**
+ * The last hop a proxy of this machine tells of: what it saw itself. From anywhere else the header is the caller's own
+ * word, and would be a new address for every try.
+ */
 const behindProxy = (request: Request): string | null =>
   request.headers.get("x-forwarded-for")?.split(",").at(-1)?.trim().slice(0, 45) || null;

@@ -16,6 +16,7 @@ const OWN_SITES = new Set(["same-origin", "none"]);
 export function guardOf(reached: Reached, network: boolean): MiddlewareHandler<{ Bindings: HttpBindings }> {
   const names = new Set(network ? machineNames() : []);
   const behind = reached.origin === null ? null : new URL(reached.origin);
+  const scheme = reached.tls ? "https" : "http";
   if (behind) names.add(behind.hostname);
 
   /** A name of this machine, or the very address that the connection came in on. */
@@ -37,11 +38,11 @@ export function guardOf(reached: Reached, network: boolean): MiddlewareHandler<{
     }
     const origin = c.req.header("origin");
     const writes = !READS.has(c.req.method);
-    if (writes && origin !== undefined && !isOwn(origin, host, behind)) {
+    if (writes && origin !== undefined && !isOwn(origin, behind?.origin ?? `${scheme}://${host}`)) {
       return refused(403, "Not from another page", {
         code: "origin_not_own",
         what: "a request that changes something",
-        limit: `the origin ${behind?.origin ?? `${reached.tls ? "https" : "http"}://${host}`}`,
+        limit: `the origin ${behind?.origin ?? `${scheme}://${host}`}`,
         received: origin,
       });
     }
@@ -58,9 +59,10 @@ export function guardOf(reached: Reached, network: boolean): MiddlewareHandler<{
   };
 }
 
-/** The same host and port as were asked for; behind a proxy, the address it is reached at. */
-function isOwn(origin: string, host: string, behind: URL | null): boolean {
-  if (!URL.canParse(origin)) return false;
-  const url = new URL(origin);
-  return behind ? url.origin === behind.origin : url.host === host.toLowerCase();
+/**
+ * The same scheme, host and port as were asked for; behind a proxy, the address it is reached at. The scheme too: on
+ * their default ports a page of http://table is not one of https://table.
+ */
+function isOwn(origin: string, own: string): boolean {
+  return URL.canParse(origin) && URL.canParse(own) && new URL(origin).origin === new URL(own).origin;
 }

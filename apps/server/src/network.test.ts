@@ -86,6 +86,17 @@ describe("the server on a network, over real sockets", () => {
     expect((await wire(`${here}/api/households`, { headers: { host: own } })).status).toBe(401);
   });
 
+  it("headers that a browser heeds only over HTTPS or on loopback are sent only there", async () => {
+    const names = ["cross-origin-opener-policy", "origin-agent-cluster"];
+    const sent = async (base: string): Promise<readonly (string | undefined)[]> => {
+      const { headers } = await wire(`${base}/api/door`);
+      expect(headers["content-security-policy"]).toContain("script-src 'self'");
+      return names.map((name) => headers[name]?.toString());
+    };
+    expect(await sent(here)).toEqual(["same-origin", "?1"]);
+    expect(await sent(table)).toEqual([undefined, undefined]);
+  });
+
   it("D4 signs in and out over the network; D6 another page's request is refused, whatever it carries", async () => {
     const signed = await signIn(table);
     expect(signed.status).toBe(204);
@@ -191,6 +202,10 @@ describe("the server behind HTTPS", () => {
           ca,
         });
       expect((await add(table)).status).toBe(201);
+      // On default ports both have the same Host: a page of plain HTTP is another one's all the same.
+      expect(codesOf(await add(table.replace("https:", "http:")))).toEqual(["origin_not_own"]);
+      const { headers } = await wire(`${table}/api/door`, { ca });
+      expect(headers["cross-origin-opener-policy"]).toBe("same-origin");
       expect((await wire(`${server.address}/api/households`, { ca })).status).toBe(200);
     } finally {
       await server.end("SIGTERM");
@@ -220,6 +235,23 @@ describe("the server behind HTTPS", () => {
         headers: { ...through, origin: "https://other.home.arpa" },
       });
       expect(codesOf(foreign)).toEqual(["origin_not_own"]);
+    } finally {
+      await server.end("SIGTERM");
+    }
+  });
+
+  it("D7 whoever goes past the proxy is counted by their own address, whatever they say was passed on", async () => {
+    const env = { PARTSPROOF_DATA: folder, PARTSPROOF_ORIGIN: "https://table.home.arpa", HOST: "0.0.0.0" };
+    const server = await spawnServer(env);
+    try {
+      const past = `http://${address}:${new URL(server.address).port}`;
+      const statuses = [];
+      for (let i = 0; i < 6; i += 1) {
+        const headers = { host: "table.home.arpa", "x-forwarded-for": `192.0.2.${i + 1}` };
+        const how = { method: "POST", body: { passphrase: "not the passphrase" }, headers };
+        statuses.push((await signIn(past, "", how)).status);
+      }
+      expect(statuses).toEqual([403, 403, 403, 403, 429, 429]);
     } finally {
       await server.end("SIGTERM");
     }

@@ -1,3 +1,4 @@
+import "./no-eval.ts";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import "./theme/faces.css";
