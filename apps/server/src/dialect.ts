@@ -3,7 +3,7 @@ import { dirname } from "node:path";
 import type { StoreOptions } from "@partsproof/house/store";
 import SqliteFile from "better-sqlite3";
 import { PostgresDialect, type SqliteDatabase, SqliteDialect, type SqliteStatement } from "kysely";
-import { Pool } from "pg";
+import { Pool, type PoolClient } from "pg";
 
 /** How long opening the file waits for another process that is writing to it. */
 const OPENING_MS = 5000;
@@ -73,6 +73,8 @@ async function openPostgres(url: string): Promise<OpenedDialect> {
   const pool = new Pool({ connectionString: url, max: 10, application_name: "partsproof" });
   // A connection that breaks while idle is replaced by the pool; without a listener it would end the process.
   pool.on("error", (error) => console.error(`PostgreSQL at ${where}: a connection broke: ${error.message}`));
+  // Before anybody is given the connection.
+  pool.on("connect", prepareOnce);
   try {
     (await pool.connect()).release();
   } catch (error) {
@@ -83,4 +85,36 @@ async function openPostgres(url: string): Promise<OpenedDialect> {
     });
   }
   return { dialect: new PostgresDialect({ pool }), database: "postgresql", says: `PostgreSQL, ${where}` };
+}
+
+/** A statement with parameters, in the form of `pg` that names it. */
+interface Named {
+  readonly name: string;
+  readonly text: string;
+  readonly values: readonly unknown[];
+}
+
+const names = new Map<string, string>();
+
+/**
+ * Has a connection prepare each statement the first time and then only run it: PostgreSQL spends more on parsing and
+ * planning a short statement than on its rows. Statements without parameters stay as they are: they begin and end
+ * transactions, or make tables.
+ */
+function prepareOnce(client: PoolClient): void {
+  const plain = client.query.bind(client) as (sent: string | Named, values?: readonly unknown[]) => unknown;
+  const query = (text: string, values?: readonly unknown[]): unknown => {
+    const name = values !== undefined && values.length > 0 ? nameOf(text) : null;
+    return name === null || values === undefined ? plain(text, values) : plain({ name, text, values });
+  };
+  client.query = query as unknown as PoolClient["query"];
+}
+
+function nameOf(text: string): string | null {
+  const known = names.get(text);
+  if (known !== undefined) return known;
+  if (names.size >= MOST_STATEMENTS) return null;
+  const name = `house_${names.size}`;
+  names.set(text, name);
+  return name;
 }

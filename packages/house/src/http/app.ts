@@ -22,6 +22,8 @@ import { problem, unreadable } from "./problem.ts";
 
 const MAX_BODY_BYTES = 32 * 1024 * 1024;
 const READS = new Set(["GET", "HEAD"]);
+/** What a taster writes tells the others nothing (L1), and is written most. */
+const TELLS_NOTHING: ReadonlySet<RouteName | StreamName> = new Set(["addEntry", "editSheet"]);
 
 /** What came with a request besides itself; hono hands it to the routes. */
 interface Bindings {
@@ -68,7 +70,7 @@ export function createApp(
           return c.req.raw.method === "HEAD" ? new Response(null) : eventStream(feed);
         }
         const answer = await handler?.(asked as unknown as Asked<RouteName>);
-        if (house !== null && !READS.has(route.method)) nudge(house, asked.at);
+        if (house !== null && !READS.has(route.method) && !TELLS_NOTHING.has(name)) nudge(house, asked.at);
         const headers = { "cache-control": "no-store" };
         const response =
           route.status === 204

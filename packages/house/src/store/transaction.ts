@@ -21,18 +21,31 @@ export function serializable<T>(
     : db.connection().execute((connection) => immediate(connection, work));
 }
 
-/** PostgreSQL. The lock comes first because it is what waits: the snapshot is taken by the statement after it. */
+/**
+ * PostgreSQL. The lock comes first because it is what waits: the snapshot is taken by the statement after it. Both go
+ * in one message, for a short transaction is mostly messages.
+ */
 function ordered<T>(db: Kysely<Database>, alone: boolean, work: Work<T>, isolation: Isolation): Promise<T> {
-  const lock = alone
-    ? sql`lock table ledger_counter in exclusive mode`
-    : sql`lock table ledger_counter in row exclusive mode`;
-  return db
-    .transaction()
-    .setIsolationLevel(isolation === "snapshot" ? "repeatable read" : "serializable")
-    .execute(async (transaction) => {
-      await lock.execute(transaction);
-      return work(transaction);
-    });
+  const level = isolation === "snapshot" ? "repeatable read" : "serializable";
+  const mode = alone ? "exclusive" : "row exclusive";
+  const begin = sql.raw(
+    `start transaction isolation level ${level}; lock table ledger_counter in ${mode} mode`,
+  );
+  return db.connection().execute(async (connection) => {
+    try {
+      await begin.execute(connection);
+      const result = await work(connection);
+      const [ended] = (await sql<{ readonly command: string }>`commit`.execute(connection)).rows;
+      // PostgreSQL answers a commit of what has failed with ROLLBACK, and no error.
+      if (ended?.command === "ROLLBACK")
+        throw new Error("commit requires a transaction that has not failed, got one that has");
+      return result;
+    } catch (error) {
+      // Where the connection itself broke this fails too, and the pool lets go of it; the first failure is the one to tell.
+      await sql`rollback`.execute(connection).catch(() => undefined);
+      throw error;
+    }
+  });
 }
 
 /**

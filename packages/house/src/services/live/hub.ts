@@ -5,8 +5,11 @@ import { eventsOf, lastSeq } from "./happened.ts";
 
 /** How often the database is asked for what other processes wrote. */
 const ASK_EVERY_MS = 500;
-/** How often a stream says that it stands, and whoever follows it is looked at again. */
-const BEAT_EVERY_MS = 15_000;
+/**
+ * A stream says that it stands, and whoever follows it is looked at again, once in so many askings: every 15 s. Each has
+ * its own turn, so that a full table is never looked at all at once while somebody waits for a write.
+ */
+const TURNS = 30;
 
 export interface Follower {
   readonly household: string;
@@ -24,7 +27,8 @@ interface Followed {
   readonly flight: string;
   /** The last event read from the database. */
   seq: number;
-  readonly followers: Set<Follower>;
+  /** Each with its turn. */
+  readonly followers: Map<Follower, number>;
 }
 
 export interface Hub {
@@ -45,7 +49,8 @@ export interface Hub {
 function createHub(house: Pick<House, "store">): Hub {
   const flights = new Map<string, Followed>();
   let asking: ReturnType<typeof setInterval> | undefined;
-  let beating: ReturnType<typeof setInterval> | undefined;
+  let came = 0;
+  let asked = 0;
   let line: Promise<void> = Promise.resolve();
 
   /** One reading after the other, so that no follower is sent an event twice or out of order. */
@@ -61,9 +66,7 @@ function createHub(house: Pick<House, "store">): Hub {
     if (followed?.followers.size === 0) flights.delete(follower.flight);
     if (flights.size > 0) return;
     clearInterval(asking);
-    clearInterval(beating);
     asking = undefined;
-    beating = undefined;
   };
 
   const ended = (follower: Follower): void => {
@@ -74,9 +77,11 @@ function createHub(house: Pick<House, "store">): Hub {
   const read = async (which: readonly Followed[]): Promise<void> => {
     const fresh = await house.store.read(async (records) => {
       const found: (readonly [Followed, readonly LiveEvent[]])[] = [];
+      const seqs = await lastSeqs(records, which);
       for (const followed of which) {
-        const seq = await lastSeq(records, followed.household, followed.flight);
-        const behind = Math.min(followed.seq, ...[...followed.followers].map(({ sent }) => sent));
+        const seq = seqs.get(followed.flight) ?? 0;
+        let behind = followed.seq;
+        for (const { sent } of followed.followers.keys()) behind = Math.min(behind, sent);
         if (seq > behind)
           found.push([followed, await eventsOf(records, followed.household, followed.flight)]);
       }
@@ -84,8 +89,8 @@ function createHub(house: Pick<House, "store">): Hub {
     });
     for (const [followed, events] of fresh) {
       followed.seq = Math.max(followed.seq, events.at(-1)?.seq ?? 0);
-      for (const follower of followed.followers) deliver(follower, events);
-      if (events.some(({ what }) => what === "seat freed")) await look([followed]);
+      for (const follower of followed.followers.keys()) deliver(follower, events);
+      if (events.some(({ what }) => what === "seat freed")) await look([...followed.followers.keys()]);
     }
   };
 
@@ -98,34 +103,37 @@ function createHub(house: Pick<House, "store">): Hub {
   };
 
   /** Ends the streams of those who may not follow any more. */
-  const look = async (which: readonly Followed[]): Promise<void> => {
+  const look = async (which: readonly Follower[]): Promise<void> => {
     const gone = await house.store.read(async (records) => {
       const found: Follower[] = [];
-      for (const { followers } of which) {
-        for (const follower of followers) if (!(await follower.may(records))) found.push(follower);
-      }
+      for (const follower of which) if (!(await follower.may(records))) found.push(follower);
       return found;
     });
     for (const follower of gone) ended(follower);
   };
 
-  const begin = (): void => {
-    asking ??= setInterval(() => inLine(() => read([...flights.values()])), ASK_EVERY_MS);
-    beating ??= setInterval(() => {
-      for (const { followers } of flights.values()) {
-        for (const follower of followers) if (!follower.sink.beat()) ended(follower);
-      }
-      inLine(() => look([...flights.values()]));
-    }, BEAT_EVERY_MS);
+  const everybody = (): readonly Follower[] =>
+    [...flights.values()].flatMap(({ followers }) => [...followers.keys()]);
+
+  const ask = (): void => {
+    asked = (asked + 1) % TURNS;
+    const next: Follower[] = [];
+    for (const { followers } of flights.values()) {
+      for (const [follower, turn] of followers) if (turn === asked) next.push(follower);
+    }
+    for (const follower of next) if (!follower.sink.beat()) ended(follower);
+    inLine(() => read([...flights.values()]));
+    if (next.length > 0) inLine(() => look(next));
   };
 
   return {
     follow: (follower) => {
       const { household, flight, sent } = follower;
-      const followed = flights.get(flight) ?? { household, flight, seq: sent, followers: new Set() };
-      followed.followers.add(follower);
+      const followed = flights.get(flight) ?? { household, flight, seq: sent, followers: new Map() };
+      came = (came + 1) % TURNS;
+      followed.followers.set(follower, came);
       flights.set(flight, followed);
-      begin();
+      asking ??= setInterval(ask, ASK_EVERY_MS);
       // What was written between its first message and now is with others already.
       inLine(() => read([followed]));
       return () => drop(follower);
@@ -135,14 +143,24 @@ function createHub(house: Pick<House, "store">): Hub {
       if (followed) inLine(() => read([followed]));
     },
     recheck: () => {
-      if (flights.size > 0) inLine(() => look([...flights.values()]));
+      if (flights.size > 0) inLine(() => look(everybody()));
     },
     end: () => {
-      for (const { followers } of flights.values()) {
-        for (const follower of followers) ended(follower);
-      }
+      for (const follower of everybody()) ended(follower);
     },
   };
+}
+
+/** Of one flight by its own row; of more, by those of their households: one question each. */
+async function lastSeqs(records: Reads, which: readonly Followed[]): Promise<ReadonlyMap<string, number>> {
+  const [first] = which;
+  if (first && which.length === 1)
+    return new Map([[first.flight, await lastSeq(records, first.household, first.flight)]]);
+  const rows: (readonly [string, number])[] = [];
+  for (const household of new Set(which.map((followed) => followed.household))) {
+    for (const { id, seq } of await records.list("liveCount", household)) rows.push([id, seq]);
+  }
+  return new Map(rows);
 }
 
 const hubs = new WeakMap<object, Hub>();
