@@ -616,7 +616,8 @@ describe("the whole evening at 390 × 844, in a real browser", () => {
     for (const { mark } of marks) {
       await host.getByRole("checkbox", { name: new RegExp(`^${mark}`) }).check();
     }
-    await host.getByRole("checkbox", { name: /Shuffled twice/ }).check();
+    for (const shuffle of ["First", "Second"])
+      await host.getByRole("checkbox", { name: new RegExp(`^${shuffle} shuffle done`) }).check();
     await look(host, "alone, marks and places");
     await host.getByRole("button", { name: "They stand at their places" }).click();
     await host.getByRole("navigation", { name: "Steps of the sheet" }).waitFor();

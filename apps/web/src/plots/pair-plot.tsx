@@ -7,11 +7,20 @@ export interface PairPlotProps {
   /** The finding in a sentence. */
   readonly title: string;
   readonly glasses: number;
+  /** What the ring and the dot stand for. */
+  readonly once?: string;
+  readonly again?: string;
   readonly pairs: readonly { readonly taster: string; readonly first: number; readonly second: number }[];
 }
 
 /** The two ranks that each taster gave one whiskey poured twice, joined: the shorter the line, the steadier the taster. */
-export function PairPlot({ title, glasses, pairs }: PairPlotProps) {
+export function PairPlot({
+  title,
+  glasses,
+  pairs,
+  once = "first pour",
+  again = "second pour",
+}: PairPlotProps) {
   const x = scaleLinear().domain([1, glasses]).range([4, 96]);
   const at = (rank: number): string => `${x(rank)}%`;
   const ticks = Array.from({ length: glasses }, (_, i) => i + 1);
@@ -45,11 +54,11 @@ export function PairPlot({ title, glasses, pairs }: PairPlotProps) {
         <svg viewBox="0 0 24 24" width="24" height="24">
           <circle cx="12" cy="12" r="7" className="plot-open" />
         </svg>
-        first pour
+        {once}
         <svg viewBox="0 0 24 24" width="24" height="24">
           <circle cx="12" cy="12" r="7" className="plot-full" />
         </svg>
-        second pour
+        {again}
       </p>
     </figure>
   );

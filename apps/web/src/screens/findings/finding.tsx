@@ -8,11 +8,16 @@ import { countGlasses } from "../flights/flight-state.ts";
 import { flightPath, flightsPath, revealPath } from "../flights/paths.ts";
 import { drinksDigits, gramsDigits } from "../flights/print-alcohol.ts";
 import type { ScreenProps } from "../screen.ts";
+import { Agreement } from "./agreement.tsx";
+import { Closeness } from "./closeness.tsx";
 import { Guesses } from "./guesses.tsx";
 import { Headline } from "./headline.tsx";
 import { NotesByGlass } from "./notes-by-glass.tsx";
 import { Ranks } from "./ranks.tsx";
+import { ranksOfGlass } from "./ranked-glasses.ts";
 import { Repeats } from "./repeats.tsx";
+import { Say } from "./say.tsx";
+import { Sets } from "./sets.tsx";
 import "./finding.css";
 
 /** What the glasses said: the headline first, the numbers one tap away, and what was left out. */
@@ -71,12 +76,19 @@ function Shown({ finding, household, back }: ShownProps) {
         </>
       }
     >
-      <Ranks finding={finding} />
+      {finding.sets !== null && <Sets found={finding.sets} />}
+      {finding.closeness !== null ? (
+        <Closeness found={finding.closeness} ranksOf={(glass) => ranksOfGlass(finding, glass)} />
+      ) : (
+        <Ranks finding={finding} />
+      )}
+      {finding.agreement !== null && <Agreement found={finding.agreement} />}
       <Repeats finding={finding} />
-      <Guesses finding={finding} />
+      {flight.question === "which_is_which" && <Guesses finding={finding} />}
+      <Say finding={finding} />
       <Section title="What was left out">
         {finding.leftOut.length === 0 ? (
-          <p className="soft">Nothing: every sheet was locked, with guesses and a ranking.</p>
+          <p className="soft">Nothing: every sheet was locked, with all that was asked.</p>
         ) : (
           <ul className="finding-left">
             {finding.leftOut.map((line) => (

@@ -7,10 +7,11 @@ export interface LuckProps {
   readonly chance: z.infer<typeof Chance>;
   /** What the tail counts: "this many right or more". */
   readonly tail: string;
+  readonly sides?: 1 | 2;
 }
 
 /** How much of it could be luck: in words, and in numbers one tap away. */
-export function Luck({ chance, tail }: LuckProps) {
+export function Luck({ chance, tail, sides = 1 }: LuckProps) {
   return (
     <div className="luck">
       <p>
@@ -27,8 +28,8 @@ export function Luck({ chance, tail }: LuckProps) {
         <summary>The number and how it was reckoned</summary>
         <p>
           p = {printP(chance.p)}
-          {chance.fraction !== null && ` (${chance.fraction.replace("/", " / ")})`}: {tail}, one-sided;{" "}
-          {chance.method}.
+          {chance.fraction !== null && ` (${chance.fraction.replace("/", " / ")})`}: {tail},{" "}
+          {sides === 1 ? "one" : "two"}-sided; {chance.method}.
         </p>
       </details>
     </div>

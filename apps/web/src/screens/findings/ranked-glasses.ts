@@ -14,6 +14,17 @@ export function glassTitle({ label, pour }: Finding["glasses"][number]): string 
   return pour === "" ? label : `${label} (${pour})`;
 }
 
+/** The rank that each sheet with a ranking gave a glass. */
+export function ranksOfGlass(
+  finding: Finding,
+  glass: number,
+): readonly { readonly taster: string; readonly rank: number }[] {
+  return finding.sheets.flatMap((sheet) => {
+    const rank = sheet.glasses.find((one) => one.glass === glass)?.rank ?? null;
+    return rank === null ? [] : [{ taster: sheet.taster, rank }];
+  });
+}
+
 /** The glasses that were ranked, best mean rank first; none where nobody ranked. */
 export function rankedGlasses(finding: Finding): readonly RankedGlass[] {
   return finding.glasses
@@ -26,10 +37,7 @@ export function rankedGlasses(finding: Finding): readonly RankedGlass[] {
               title: glassTitle(one),
               target: one.target,
               mean: one.meanRank,
-              ranks: finding.sheets.flatMap((sheet) => {
-                const rank = sheet.glasses.find((glass) => glass.glass === one.glass)?.rank ?? null;
-                return rank === null ? [] : [{ taster: sheet.taster, rank }];
-              }),
+              ranks: ranksOfGlass(finding, one.glass),
             },
           ],
     )

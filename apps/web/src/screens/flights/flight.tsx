@@ -4,6 +4,7 @@ import { listed, printMoment } from "../../figures/index.ts";
 import { Broken, Busy, Page, Section } from "../../parts/index.ts";
 import { useFlightToken, useHousehold } from "../../session/index.ts";
 import type { ScreenProps } from "../screen.ts";
+import { Asked } from "./asked.tsx";
 import { AlcoholNote } from "./alcohol-note.tsx";
 import { CallOff } from "./call-off.tsx";
 import { countGlasses, stateSentence, waitsFor } from "./flight-state.ts";
@@ -16,6 +17,7 @@ import { useLive } from "./use-live.ts";
 import { useEvery } from "./use-every.ts";
 import { TargetMark } from "./target-mark.tsx";
 import "./flight.css";
+import "./question.css";
 
 /** How often a page that waits for somebody asks again. */
 const LOOK_AGAIN_MS = 5000;
@@ -80,7 +82,12 @@ function Shown({ flight, household, back, table }: ShownProps) {
           )}
         </div>
         <div className="flight-side">
-          <Section title="Names to guess from">
+          <Section title="What is asked">
+            <Asked flight={flight} />
+          </Section>
+          <Section
+            title={flight.question === "which_is_which" ? "Names to guess from" : "What may be poured"}
+          >
             <ul className="flight-names">
               {flight.namesOnOffer.map((name) => (
                 <li key={name.nameId}>
@@ -90,7 +97,9 @@ function Shown({ flight, household, back, table }: ShownProps) {
                 </li>
               ))}
             </ul>
-            <p className="field-hint">Some of them may be in no glass.</p>
+            {flight.question === "which_is_which" && (
+              <p className="field-hint">Some of them may be in no glass.</p>
+            )}
           </Section>
           {waitsFor(flight) !== "nothing" && (
             <Section title="How much alcohol that is">

@@ -1,4 +1,5 @@
-import type { Finding } from "@partsproof/house/protocol";
+import type { Finding, SetsFound } from "@partsproof/house/protocol";
+import { pickedWords } from "../findings/picked-words.ts";
 
 /** The choice that shows the liquids of the flight with every taster's guess, instead of one taster's glasses. */
 export const EVERYONE = "everyone";
@@ -14,13 +15,62 @@ export interface OpenedGlass {
   readonly target: boolean;
   readonly guesses: readonly {
     readonly taster: string;
-    readonly label: string | null;
+    /** What the taster said of it, in words, whether it was right or not. */
+    readonly said: string;
     readonly right: boolean | null;
   }[];
 }
 
+/** What was said of one glass: a guess where one is asked, else its place. */
+function saidOf(finding: Finding, glass: Finding["sheets"][number]["glasses"][number]) {
+  if (finding.flight.question === "which_is_which") {
+    const { right, guessLabel } = glass;
+    return {
+      right,
+      said: right === null ? "no guess" : right ? "guessed right" : `guessed ${guessLabel ?? ""}, wrong`,
+    };
+  }
+  return { right: null, said: glass.rank === null ? "no place" : `put at place ${glass.rank}` };
+}
+
+/** Set by set: what stood there and what was picked; for everybody at once, who was right. */
+function openedSets(found: SetsFound, whose: string): readonly OpenedGlass[] {
+  const sheets = found.sheets.filter(({ sheetId }) => whose === EVERYONE || sheetId === whose);
+  const labelOf = (glass: number): string => found.between.find((one) => one.glass === glass)?.label ?? "";
+  const sets = Math.max(0, ...sheets.map((sheet) => sheet.sets.length));
+  return Array.from({ length: sets }, (_, i) => {
+    const stood = (sheet: SetsFound["sheets"][number]): string =>
+      (sheet.sets[i]?.glasses ?? []).map(({ code, glass }) => `${code} ${labelOf(glass)}`).join(", ");
+    const [only] = sheets;
+    const answers = sheets.flatMap((sheet) => sheet.sets.slice(i, i + 1));
+    const right = answers.filter((answer) => answer.right === true).length;
+    return {
+      key: `set ${i + 1}`,
+      code: String(i + 1),
+      title: `Set ${i + 1}`,
+      label:
+        sheets.length === 1 && only !== undefined
+          ? stood(only)
+          : found.expected === null && found.method === "paired"
+            ? `${answers.length} sets`
+            : `${right} of ${answers.length} right`,
+      pour: "",
+      target: false,
+      guesses: sheets.map((sheet) => {
+        const answer = sheet.sets[i] ?? { picked: null, right: null };
+        return {
+          taster: sheet.taster,
+          right: answer.right,
+          said: sheets.length === 1 ? pickedWords(answer) : `${stood(sheet)}; ${pickedWords(answer)}`,
+        };
+      }),
+    };
+  });
+}
+
 /** The glasses in the order they are opened: as they stand before a taster, or as the flight was drawn. */
 export function openedGlasses(finding: Finding, whose: string): readonly OpenedGlass[] {
+  if (finding.sets !== null) return openedSets(finding.sets, whose);
   const sheet = finding.sheets.find((one) => one.sheetId === whose);
   const alone = finding.flight.pouring === "alone";
   if (sheet !== undefined) {
@@ -29,18 +79,23 @@ export function openedGlasses(finding: Finding, whose: string): readonly OpenedG
       return {
         key: glass.code,
         code: glass.code,
-        title: alone ? `The glass at place ${glass.code}` : `Glass ${glass.code}`,
+        title:
+          `${glass.set === null ? "" : `Round ${glass.set}: `}${alone ? `the glass at place ${glass.code}` : `glass ${glass.code}`}`.replace(
+            /^./,
+            (first) => first.toUpperCase(),
+          ),
         label: glass.label,
         pour: poured?.pour ?? "",
         target: poured?.target ?? false,
-        guesses: [{ taster: sheet.taster, label: glass.guessLabel, right: glass.right }],
+        guesses: [{ taster: sheet.taster, ...saidOf(finding, glass) }],
       };
     });
   }
   return finding.glasses.map((poured): OpenedGlass => {
     const tasted = finding.sheets.flatMap((one) => {
-      const glass = one.glasses.find((each) => each.glass === poured.glass);
-      return glass === undefined ? [] : [{ taster: one.taster, glass }];
+      return one.glasses
+        .filter((each) => each.glass === poured.glass)
+        .map((glass) => ({ taster: one.taster, glass }));
     });
     return {
       key: String(poured.glass),
@@ -49,7 +104,7 @@ export function openedGlasses(finding: Finding, whose: string): readonly OpenedG
       label: poured.label,
       pour: poured.pour,
       target: poured.target,
-      guesses: tasted.map(({ taster, glass }) => ({ taster, label: glass.guessLabel, right: glass.right })),
+      guesses: tasted.map(({ taster, glass }) => ({ taster, ...saidOf(finding, glass) })),
     };
   });
 }

@@ -42,6 +42,7 @@ function Stage({ finding, household }: { readonly finding: Finding; readonly hou
   });
   const [open, setOpen] = useState(0);
   const glasses = openedGlasses(finding, whose);
+  const one = finding.sets === null ? "glass" : "set";
   const at = { household, flight: flight.id };
   // Who set the flight opens for everybody; all others may look ahead on their own phone.
   const host = useToken("host", flight.id);
@@ -67,7 +68,11 @@ function Stage({ finding, household }: { readonly finding: Finding; readonly hou
       title={`Reveal of ${flight.name}`}
       heading={flight.name}
       back={{ to: flightPath(household, flight.id), label: "The flight" }}
-      lead={open < glasses.length ? "The key is open; the glasses are not, yet." : "Every glass is open."}
+      lead={
+        open < glasses.length
+          ? `The key is open; the ${one === "set" ? "sets" : "glasses"} are not, yet.`
+          : `Every ${one} is open.`
+      }
     >
       {sheets.length > 1 && (
         <SelectField
@@ -106,7 +111,7 @@ function Stage({ finding, household }: { readonly finding: Finding; readonly hou
         {open < glasses.length ? (
           <>
             <Button kind="main" onClick={openNext}>
-              Open the {open === 0 ? "first" : open === glasses.length - 1 ? "last" : "next"} glass
+              Open the {open === 0 ? "first" : open === glasses.length - 1 ? "last" : "next"} {one}
             </Button>
             <Button kind="quiet" onClick={() => openTo(glasses.length)}>
               Open all
@@ -127,10 +132,7 @@ function Stage({ finding, household }: { readonly finding: Finding; readonly hou
 
 type GuessSaid = OpenedGlass["guesses"][number];
 
-const spoken = ({ taster, right, label }: GuessSaid): string =>
-  right === null
-    ? `${taster} did not guess.`
-    : `${taster} guessed ${right ? "right" : `wrong: ${label ?? ""}`}.`;
+const spoken = ({ taster, said }: GuessSaid): string => `${taster}: ${said}.`;
 
 interface GlassProps {
   readonly glass: OpenedGlass;
@@ -160,15 +162,11 @@ function Glass({ glass, open, next }: GlassProps) {
             </p>
             <ul className="opened-guesses">
               {glass.guesses.map((guess) => (
-                <li key={guess.taster}>
-                  <Verdict right={guess.right} />
+                <li key={`${guess.taster} ${guess.said}`}>
+                  {guess.right !== null && <Verdict right={guess.right} />}
                   <span>
                     {glass.guesses.length > 1 && <>{guess.taster}: </>}
-                    {guess.right === null
-                      ? "no guess"
-                      : guess.right
-                        ? "guessed right"
-                        : `guessed ${guess.label ?? ""}, wrong`}
+                    {guess.said}
                   </span>
                 </li>
               ))}
