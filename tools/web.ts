@@ -8,7 +8,8 @@ export const webDist = join(webFolder, "dist");
 
 /** Everything that can change what the build produces. */
 const sources = [
-  "apps/web/*.{html,ts,json}",
+  "apps/web/*.{html,ts,js,json}",
+  "docs/guide/at-the-table.md",
   "apps/web/{src,public}/**/*",
   "packages/{core,house}/package.json",
   "packages/{core,house}/src/**/*",

@@ -14,6 +14,7 @@ import { NotFound } from "./screens/not-found.tsx";
 /** The screen at the present address. */
 export function App() {
   const { path } = usePlace();
+  useEffect(() => void import("./install/index.ts").then(({ keepApp }) => keepApp()), []);
   const found = findScreen(path);
   if (found === null) {
     return (

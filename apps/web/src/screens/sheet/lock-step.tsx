@@ -1,3 +1,4 @@
+import { AboutPhone } from "../join/about-phone.tsx";
 import { AnswersRead } from "./answers-read.tsx";
 import { useRef, useState } from "react";
 import { useSay } from "../../api.ts";
@@ -104,6 +105,7 @@ export function LockStep({ sheet, fields, heading, keeper, household, token, onL
           Lock the sheet
         </Button>
       </div>
+      <AboutPhone />
       <Dialog title="Lock the sheet?" open={asking} onClose={() => setAsking(false)} alert>
         <p>
           Nothing on it can change any more, by anybody.{" "}

@@ -9,6 +9,7 @@ import { useEvery } from "../flights/use-every.ts";
 import type { ScreenProps } from "../screen.ts";
 import { ReadSheet } from "./read-sheet.tsx";
 import { TakeSheet } from "./take-sheet.tsx";
+import { useKeptSheet } from "./use-kept-sheet.ts";
 import { WaitToPour } from "./wait-to-pour.tsx";
 import { WriteSheet } from "./write-sheet.tsx";
 import "./sheet.css";
@@ -32,13 +33,14 @@ interface At {
 
 function WithToken({ at, token }: { readonly at: At; readonly token: string }) {
   const asked = useAsk("getSheet", { at, token });
-  const here = asked.state === "here";
+  const sheet = useKeptSheet(at.sheet, asked.answer, asked.refusal);
+  const here = sheet !== null;
   const { on } = useLive(at, token, (message) => {
     // Where somebody else is with their glasses changes nothing on this page.
     if (message.kind === "state" || message.what !== "at a glass") written();
   });
   const shut = asked.refusal !== null && [401, 403].includes(asked.refusal.status);
-  useEvery(LOOK_AGAIN_MS, asked.again, here && asked.answer.flightState !== "revealed" && !on && !shut);
+  useEvery(LOOK_AGAIN_MS, asked.again, here && sheet.flightState !== "revealed" && !on && !shut);
   usePromise(at, token);
   if (!here) {
     return (
@@ -55,7 +57,7 @@ function WithToken({ at, token }: { readonly at: At; readonly token: string }) {
       </Page>
     );
   }
-  return <Taken sheet={asked.answer} household={at.household} token={token} again={asked.again} />;
+  return <Taken sheet={sheet} household={at.household} token={token} again={asked.again} />;
 }
 
 interface TakenProps {

@@ -1,5 +1,6 @@
 import type { Sheet } from "@partsproof/house/protocol";
 import { GlassMat, LinkButton, Page } from "../../parts/index.ts";
+import { AboutPhone } from "../join/about-phone.tsx";
 import { alonePath } from "../flights/paths.ts";
 
 /** Between taking the sheet and the pouring: which glasses will come, and how they stand. */
@@ -30,6 +31,7 @@ export function WaitToPour({ sheet, household }: { readonly sheet: Sheet; readon
           numbers tell nobody anything.
         </p>
       )}
+      <AboutPhone />
     </Page>
   );
 }

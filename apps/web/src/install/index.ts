@@ -1,0 +1,2 @@
+export { onInstallable, promptInstall } from "./install-prompt.ts";
+export { keepApp } from "./keep-app.ts";

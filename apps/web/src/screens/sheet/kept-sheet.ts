@@ -1,0 +1,33 @@
+import type { Sheet } from "@partsproof/house/protocol";
+import { type DBSchema, type IDBPDatabase, openDB } from "idb";
+
+interface Sheets extends DBSchema {
+  readonly sheets: { readonly key: string; readonly value: Sheet };
+}
+
+let opened: Promise<IDBPDatabase<Sheets> | null> | null = null;
+
+function database(): Promise<IDBPDatabase<Sheets> | null> {
+  opened ??= openDB<Sheets>("partsproof-sheets", 1, {
+    upgrade: (db) => void db.createObjectStore("sheets"),
+    terminated: () => {
+      opened = null;
+    },
+  }).catch(() => null);
+  return opened;
+}
+
+/**
+ * The sheet as the house last told it, so that the page opens without a network. It is the taster's own: their numbers, the names
+ * on offer, what they wrote. Nothing of the key is ever on it. Once the flight is over it is forgotten.
+ */
+export async function keepSheet(sheet: Sheet): Promise<void> {
+  const db = await database();
+  const over = sheet.flightState === "revealed" || sheet.flightState === "called off";
+  await (over ? db?.delete("sheets", sheet.id) : db?.put("sheets", sheet, sheet.id))?.catch(() => undefined);
+}
+
+export async function keptSheet(id: string): Promise<Sheet | null> {
+  const db = await database();
+  return (await db?.get("sheets", id).catch(() => undefined)) ?? null;
+}
