@@ -7,3 +7,5 @@ export { rootByNewton } from "./root-by-newton.ts";
 export { polynomial } from "./polynomial.ts";
 export { rootOfPolynomial } from "./root-of-polynomial.ts";
 export { integrate } from "./integrate.ts";
+export { cholesky, inverseOf, solveCholesky, solveUpper, type Square } from "./cholesky.ts";
+export { type Concave, type Maximum, maximiseConcave } from "./maximise-concave.ts";

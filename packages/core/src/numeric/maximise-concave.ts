@@ -1,0 +1,60 @@
+import { cholesky, solveCholesky, type Square } from "./cholesky.ts";
+
+/** A concave function: its value, and where asked its gradient and minus its second derivatives (n·n, row after row). */
+export interface Concave {
+  readonly size: number;
+  value(x: Float64Array): number;
+  curve(x: Float64Array): {
+    readonly value: number;
+    readonly gradient: Float64Array;
+    readonly curvature: Square;
+  };
+}
+
+export interface Maximum {
+  readonly at: Float64Array;
+  readonly value: number;
+  /** Cholesky factor of minus the second derivatives there. */
+  readonly factor: Square;
+  readonly steps: number;
+}
+
+/**
+ * The maximum of a strictly concave function by Newton's method, steps halved until the value rises.
+ *
+ * Ends with one more step once a step promises a gain below 1e-15 of the value: the gradient is then 0 to within rounding. `factor`
+ * is that of the place before, within some 1e-8 of the top.
+ *
+ * @returns null when the curvature is not positive definite or the steps run away (no maximum exists, or none within 1e6)
+ * @example maximiseConcave(f, new Float64Array(f.size))
+ */
+export function maximiseConcave(f: Concave, start: Float64Array, mostSteps = 100): Maximum | null {
+  const n = f.size;
+  let x = start;
+  let here = f.curve(x);
+  for (let steps = 1; steps <= mostSteps; steps += 1) {
+    const factor = cholesky(here.curvature, n);
+    if (factor === null) return null;
+    const step = solveCholesky(factor, here.gradient);
+    const slope = step.reduce((sum, s, i) => sum + s * (here.gradient[i] as number), 0);
+    if (slope <= 1e-15 * (1 + Math.abs(here.value))) {
+      // So near the top a step squares the error: the last one ends in rounding.
+      const at = x.map((v, i) => v + (step[i] as number));
+      return { at, value: f.value(at), factor, steps };
+    }
+    let share = 1;
+    let moved = x;
+    // A rise of a thousandth of what the slope promises is enough; near the top rounding hides it, and the full step is right.
+    for (; share > 1e-10; share /= 2) {
+      moved = x.map((v, i) => v + share * (step[i] as number));
+      const value = f.value(moved);
+      if (value >= here.value + 1e-3 * share * slope || (share === 1 && slope < 1e-9 * (1 + Math.abs(value))))
+        break;
+    }
+    if (share <= 1e-10) return { at: x, value: here.value, factor, steps };
+    x = moved;
+    if (x.some((v) => !(Math.abs(v) < 1e6))) return null;
+    here = f.curve(x);
+  }
+  return null;
+}
