@@ -14,6 +14,9 @@ export const checkPath = (household: string, flight: string): string => `${base(
 export const joinPath = (link: string): string => `/join#${link}`;
 export const sheetPath = (household: string, flight: string, sheet: string): string =>
   `${base(household, flight)}/sheets/${sheet}`;
+/** A paper sheet typed in by the host. */
+export const typeInPath = (household: string, flight: string, sheet: string): string =>
+  `${sheetPath(household, flight, sheet)}/paper`;
 export const alonePath = (household: string, flight: string): string => `${base(household, flight)}/alone`;
 export const revealPath = (household: string, flight: string): string => `${base(household, flight)}/reveal`;
 export const findingPath = (household: string, flight: string): string =>

@@ -4,7 +4,7 @@ import { useSay } from "../../api.ts";
 import { printMoment } from "../../figures/index.ts";
 import { announce, Button, Dialog, IssueSummary, LinkButton, Section } from "../../parts/index.ts";
 import { useToken } from "../../session/index.ts";
-import { alonePath, sheetPath } from "./paths.ts";
+import { alonePath, sheetPath, typeInPath } from "./paths.ts";
 import { ShareLink } from "./share-link.tsx";
 
 type FlightSheet = Flight["sheets"][number];
@@ -90,6 +90,11 @@ function OneSheet({
           <Button onClick={() => setSharing(true)}>
             Hand over<span className="unseen"> {sheet.taster}’s sheet</span>
           </Button>
+        )}
+        {!alone && flight.state === "tasting" && (sheet.state === "free" || (mine && !locked)) && (
+          <LinkButton to={typeInPath(household, flight.id, sheet.sheetId)}>
+            Type in paper<span className="unseen">: {sheet.taster}’s sheet</span>
+          </LinkButton>
         )}
         {sheet.state === "open" && <FreeSheet sheet={sheet} flight={flight} household={household} />}
       </div>

@@ -7,4 +7,9 @@ export const screens: readonly Screen[] = [
     bare: true,
     load: () => import("./sheet.tsx"),
   },
+  {
+    path: "/h/:household/flights/:flight/sheets/:sheet/paper",
+    place: "flights",
+    load: () => import("./type-in.tsx"),
+  },
 ];
