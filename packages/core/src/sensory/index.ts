@@ -8,6 +8,7 @@ export { plainChance, plainOdds } from "./plain-chance.ts";
 export {
   HARD_TO_PUT_DOWN_TO_LUCK,
   rankingWords,
+  shownP,
   VERY_HARD_TO_PUT_DOWN_TO_LUCK,
 } from "./ranking-words.ts";
 export { type Confusion, type GuessScore, scoreGuesses } from "./score-guesses.ts";
@@ -22,6 +23,7 @@ export {
   type Discrimination,
   type DiscriminationMethod,
 } from "./discrimination-methods.data.ts";
+export { type DiscriminationFound, discriminationFound } from "./discrimination-found.ts";
 export { type DiscriminationSets, discriminationSets } from "./discrimination-sets.ts";
 export { evenTurns } from "./even-turns.ts";
 export { flightCodes } from "./flight-codes.ts";

@@ -6,7 +6,7 @@ export const HARD_TO_PUT_DOWN_TO_LUCK = 0.05;
 export const VERY_HARD_TO_PUT_DOWN_TO_LUCK = 0.01;
 
 /** Two figures, or as many more as it takes for the rounded p to lie on its own side of every threshold. */
-function shownP(p: number): string {
+export function shownP(p: number): string {
   if (p < 0.001) return "p < 0.001";
   const side = (x: number) =>
     Number(x < HARD_TO_PUT_DOWN_TO_LUCK) + Number(x < VERY_HARD_TO_PUT_DOWN_TO_LUCK);

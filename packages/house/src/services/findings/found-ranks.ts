@@ -6,7 +6,7 @@ import { rankLuckOf } from "./luck.ts";
 
 export interface FoundRanks {
   /** One row a sheet with a ranking, one column a glass. */
-  readonly table: readonly (readonly number[])[];
+  readonly table: readonly (readonly (number | null)[])[];
   readonly test: Friedman | null;
   readonly shown: Finding["ranks"];
   readonly leftOut: readonly string[];
@@ -24,7 +24,13 @@ export function foundRanks(sheets: readonly FoundSheet[]): FoundRanks {
         : "Only one locked sheet has a ranking: it has nothing to agree with, so there is no test of the ranks.";
     return { table, test: null, shown: null, leftOut: [...leftOut, why] };
   }
-  const test = friedman(table);
+  const whole = table.flatMap((row) => (row.includes(null) ? [] : [row.map((rank) => rank ?? 0)]));
+  if (whole.length < table.length) {
+    const why =
+      "Each taster had only some of the glasses, so each glass is ranked beside others: mean ranks are shown, and there is no test of the ranks.";
+    return { table, test: null, shown: null, leftOut: [...leftOut, why] };
+  }
+  const test = friedman(whole);
   if (!test.ok) return { table, test, shown: null, leftOut: [...leftOut, rankingWords(test)] };
   const shown = {
     sheetsCounted: test.judges,

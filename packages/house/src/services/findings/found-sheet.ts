@@ -3,14 +3,14 @@ import { midranks } from "@partsproof/core/statistics";
 import type { Finding } from "../../protocol/index.ts";
 import { luckOf } from "./luck.ts";
 import type { FlightKey, FlightRow, SheetRow } from "../rows.ts";
-import type { TasterNames } from "../flights/index.ts";
+import { setsOf, type TasterNames } from "../flights/index.ts";
 
 export interface FoundSheet {
   readonly shown: Finding["sheets"][number];
   /** Null where nothing was guessed, or the sheet was never locked. */
   readonly identified: Identification | null;
-  /** The rank of each glass of the flight by glass number, ties sharing the mean rank; null where none. */
-  readonly ranks: readonly number[] | null;
+  /** The rank of each glass by glass number, ties sharing the mean rank, null for one not served here; null where none. */
+  readonly ranks: readonly (number | null)[] | null;
   readonly scores: readonly { readonly glass: number; readonly score: number }[];
 }
 
@@ -37,10 +37,12 @@ export function foundSheet(
   const method = `exact, ${guessed} ${guessed === 1 ? "glass" : "glasses"} named from ${offered} names on offer`;
   const ranking = locked ? sheet.ranking : null;
   const rankAt = ranking === null ? null : ranksInOrder(sheet.order, ranking);
+  const rounds = locked ? roundRanks(sheet) : new Map<string, number>();
+  const sets = setsOf(flight, sheet.order);
   const notesOf = (code: string) => sheet.notes.find((notes) => notes.code === code) ?? null;
   return {
     identified,
-    ranks: rankAt === null ? null : key.glasses.map((_, glass) => rankAt[glassOf.indexOf(glass)] ?? 0),
+    ranks: rankAt === null ? null : key.glasses.map((_, glass) => rankAt[glassOf.indexOf(glass)] ?? null),
     scores: sheet.order.flatMap((code, i) => {
       const score = locked ? (notesOf(code)?.score ?? null) : null;
       return score === null ? [] : [{ glass: glassOf[i] ?? 0, score }];
@@ -56,7 +58,7 @@ export function foundSheet(
         const guess = guesses[i] ?? null;
         return {
           position: i + 1,
-          set: null,
+          set: sets.length === 0 ? null : sets.findIndex((set) => set.includes(code)) + 1,
           code,
           glass: glassOf[i] ?? 0,
           nameId,
@@ -64,7 +66,7 @@ export function foundSheet(
           guessNameId: guess,
           guessLabel: flight.namesOnOffer.find((name) => name.nameId === guess)?.label ?? null,
           right: guess === null ? null : guess === nameId,
-          rank: rankAt?.[i] ?? null,
+          rank: rankAt?.[i] ?? rounds.get(code) ?? null,
           notes: notesOf(code),
         };
       }),
@@ -75,6 +77,10 @@ export function foundSheet(
     },
   };
 }
+
+/** Where each glass was put in its round; no two are level there (Q9). */
+const roundRanks = ({ answers }: SheetRow): Map<string, number> =>
+  new Map(answers.flatMap(({ ranking }) => (ranking ?? []).flat().map((code, i) => [code, i + 1] as const)));
 
 /** The glass numbers behind the codes of a sheet, in tasting order. */
 function glassesBehind(key: FlightKey, sheet: SheetRow): number[] {

@@ -1,4 +1,5 @@
-import { HARD_TO_PUT_DOWN_TO_LUCK, VERY_HARD_TO_PUT_DOWN_TO_LUCK } from "@partsproof/core/sensory";
+import { HARD_TO_PUT_DOWN_TO_LUCK } from "@partsproof/core/sensory";
+import { luckWords } from "./luck.ts";
 
 /** What the headline is made from; everything counted over locked sheets only. */
 export interface Said {
@@ -75,9 +76,4 @@ function guessClauses({ right, guessed, pooledP, leastSheetP }: Said): string[] 
   return [
     `nobody showed they could tell the names: ${count}${right > 0 ? ", which could well be luck" : ""}`,
   ];
-}
-
-function luckWords(p: number): string {
-  if (p < VERY_HARD_TO_PUT_DOWN_TO_LUCK) return "is very hard to put down to luck";
-  return p < HARD_TO_PUT_DOWN_TO_LUCK ? "is hard to put down to luck" : "could well be luck";
 }

@@ -1,4 +1,9 @@
-import { plainChance, plainOdds } from "@partsproof/core/sensory";
+import {
+  HARD_TO_PUT_DOWN_TO_LUCK,
+  plainChance,
+  plainOdds,
+  VERY_HARD_TO_PUT_DOWN_TO_LUCK,
+} from "@partsproof/core/sensory";
 import type { CountLaw, FriedmanTest } from "@partsproof/core/statistics";
 import type { Chance } from "../../protocol/index.ts";
 import type { z } from "zod";
@@ -10,8 +15,17 @@ const MOST_DIGITS = 12;
 export function luckOf(law: CountLaw, right: number, method: string): z.infer<typeof Chance> {
   const p = law.pAtLeast(right);
   const { numerator, denominator } = law.fractionAtLeast(right);
-  const long = String(denominator).length > MOST_DIGITS;
-  return { p, fraction: long ? null : `${numerator}/${denominator}`, words: plainChance(p), method };
+  return { p, fraction: shortFraction(`${numerator}/${denominator}`), words: plainChance(p), method };
+}
+
+export function shortFraction(fraction: string): string | null {
+  return fraction.slice(fraction.indexOf("/") + 1).length > MOST_DIGITS ? null : fraction;
+}
+
+/** The same thresholds and words everywhere (F16). */
+export function luckWords(p: number): string {
+  if (p < VERY_HARD_TO_PUT_DOWN_TO_LUCK) return "is very hard to put down to luck";
+  return p < HARD_TO_PUT_DOWN_TO_LUCK ? "is hard to put down to luck" : "could well be luck";
 }
 
 /** How likely rankings made at random agree as much, or more. */

@@ -15,11 +15,12 @@ interface Kept {
 }
 
 /** What is said of a sheet's entry from the body of a request; what was not sent is not in it. */
-export function writtenIn({ notes, guesses, ranking }: Omit<EntryDraft, "key" | "after">): Written {
+export function writtenIn({ notes, guesses, ranking, answers }: Omit<EntryDraft, "key" | "after">): Written {
   return {
     ...(notes === undefined ? {} : { notes }),
     ...(guesses === undefined ? {} : { guesses }),
     ...(ranking === undefined ? {} : { ranking }),
+    ...(answers === undefined ? {} : { answers }),
   };
 }
 
@@ -98,6 +99,7 @@ export const shownEntry = ({ number, key, kind, createdAt, written, hash }: Entr
   ...(written.notes === undefined ? {} : { notes: [...written.notes] }),
   ...(written.guesses === undefined ? {} : { guesses: [...written.guesses] }),
   ...(written.ranking === undefined ? {} : { ranking: written.ranking?.map((tie) => [...tie]) ?? null }),
+  ...(written.answers === undefined ? {} : { answers: structuredClone([...written.answers]) }),
   hash,
 });
 

@@ -15,7 +15,7 @@ import { promiseOf } from "./promise.ts";
 import type { House } from "../ports.ts";
 import type { FlightKeyRow, FlightRow, SheetRow, TasterRow } from "../rows.ts";
 import { type Shelf, shelfState } from "../shelf/index.ts";
-import { showFlight, shownFlight, tasterNames } from "./shown-flight.ts";
+import { showFlight, shownFlight, toldToTaster, tasterNames } from "./shown-flight.ts";
 
 const MARKS = "ABCDEFGHIJ";
 
@@ -153,6 +153,9 @@ export const flightHandlers: Handlers<"listFlights" | "addFlight" | "getFlight">
     });
   },
 
-  getFlight: ({ house, at }) =>
-    house.store.transaction(async (records) => showFlight(records, await knownFlight(records, at))),
+  getFlight: ({ house, at, who }) =>
+    house.store.transaction(async (records) => {
+      const flight = await showFlight(records, await knownFlight(records, at));
+      return who.kind === "guest" && who.role === "taster" ? toldToTaster(flight) : flight;
+    }),
 };

@@ -1,12 +1,15 @@
-import type { Issue, SheetEdit } from "../../protocol/index.ts";
+import type { Issue, SetAnswer, SheetEdit } from "../../protocol/index.ts";
+import { answerIssues } from "./answer-issues.ts";
+import { issue, unknownCode } from "./edit-issue.ts";
+import { notAsked } from "./not-asked.ts";
+import { rankingIssues } from "./ranking-issues.ts";
 import type { FlightRow, SheetRow } from "../rows.ts";
 
-type Written = Pick<SheetRow, "notes" | "guesses" | "ranking">;
-type Path = Issue["path"];
+type Written = Pick<SheetRow, "notes" | "guesses" | "ranking" | "answers">;
 
 /**
  * What a sheet would say after an edit, or all that is wrong with the edit. Only the glasses named are replaced;
- * a guess of null takes the guess back; a ranking replaces the whole ranking.
+ * a guess of null takes the guess back; a ranking replaces the whole ranking; only the sets named are answered anew.
  */
 export function writtenAfter(
   flight: FlightRow,
@@ -19,12 +22,16 @@ export function writtenAfter(
     notes: merged(sheet.order, sheet.notes, notes),
     guesses: merged(sheet.order, sheet.guesses, guesses),
     ranking: edit.ranking === undefined ? sheet.ranking : edit.ranking,
+    answers: answered(sheet.answers, edit.answers ?? []),
   };
+  const unasked = notAsked(flight, edit);
+  if (unasked.length > 0) return { written, issues: unasked };
   const issues = [
+    ...answerIssues(flight, sheet, edit.answers ?? []),
     ...codeIssues("notes", notes, sheet),
     ...codeIssues("guesses", guesses, sheet),
     ...guessIssues(flight, sheet, guesses),
-    ...(edit.ranking ? rankingIssues(edit.ranking, sheet) : []),
+    ...(edit.ranking ? rankingIssues(edit.ranking, sheet.order, ["ranking"]) : []),
   ];
   return { written, issues };
 }
@@ -39,16 +46,13 @@ function merged<T extends { readonly code: string }>(
   return order.flatMap((code) => byCode.get(code) ?? []);
 }
 
-const issue = (code: string, path: Path, limit: string, received: unknown, what: string): Issue => ({
-  code,
-  path,
-  limit,
-  received,
-  message: `${what} requires ${limit}, got ${String(received)}`,
-});
-
-const unknownCode = (path: Path, code: string, sheet: SheetRow): Issue =>
-  issue("unknown_code", path, `a code of this sheet: ${sheet.order.join(", ")}`, code, "a glass");
+/** In the order of the sets; what is taken back leaves no answer. */
+function answered(old: readonly SetAnswer[], edit: readonly SetAnswer[]): SetAnswer[] {
+  const bySet = new Map([...old, ...edit].map((answer) => [answer.set, answer]));
+  return [...bySet.values()]
+    .filter(({ picked, ranking }) => picked !== null || ranking !== null)
+    .toSorted((a, b) => a.set - b.set);
+}
 
 function codeIssues(list: string, entries: readonly { readonly code: string }[], sheet: SheetRow): Issue[] {
   return entries.flatMap(({ code }, i) => {
@@ -93,30 +97,4 @@ function guessIssues(
       },
     ];
   });
-}
-
-function rankingIssues(ranking: readonly (readonly string[])[], sheet: SheetRow): Issue[] {
-  const seen = new Set<string>();
-  const issues = ranking.flatMap((tie, i) =>
-    tie.flatMap((code, j) => {
-      const path = ["ranking", i, j];
-      if (!sheet.order.includes(code)) return [unknownCode(path, code, sheet)];
-      if (seen.has(code)) return [issue("glass_ranked_twice", path, "each glass once", code, "a ranking")];
-      seen.add(code);
-      return [];
-    }),
-  );
-  const left = sheet.order.filter((code) => !seen.has(code));
-  if (left.length === 0) return issues;
-  const limit = `all ${sheet.order.length} glasses`;
-  return [
-    ...issues,
-    {
-      code: "ranking_incomplete",
-      path: ["ranking"],
-      limit,
-      received: seen.size,
-      message: `a ranking requires ${limit}, got ${seen.size}: ${left.join(", ")} left out`,
-    },
-  ];
 }

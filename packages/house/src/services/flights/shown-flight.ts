@@ -68,6 +68,19 @@ export function shownFlight(row: FlightRow, sheets: readonly SheetRow[], names: 
   };
 }
 
+/** Q8: a taster is told the names they are to find or to come close to, and no others, until the reveal. */
+export function toldToTaster(flight: Flight): Flight {
+  const { question, namesOnOffer, targetNameId, design, state } = flight;
+  if (state === "revealed" || question === "which_is_which") return flight;
+  const target = question === "how_close" ? targetNameId : null;
+  return {
+    ...flight,
+    namesOnOffer: namesOnOffer.filter(({ nameId }) => nameId === target),
+    targetNameId: target,
+    design: { ...design, controlNameId: null },
+  };
+}
+
 /** `shownFlight` with its sheets and names read. */
 export async function showFlight(records: Records, row: FlightRow): Promise<Flight> {
   return shownFlight(row, await sheetsOf(records, row), await tasterNames(records, row.householdId));
