@@ -7,6 +7,7 @@ import { useFlightToken } from "../../session/index.ts";
 import { countGlasses } from "../flights/flight-state.ts";
 import { flightPath, flightsPath, revealPath } from "../flights/paths.ts";
 import { drinksDigits, gramsDigits } from "../flights/print-alcohol.ts";
+import { ShuffleSeen } from "../flights/shuffle-seen.tsx";
 import type { ScreenProps } from "../screen.ts";
 import { Agreement } from "./agreement.tsx";
 import { Closeness } from "./closeness.tsx";
@@ -86,6 +87,7 @@ function Shown({ finding, household, back }: ShownProps) {
       <Repeats finding={finding} />
       {flight.question === "which_is_which" && <Guesses finding={finding} />}
       <Say finding={finding} />
+      <ShuffleSeen finding={finding} />
       <Section title="What was left out">
         {finding.leftOut.length === 0 ? (
           <p className="soft">Nothing: every sheet was locked, with all that was asked.</p>

@@ -1,7 +1,9 @@
 import { shuffleWords } from "@partsproof/core/sensory";
 import type { Finding } from "@partsproof/house/protocol";
 import { Section } from "../../parts/index.ts";
+import { MatPhotoSeen } from "./mat-photo-seen.tsx";
 import { whereEnded } from "./where-ended.ts";
+import "./question.css";
 
 /** Alone, after the reveal: how often a fair shuffle leaves the glasses as they were found. Never whether it was fair. */
 export function ShuffleSeen({ finding }: { readonly finding: Finding }) {
@@ -18,6 +20,7 @@ export function ShuffleSeen({ finding }: { readonly finding: Finding }) {
         Reckoned exactly, for glasses that stood in a row as they were poured, A first. Any order can come of
         a fair shuffle, and of none.
       </p>
+      <MatPhotoSeen finding={finding} />
     </Section>
   );
 }

@@ -5,6 +5,7 @@ import { Button, GlassMat, IssueSummary, Page } from "../../parts/index.ts";
 import { go } from "../../router/index.ts";
 import { flightPath, sheetPath } from "../flights/paths.ts";
 import { Stickers } from "../../print/stickers.tsx";
+import { MatPhotoField } from "./mat-photo-field.tsx";
 import { PaperMats } from "./paper-mats.tsx";
 import { usePaper } from "./papers.tsx";
 import { useTicks } from "./use-ticks.ts";
@@ -117,6 +118,7 @@ export function MarkAndPour({ flight, at, token, sheetId }: MarkAndPourProps) {
               <div>
                 <Button onClick={() => print("mat")}>Print the mat</Button>
               </div>
+              <MatPhotoField flight={flight.id} />
             </li>
           </ol>
           <div className="ready-do">

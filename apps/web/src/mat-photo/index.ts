@@ -1,0 +1,2 @@
+export { forgetPhoto, hasPhoto, keepPhoto, photoOf } from "./kept-photo.ts";
+export { shrinkPhoto } from "./shrink-photo.ts";
