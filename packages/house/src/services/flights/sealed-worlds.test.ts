@@ -15,7 +15,17 @@ interface Bottle {
 interface Truth {
   readonly glasses: readonly number[];
   readonly distractors: readonly number[];
+  /** Of a paired comparison: the bottle that the host takes to have more. */
+  readonly expected?: number;
 }
+/** What everybody knows: what the flight is set for and how it is laid out. */
+type Question = Pick<
+  z.input<typeof FlightDraft>,
+  "question" | "method" | "sets" | "asked" | "reference" | "repeats" | "glassesEach" | "late"
+> & {
+  readonly target?: number;
+  readonly control?: number;
+};
 
 interface World {
   readonly house: TemporaryHouse;
@@ -32,6 +42,7 @@ async function world(
   bottles: readonly Bottle[],
   truth: Truth,
   tasters: number,
+  { target, control, ...question }: Question = {},
 ): Promise<World> {
   const whiskeys = 1 + Math.max(...bottles.map(({ whiskey }) => whiskey));
   const shelf = await eveningShelf(house.client, { whiskeys, tasters });
@@ -55,6 +66,10 @@ async function world(
     tasterIds: [...shelf.tasterIds],
     glasses: truth.glasses.map((i) => ({ vesselId: bottleIds[i] ?? "" })),
     distractors: truth.distractors.map((i) => shelf.nameIds[i] ?? ""),
+    ...question,
+    ...(target === undefined ? {} : { targetNameId: shelf.nameIds[target] ?? "" }),
+    ...(control === undefined ? {} : { controlVesselId: bottleIds[control] ?? "" }),
+    ...(truth.expected === undefined ? {} : { expectedVesselId: bottleIds[truth.expected] ?? "" }),
   };
   const made = await house.client("addFlight", { at, body });
   return {
@@ -152,9 +167,10 @@ async function differences(
   bottles: readonly Bottle[],
   truths: readonly [Truth, Truth],
   tasters: number,
+  question: Question = {},
 ): Promise<string[]> {
-  const one = await world(a, bottles, truths[0], tasters);
-  const two = await world(b, bottles, truths[1], tasters);
+  const one = await world(a, bottles, truths[0], tasters, question);
+  const two = await world(b, bottles, truths[1], tasters, question);
   const told: string[] = [];
   const compare = async (stage: string, ones: Tokens, twos: Tokens) => {
     const second = await everyAnswer(two, twos);
@@ -233,6 +249,79 @@ eachDatabase((database) => {
       await using a = await temporaryHouse(database);
       await using b = await temporaryHouse(database);
       expect(await differences(a, b, bottles, [one, two], 2)).toEqual([]);
+    });
+
+    /** Both whiskeys of a set, or all glasses, listed another way round: every set is sealed the other way round. */
+    const [there, back]: readonly [Truth, Truth] = [
+      { glasses: [0, 1], distractors: [] },
+      { glasses: [1, 0], distractors: [] },
+    ];
+    const row = { glasses: [0, 1, 2, 4], distractors: [] };
+    const turned = { glasses: [2, 4, 0, 1], distractors: [] };
+    const questions: readonly (readonly [string, Question, Truth, Truth])[] = [
+      ["Q2 triangles", { question: "tell_apart", method: "triangle", sets: 3 }, there, back],
+      ["Q2 duo-trios", { question: "changed", method: "duo_trio", sets: 2 }, there, back],
+      [
+        "Q2 pairs, and which of the two is expected to have more",
+        { question: "tell_apart", method: "paired", asked: "smokier", sets: 2 },
+        { ...there, expected: 0 },
+        { ...there, expected: 1 },
+      ],
+      ["Q2 tetrads", { question: "tell_apart", method: "tetrad" }, there, back],
+      [
+        "Q2 two bottles of one whiskey",
+        { question: "changed", method: "triangle" },
+        { glasses: [0, 3], distractors: [] },
+        { glasses: [3, 0], distractors: [] },
+      ],
+      ["Q3 a hidden target", { question: "how_close", target: 0, reference: true, late: true }, row, turned],
+      ["Q4 two rounds", { question: "agree_with_myself", late: true }, row, turned],
+      ["Q5 some of the glasses", { question: "like_best", glassesEach: 2 }, row, turned],
+      [
+        "Q6 a drawn repeat, a control, the strong ones late",
+        { question: "like_best", repeats: 1, control: 3, late: true },
+        { glasses: [1, 2, 4], distractors: [] },
+        { glasses: [4, 1, 2], distractors: [] },
+      ],
+      [
+        "Q6 a repeat and a distractor swapped",
+        { question: "which_is_which", repeats: 1, late: false },
+        { glasses: [0, 1], distractors: [] },
+        { glasses: [1, 0], distractors: [] },
+      ],
+    ];
+
+    test.each(database === "sqlite" ? questions : questions.slice(0, 3))(
+      "%s",
+      async (_, question, one, two) => {
+        await using a = await temporaryHouse(database);
+        await using b = await temporaryHouse(database);
+        expect(await differences(a, b, bottles, [one, two], 2, question)).toEqual([]);
+      },
+    );
+
+    test("Q2 the pourer's list and the finding do differ where only the sets do", async () => {
+      await using a = await temporaryHouse(database);
+      await using b = await temporaryHouse(database);
+      const question: Question = { question: "tell_apart", method: "triangle", sets: 2 };
+      const worlds = [
+        await world(a, bottles, there, 1, question),
+        await world(b, bottles, back, 1, question),
+      ];
+      const lists = [];
+      for (const { house, shelf, flight, pourer } of worlds) {
+        const at = { household: shelf.household, flight };
+        const { tasters } = await house.client("getPourList", { at, token: pourer });
+        lists.push(tasters.flatMap(({ glasses }) => glasses));
+      }
+      const [one = [], two = []] = lists;
+      expect(one.map(({ code, set, position }) => [code, set, position])).toEqual(
+        two.map(({ code, set, position }) => [code, set, position]),
+      );
+      expect(
+        one.every(({ vesselId }, i) => vesselId !== two[i]?.vesselId),
+        "each glass the other one",
+      ).toBe(true);
     });
 
     test("the comparison itself sees a difference: with the pourer's token, and after the reveal", async () => {
