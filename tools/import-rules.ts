@@ -53,7 +53,10 @@ const rules: Readonly<Record<string, PackageRule>> = {
     builtins: true,
   },
   "apps/server": { ours: [core, "@partsproof/house", "@partsproof/house/"], builtins: true },
-  "apps/cli": { ours: [...face, "@partsproof/house/reckoner", "@partsproof/server"], builtins: true },
+  "apps/cli": {
+    ours: [...face, "@partsproof/house/reckoner", "@partsproof/server", "@partsproof/server/"],
+    builtins: true,
+  },
   "apps/web": { ours: face },
 };
 

@@ -1,7 +1,6 @@
-import { createInterface } from "node:readline";
-import { Writable } from "node:stream";
 import { createClient } from "@partsproof/house/protocol";
 import { openHouseFromEnvironment } from "./open-house.ts";
+import { readHidden } from "./read-hidden.ts";
 
 /** Reads the owner's passphrase from standard input, without showing it, and keeps it; everyone is signed out. */
 export async function setPassphrase(env: NodeJS.ProcessEnv): Promise<string> {
@@ -13,21 +12,4 @@ export async function setPassphrase(env: NodeJS.ProcessEnv): Promise<string> {
   } finally {
     await house.close();
   }
-}
-
-function readHidden(prompt: string): Promise<string> {
-  // Undefined where it is none; the types say otherwise.
-  const terminal = process.stdin.isTTY;
-  if (terminal) process.stderr.write(prompt);
-  // readline echoes what is typed into its output; this one keeps nothing of it.
-  const nowhere = new Writable({ write: (_chunk, _encoding, done) => done() });
-  const lines = createInterface({ input: process.stdin, output: nowhere, terminal });
-  return new Promise((resolve, reject) => {
-    lines.once("line", (line) => {
-      resolve(line);
-      lines.close();
-      if (terminal) process.stderr.write("\n");
-    });
-    lines.once("close", () => reject(new Error("a passphrase requires a line on standard input, got none")));
-  });
 }

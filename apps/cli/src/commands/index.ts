@@ -3,6 +3,8 @@ import { batchEdit } from "./batch/edit.ts";
 import { batchList, batchShow } from "./batch/list.ts";
 import { batchPlan } from "./batch/plan.ts";
 import type { Command } from "./command.ts";
+import { doorSignIn } from "./door/sign-in.ts";
+import { doorSignOut } from "./door/sign-out.ts";
 import { flightAdd } from "./flight/add.ts";
 import { flightList, flightShow } from "./flight/list.ts";
 import { flightCallOff, flightPoured, flightPourList } from "./flight/pouring.ts";
@@ -111,4 +113,6 @@ export const commands: readonly Command[] = [
   flightReveal,
   flightFinding,
   findingsList,
+  doorSignIn,
+  doorSignOut,
 ];

@@ -1,7 +1,9 @@
 import { resolve } from "node:path";
-import { type Client, createClient, type Door } from "@partsproof/house/protocol";
+import { type Client, createClient } from "@partsproof/house/protocol";
 import { issueAt, refuse } from "../flags/index.ts";
 import { NotReached } from "./not-reached.ts";
+import { overNetwork } from "./over-network.ts";
+import { sessionsIn } from "./sessions.ts";
 
 export interface OpenedDoor {
   readonly client: Client;
@@ -28,7 +30,11 @@ export async function openDoor({ house, data }: WhichHouse, env: NodeJS.ProcessE
     refuse(issueAt(["data"], "flags_exclude", "no --house beside it", data));
   }
   if (house !== undefined) {
-    return { client: createClient(overNetwork(house), house), says: house, close: async () => {} };
+    return {
+      client: createClient(overNetwork(house, sessionsIn(env)), house),
+      says: house,
+      close: async () => {},
+    };
   }
   // Read only where it is needed: a sum, or a house elsewhere, does not wait for the database's drivers.
   const { openHouseFromEnvironment } = await import("@partsproof/server");
@@ -44,13 +50,5 @@ export async function openDoor({ house, data }: WhichHouse, env: NodeJS.ProcessE
     close: () => opened.close(),
   };
 }
-
-const overNetwork =
-  (address: string): Door =>
-  (request) =>
-    fetch(request).catch((error: unknown) => {
-      const cause = error instanceof Error && error.cause instanceof Error ? error.cause : error;
-      throw new NotReached("house_unreachable", ["house"], "a house that answers", address, messageOf(cause));
-    });
 
 const messageOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
