@@ -42,3 +42,29 @@ export { holm } from "./holm.ts";
 export { knownLaws } from "./known-law.ts";
 export { type KnownCount, knownCount, type KnownShare, knownShare, type Labelling } from "./known-share.ts";
 export { shrewdToldLaw, toldLaw } from "./told-law.ts";
+export { type MostLikelyWorths, mostLikelyWorths } from "./most-likely-worths.ts";
+export {
+  bradleyTerry,
+  bradleyTerryServed,
+  pairSets,
+  type PairTable,
+  type ServedPair,
+  servedPairSets,
+} from "./paired-comparisons.ts";
+export { plackettLuce, rankedSet, type Ranking } from "./plackett-luce.ts";
+export { type Appeal, type RankedSet, rankingLogLikelihood, tieSizes } from "./ranked-set.ts";
+export { type NoMaximum, splitOf } from "./win-graph.ts";
+export { evenChiSquareDraw, evenDraw, fillNormal } from "./draws.ts";
+export { type NormalPrior, posteriorDraws, type PosteriorDraws } from "./posterior-draws.ts";
+export { repeatableRng } from "./repeatable-rng.ts";
+export {
+  type BeliefOptions,
+  WORTH_PRIOR,
+  type WorthBeliefs,
+  worthBeliefs,
+  type WorthPrior,
+} from "./worth-beliefs.ts";
+export { JUDGE_SPREADS, type JudgedBeliefs, judgedBeliefs, type JudgedRanking } from "./judged-beliefs.ts";
+export { PLACE_EFFECTS, plackettLuceServed, type ServedRanking, servedSet } from "./served-ranking.ts";
+export { type Concordance, concordance } from "./kendall-w.ts";
+export { page, PAGE_EXACT_ITEMS, type PageTest } from "./page.ts";

@@ -40,7 +40,9 @@ export interface WorthBeliefs {
 
 /** Values below which given shares of the weight lie. */
 function weightedQuantiles(values: Float64Array, weights: Float64Array, shares: readonly number[]): number[] {
-  const order = Uint32Array.from(values.keys()).sort((a, b) => (values[a] as number) - (values[b] as number));
+  const order = Uint32Array.from(values.keys()).toSorted(
+    (a, b) => (values[a] as number) - (values[b] as number),
+  );
   const found: number[] = [];
   let sum = 0;
   for (const at of order) {
