@@ -17,6 +17,8 @@ export const sheetPath = (household: string, flight: string, sheet: string): str
 /** A paper sheet typed in by the host. */
 export const typeInPath = (household: string, flight: string, sheet: string): string =>
   `${sheetPath(household, flight, sheet)}/paper`;
+/** What this device keeps of a sheet that is typed in here from paper. */
+export const paperKey = (sheet: string): string => `paper.${sheet}`;
 export const alonePath = (household: string, flight: string): string => `${base(household, flight)}/alone`;
 export const revealPath = (household: string, flight: string): string => `${base(household, flight)}/reveal`;
 export const findingPath = (household: string, flight: string): string =>

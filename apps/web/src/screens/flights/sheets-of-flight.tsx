@@ -3,8 +3,8 @@ import { useState } from "react";
 import { useSay } from "../../api.ts";
 import { printMoment } from "../../figures/index.ts";
 import { announce, Button, Dialog, IssueSummary, LinkButton, Section } from "../../parts/index.ts";
-import { useToken } from "../../session/index.ts";
-import { alonePath, sheetPath, typeInPath } from "./paths.ts";
+import { kept, useToken } from "../../session/index.ts";
+import { alonePath, paperKey, sheetPath, typeInPath } from "./paths.ts";
 import { ShareLink } from "./share-link.tsx";
 
 type FlightSheet = Flight["sheets"][number];
@@ -62,6 +62,7 @@ function OneSheet({
   position,
 }: OneSheetProps & { readonly position: number | null }) {
   const mine = useToken("sheet", sheet.sheetId) !== undefined;
+  const typed = mine && kept(paperKey(sheet.sheetId)) !== null;
   const [sharing, setSharing] = useState(false);
   const locked = sheet.state === "locked" || sheet.state === "closed";
   const alone = flight.pouring === "alone";
@@ -91,7 +92,7 @@ function OneSheet({
             Hand over<span className="unseen"> {sheet.taster}’s sheet</span>
           </Button>
         )}
-        {!alone && flight.state === "tasting" && (sheet.state === "free" || (mine && !locked)) && (
+        {!alone && flight.state === "tasting" && (sheet.state === "free" || (typed && !locked)) && (
           <LinkButton to={typeInPath(household, flight.id, sheet.sheetId)}>
             Type in paper<span className="unseen">: {sheet.taster}’s sheet</span>
           </LinkButton>

@@ -11,7 +11,10 @@ export function noted(fields: Fields, code: string, pass: "first" | "second"): b
 export function blanksOf(fields: Fields, sheet: Pick<Sheet, "glasses" | "sets" | "asks">): readonly string[] {
   const { asks, sets } = sheet;
   const codes = sheet.glasses.map(({ code }) => code);
-  const unnoted = codes.filter((code) => !noted(fields, code, "first") && !noted(fields, code, "second"));
+  // In sets the answer is what is asked; notes are welcome.
+  const unnoted = codes.filter(
+    (code) => asks.answers === null && !noted(fields, code, "first") && !noted(fields, code, "second"),
+  );
   const unnamed = asks.guesses ? codes.filter((code) => guessIn(fields, code) === null) : [];
   const unanswered = sets.filter(({ set }) => (fields.get(answerKey(set)) ?? null) === null);
   const open = unanswered.map(({ set }) => String(set));

@@ -27,6 +27,10 @@ export function LockStep({ sheet, fields, heading, keeper, household, token, onL
   const blanks = blanksOf(fields, sheet);
   const ranking = rankingIn(fields);
   const alone = sheet.pouring === "alone";
+  // In sets a list of glasses without notes tells nothing.
+  const noting =
+    sheet.asks.answers === null ||
+    sheet.glasses.some(({ code }) => noted(fields, code, "first") || notesIn(fields, code).score !== null);
   const lock = async (): Promise<void> => {
     const kept = await keeper.flush();
     setUnsaved(!kept);
@@ -55,37 +59,39 @@ export function LockStep({ sheet, fields, heading, keeper, household, token, onL
         Before you lock
       </h2>
       {sheet.asks.answers !== null && <AnswersRead sheet={sheet} fields={fields} />}
-      <div className="lock-table">
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">{alone ? "Place" : "Glass"}</th>
-              <th scope="col">Notes</th>
-              {sheet.asks.guesses && <th scope="col">Guess</th>}
-              {sheet.asks.ranking !== null && <th scope="col">Rank</th>}
-              <th scope="col">Score</th>
-            </tr>
-          </thead>
-          <tbody>
-            {sheet.glasses.map(({ code }) => {
-              const guess = sheet.namesOnOffer.find((name) => name.nameId === guessIn(fields, code));
-              const place = ranking?.findIndex((tier) => tier.includes(code)) ?? -1;
-              const passes = (["first", "second"] as const).filter((pass) => noted(fields, code, pass));
-              return (
-                <tr key={code}>
-                  <th scope="row">{code}</th>
-                  <td>{passes.length === 2 ? "twice" : passes.length === 1 ? "once" : <Blank />}</td>
-                  {sheet.asks.guesses && <td>{guess?.label ?? <Blank />}</td>}
-                  {sheet.asks.ranking !== null && (
-                    <td>{place === -1 || ranking === null ? <Blank /> : placeText(ranking, place)}</td>
-                  )}
-                  <td>{notesIn(fields, code).score ?? <Blank />}</td>
-                </tr>
-              );
-            })}
-          </tbody>
-        </table>
-      </div>
+      {noting && (
+        <div className="lock-table">
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">{alone ? "Place" : "Glass"}</th>
+                <th scope="col">Notes</th>
+                {sheet.asks.guesses && <th scope="col">Guess</th>}
+                {sheet.asks.ranking !== null && <th scope="col">Rank</th>}
+                <th scope="col">Score</th>
+              </tr>
+            </thead>
+            <tbody>
+              {sheet.glasses.map(({ code }) => {
+                const guess = sheet.namesOnOffer.find((name) => name.nameId === guessIn(fields, code));
+                const place = ranking?.findIndex((tier) => tier.includes(code)) ?? -1;
+                const passes = (["first", "second"] as const).filter((pass) => noted(fields, code, pass));
+                return (
+                  <tr key={code}>
+                    <th scope="row">{code}</th>
+                    <td>{passes.length === 2 ? "twice" : passes.length === 1 ? "once" : <Blank />}</td>
+                    {sheet.asks.guesses && <td>{guess?.label ?? <Blank />}</td>}
+                    {sheet.asks.ranking !== null && (
+                      <td>{place === -1 || ranking === null ? <Blank /> : placeText(ranking, place)}</td>
+                    )}
+                    <td>{notesIn(fields, code).score ?? <Blank />}</td>
+                  </tr>
+                );
+              })}
+            </tbody>
+          </table>
+        </div>
+      )}
       {blanks.length > 0 ? (
         <div className="lock-blanks">
           <p>

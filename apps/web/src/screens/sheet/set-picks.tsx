@@ -60,7 +60,7 @@ function TwoAndTwo({ one, task, picked, onPick }: SetPicksProps) {
   };
   return (
     <>
-      <div className="picks" role="group" aria-label={task}>
+      <div className="picks picks-four" role="group" aria-label={task}>
         {codes.map((code) => {
           const group = first.includes(code) ? "first" : second.includes(code) ? "second" : null;
           return (

@@ -99,7 +99,7 @@ describe("what a lock leaves blank", () => {
     const sets = [1, 2, 3].map((set) => ({ set, reference: false, glasses, picked: null, ranking: null }));
     const inSets = { glasses, sets, asks: { guesses: false, ranking: null, answers: "picked" } } as const;
     const fields = new Map(fieldsOf({ ...blank, sets })).set(answerKey(2), "417");
-    expect(blanksOf(fields, inSets)).toEqual(["No answer to sets 1 and 3.", "No notes on any glass."]);
+    expect(blanksOf(fields, inSets)).toEqual(["No answer to sets 1 and 3."]);
     const rounds = { ...inSets, asks: { ...inSets.asks, answers: "ranking" } } as const;
     expect(blanksOf(fieldsOf({ ...blank, sets }), rounds)[0]).toBe("No order for any round.");
   });

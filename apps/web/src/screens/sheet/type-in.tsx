@@ -3,7 +3,7 @@ import { type KeyboardEvent, useId, useState } from "react";
 import { useAsk, useSay } from "../../api.ts";
 import { Broken, Busy, Button, Form, LinkButton, Page, TextField, Tick } from "../../parts/index.ts";
 import { keep, keepToken, kept, useToken } from "../../session/index.ts";
-import { flightPath, sheetPath } from "../flights/paths.ts";
+import { flightPath, paperKey, sheetPath } from "../flights/paths.ts";
 import type { ScreenProps } from "../screen.ts";
 import { KeptMark, Notices } from "./kept-mark.tsx";
 import { ClashPanel } from "./clash-panel.tsx";
@@ -98,6 +98,7 @@ function Take({ flight, taster, at }: { readonly flight: Flight; readonly taster
     const taken = await say.send({ at, body: { ofLegalAge: true } });
     if (taken === null) return;
     keep(TYPIST, typist.trim());
+    keep(paperKey(at.sheet), "typed here");
     keepToken("sheet", at.sheet, taken.token);
   };
   return (
