@@ -1,5 +1,5 @@
 import { eachDatabase, sha256, temporaryHouse } from "@partsproof/testkit";
-import { type PublishedRecord, readRecord, verifyRecord } from "@partsproof/core/sealing";
+import { hex, keyBytes, type PublishedRecord, readRecord, verifyRecord } from "@partsproof/core/sealing";
 import { describe, expect, test } from "vitest";
 import { eveningShelf, lock, setFlight, takeSheets } from "../fixtures/evening.ts";
 import { refusalOf } from "../fixtures/refusal.ts";
@@ -78,6 +78,81 @@ eachDatabase((database) => {
       ).toContain("changed_entry");
       expect(forge((copy) => Object.assign(copy, { nonce: "0".repeat(64) }))).toContain("changed_key");
     });
+
+    test.each([
+      ["triangle", {}],
+      ["duo_trio", {}],
+      ["paired", { asked: "sweeter" }],
+    ] as const)(
+      "Q11, P1 to P4 the record of %s verifies with its sets, and a changed set or answer is found",
+      async (method, more) => {
+        await using house = await temporaryHouse(database);
+        const shelf = await eveningShelf(house.client, { whiskeys: 2, tasters: 2 });
+        const expected = method === "paired" ? { expectedVesselId: shelf.vesselIds[0] ?? "" } : {};
+        const question = { question: "tell_apart", method, sets: 2, ...more, ...expected } as const;
+        const { flight, pourerToken } = await setFlight(shelf, [0, 1], question);
+        const at = { household: shelf.household, flight: flight.id };
+        const list = await house.client("getPourList", { at, token: pourerToken ?? "" });
+        await house.client("markPoured", { at, token: pourerToken ?? "" });
+        const receipts = [];
+        for (const taken of await takeSheets(shelf, flight.id)) {
+          for (const { set, glasses } of taken.sheet.sets) {
+            const picked = [glasses[0]?.code ?? ""];
+            const { entry } = await house.client("addEntry", {
+              at: { ...at, sheet: taken.sheet.id },
+              token: taken.token,
+              body: { key: key(set), after: set - 1, answers: [{ set, picked }] },
+            });
+            receipts.push({ sheet: taken.sheet.id, entry: entry.number, hash: entry.hash ?? "" });
+          }
+          await lock(shelf, taken);
+        }
+        const { closing } = await house.client("getFlight", { at });
+        await house.client("revealFlight", { at, body: {} });
+        const read = readRecord((await house.client("getRecord", { at })).record);
+        if (!read.ok) throw new Error(JSON.stringify(read));
+        const witness = { commitment: flight.commitment ?? "", closing: closing ?? "", receipts };
+        const { findings, unchecked, key: published } = verifyRecord(read.record, witness, sha256);
+        expect([findings, unchecked]).toEqual([[], []]);
+        const vesselOf = (glass: string) => published?.glasses.find((one) => one.glass === glass)?.vessel;
+        const promised = published?.codes.map(({ set, turn, code, glass }) => [
+          set,
+          turn,
+          code,
+          vesselOf(glass),
+        ]);
+        const poured = list.tasters.flatMap(({ glasses }) =>
+          [...Map.groupBy(glasses, ({ set }) => set)].flatMap(([set, own]) =>
+            own.map(({ code, vesselId }, i) => [set, i + 1, code, vesselId]),
+          ),
+        );
+        expect(promised?.map(String).toSorted()).toEqual(poured.map(String).toSorted());
+        expect(published?.expected === undefined ? null : vesselOf(published.expected)).toBe(
+          method === "paired" ? shelf.vesselIds[0] : null,
+        );
+
+        const forge = (change: (copy: PublishedRecord) => unknown) => {
+          const copy = JSON.parse(JSON.stringify(read.record)) as PublishedRecord;
+          change(copy);
+          return verifyRecord(copy, witness, sha256).findings.map((found) => found.code);
+        };
+        if (!published) throw new Error("a key is needed");
+        const [one, ...others] = published.codes;
+        if (!one) throw new Error("a code is needed");
+        const swapped = { ...one, glass: one.glass === "0" ? "1" : "0" };
+        expect(
+          forge((copy) =>
+            Object.assign(copy, { key: hex(keyBytes({ ...published, codes: [swapped, ...others] })) }),
+          ),
+        ).toContain("changed_key");
+        const { body = "" } = read.record.sheets[0]?.entries[0] ?? {};
+        const answer = JSON.parse(body) as { answers: { picked: string[] }[] };
+        Object.assign(answer.answers[0] ?? {}, { picked: ["999"] });
+        expect(
+          forge((copy) => Object.assign(copy.sheets[0]?.entries[0] ?? {}, { body: JSON.stringify(answer) })),
+        ).toContain("changed_entry");
+      },
+    );
 
     test("P3 the closing stands as soon as the last sheet is locked, and covers every entry", async () => {
       await using house = await temporaryHouse(database);

@@ -117,6 +117,22 @@ describe("what a question needs, and what it has no use for", () => {
     expect(near.flight).toMatchObject({ question: "how_close", targetNameId: second, glassCount: 2 });
   });
 
+  test("S1, Q2, Q6 a control or an expected vessel of another household is as unknown as any", async () => {
+    await using house = await temporaryHouse("sqlite");
+    const theirs = await eveningShelf(house.client, { whiskeys: 2, tasters: 1 });
+    const shelf = await eveningShelf(house.client, { whiskeys: 2, tasters: 1 });
+    const [far = ""] = theirs.vesselIds;
+    const control = { question: "like_best", controlVesselId: far } as const;
+    expect((await refusalOf(setFlight(shelf, [0, 1], control))).codes).toEqual(["unknown_vessel"]);
+    const paired = {
+      question: "tell_apart",
+      method: "paired",
+      asked: "drier",
+      expectedVesselId: far,
+    } as const;
+    expect((await refusalOf(setFlight(shelf, [0, 1], paired))).codes).toEqual(["expected_unknown"]);
+  });
+
   test("Q5 no more codes than there are: twelve tasters, eight tetrads of four are 384, and are had", async () => {
     await using house = await temporaryHouse("sqlite");
     const shelf = await eveningShelf(house.client, { whiskeys: 2, tasters: 12 });
