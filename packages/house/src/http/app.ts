@@ -13,14 +13,25 @@ import {
   type Knock,
   type SessionCookie,
   type StreamHandlers,
+  type Who,
 } from "../services/index.ts";
+import { bytesOf } from "./body-bytes.ts";
 import { cookieHeader, sessionIn } from "./cookie.ts";
 import { eventStream } from "./event-stream.ts";
 import { openApi } from "./openapi.ts";
 import { needKeepable } from "./keepable.ts";
 import { problem, unreadable } from "./problem.ts";
 
-const MAX_BODY_BYTES = 32 * 1024 * 1024;
+/**
+ * D10: how much is read of a request, by who sends it. A stranger's is a ticket or a passphrase, a guest's a sheet with
+ * every field full; whole households come from their owner.
+ */
+const MOST_BODY_BYTES: Readonly<Record<Who["kind"], number>> = {
+  stranger: 16 * 1024,
+  guest: 4 * 1024 * 1024,
+  owner: 32 * 1024 * 1024,
+  here: 32 * 1024 * 1024,
+};
 const READS = new Set(["GET", "HEAD"]);
 /** What a taster writes tells the others nothing (L1), and is written most. */
 const TELLS_NOTHING: ReadonlySet<RouteName | StreamName> = new Set(["addEntry", "editSheet"]);
@@ -54,7 +65,7 @@ export function createApp(
         const knock = knockOf(name, c.req.raw, c.req.param(), caller);
         const who = house === null ? ({ kind: "here" } as const) : await admitted(house, knock);
         const asked = {
-          ...(await read(name, c.req.raw, c.req.param())),
+          ...(await read(name, c.req.raw, c.req.param(), MOST_BODY_BYTES[who.kind])),
           house,
           caller,
           who,
@@ -129,6 +140,7 @@ async function read(
   name: RouteName | StreamName,
   request: Request,
   params: Readonly<Record<string, string>>,
+  mostBytes: number,
 ): Promise<Pick<Asked<RouteName>, "at" | "query" | "body">> {
   const route = routes[name];
   for (const [key, value] of Object.entries(params)) {
@@ -137,7 +149,9 @@ async function read(
     }
   }
   const query = route.query ? readQuery(route.query, new URL(request.url)) : undefined;
-  const body = route.body ? route.body.parse(await json(request), { reportInput: true }) : undefined;
+  const body = route.body
+    ? route.body.parse(await json(request, mostBytes), { reportInput: true })
+    : undefined;
   return { at: { household: "", ...params }, query, body } as Pick<Asked<RouteName>, "at" | "query" | "body">;
 }
 
@@ -147,18 +161,8 @@ function readQuery(schema: z.ZodType, url: URL): unknown {
   return schema.parse(asked, { reportInput: true });
 }
 
-async function json(request: Request): Promise<unknown> {
-  const bytes = await request.arrayBuffer();
-  if (bytes.byteLength > MAX_BODY_BYTES) {
-    throw unreadable(
-      413,
-      "body_too_large",
-      [],
-      `at most ${MAX_BODY_BYTES} bytes`,
-      bytes.byteLength,
-      "request body",
-    );
-  }
+async function json(request: Request, mostBytes: number): Promise<unknown> {
+  const bytes = await bytesOf(request, mostBytes);
   let sent: unknown;
   try {
     // Fatal, so that bytes that are no text are refused and not replaced.

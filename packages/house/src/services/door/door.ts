@@ -1,6 +1,6 @@
 import { type DoorShown, PASSPHRASE_LEAST } from "../../protocol/index.ts";
 import { bornOfHouse } from "../birth.ts";
-import type { Handlers, Who } from "../handler.ts";
+import type { Caller, Handlers, Who } from "../handler.ts";
 import { limitsOf } from "../limits/index.ts";
 import { hubOf } from "../live/index.ts";
 import type { House, Passphrases, Reads } from "../ports.ts";
@@ -48,7 +48,13 @@ export async function hasOwner(house: Pick<House, "store">): Promise<boolean> {
   return (await house.store.read(ownerOf)) !== null;
 }
 
-function wrong(path: string): never {
+/** D5, D9: counted, and in the trail whichever way it was tried. */
+async function refuseWrong(house: House, caller: Caller, path: string): Promise<never> {
+  const held = limitsOf(house).wrongSignIn(caller, house.clock.now().getTime());
+  await house.store.transaction(async (records) => {
+    await trail(records, house, "sign-in refused", { caller });
+    if (held) await trail(records, house, "sign-ins held back", { caller });
+  });
   refuse(403, {
     code: "passphrase_wrong",
     path: [path],
@@ -79,10 +85,7 @@ export const doorHandlers: Handlers<
       const fits = await withHash(house, (p) =>
         p.fits(normal(body.present ?? ""), known?.passphrase ?? null),
       );
-      if (!fits) {
-        limits.wrongSignIn(caller, now);
-        wrong("present");
-      }
+      if (!fits) await refuseWrong(house, caller, "present");
     }
     const passphrase = await withHash(house, (p) => p.hash(normal(body.passphrase)));
     await house.store.transaction(async (records) => {
@@ -103,11 +106,7 @@ export const doorHandlers: Handlers<
     limits.needSignInTry(caller, now);
     const known = await house.store.read(ownerOf);
     const fits = await withHash(house, (p) => p.fits(normal(body.passphrase), known?.passphrase ?? null));
-    if (!fits) {
-      limits.wrongSignIn(caller, now);
-      await house.store.transaction((records) => trail(records, house, "sign-in refused", { caller }));
-      wrong("passphrase");
-    }
+    if (!fits) await refuseWrong(house, caller, "passphrase");
     const token = await house.store.transaction(async (records) => {
       await trail(records, house, "signed in", { caller });
       await forgetOldTrail(records, house);

@@ -54,9 +54,11 @@ function createLimits() {
       if (caller.from === "here") return;
       need("signing in", Math.max(signIns.wait(keyOf(caller), now), signInsOfAll.wait(ALL, now)));
     },
-    wrongSignIn: (caller: Caller, now: number): void => {
-      signIns.wrong(keyOf(caller), now);
-      signInsOfAll.wrong(ALL, now);
+    /** Whether from this one on the address, or everybody, has to wait. */
+    wrongSignIn: (caller: Caller, now: number): boolean => {
+      if (caller.from === "here") return false;
+      const held = [signIns.wrong(keyOf(caller), now), signInsOfAll.wrong(ALL, now)];
+      return held.includes(true);
     },
     signedIn: (caller: Caller): void => signIns.right(keyOf(caller)),
     needJoinTry: (caller: Caller, now: number, kind: "link" | "code"): void => {
@@ -79,7 +81,7 @@ export type Limits = ReturnType<typeof createLimits>;
 
 const known = new WeakMap<object, Limits>();
 
-/** What this process remembers of tries; a restart forgets it, which no stranger can bring about. */
+/** What this process remembers of tries; a restart forgets it, which is no matter (docs/decisions/0008). */
 export function limitsOf(house: House): Limits {
   const limits = known.get(house) ?? createLimits();
   known.set(house, limits);

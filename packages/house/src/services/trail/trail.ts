@@ -9,6 +9,7 @@ export type Deed =
   | "passphrase set"
   | "signed in"
   | "sign-in refused"
+  | "sign-ins held back"
   | "signed out"
   | "signed out everywhere"
   | "way in opened"
