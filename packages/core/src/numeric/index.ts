@@ -9,3 +9,4 @@ export { rootOfPolynomial } from "./root-of-polynomial.ts";
 export { integrate } from "./integrate.ts";
 export { cholesky, inverseOf, solveCholesky, solveUpper, type Square } from "./cholesky.ts";
 export { type Concave, type Maximum, maximiseConcave } from "./maximise-concave.ts";
+export { type Eigen, symmetricEigen } from "./symmetric-eigen.ts";

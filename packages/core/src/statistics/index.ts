@@ -68,3 +68,12 @@ export { JUDGE_SPREADS, type JudgedBeliefs, judgedBeliefs, type JudgedRanking } 
 export { PLACE_EFFECTS, plackettLuceServed, type ServedRanking, servedSet } from "./served-ranking.ts";
 export { type Concordance, concordance } from "./kendall-w.ts";
 export { page, PAGE_EXACT_ITEMS, type PageTest } from "./page.ts";
+export { cochranQ, type CochranTest } from "./cochran.ts";
+export { type Distance, distanceTo } from "./distance-to.ts";
+export { type Intraclass, intraclass } from "./intraclass.ts";
+export { type Ellipse, inEllipse, type ItemMap, itemMap } from "./item-map.ts";
+export { type MeanEstimate, meanInterval } from "./mean-interval.ts";
+export { type NumberTable } from "./number-table.ts";
+export { type PrincipalComponents, principalComponents } from "./principal-components.ts";
+export { rvCoefficient, type RvTest } from "./rv-coefficient.ts";
+export { SIGN_FLIP_EXACT, signFlipTest, type SignFlipTest } from "./sign-flips.ts";
