@@ -16,7 +16,7 @@ import {
 
 const all = Object.keys(CHANCE_RIGHT) as DifferenceTest[];
 
-test("D3 d′ and its likelihood interval agree with scipy within 1e-8", () => {
+test("E3 d′ and its likelihood interval agree with scipy within 1e-8", () => {
   let off = 0;
   for (const { test: name, right, of, level, dPrime, low, high } of oracle.estimates) {
     const got = estimateDPrime({ test: name as DifferenceTest, right, of }, { level });
@@ -30,7 +30,7 @@ test("D3 d′ and its likelihood interval agree with scipy within 1e-8", () => {
   expect(off).toBeLessThan(1e-8);
 });
 
-test("D4 exact p: triangle with 10 of 15 right, from the fractions", () => {
+test("E4 exact p: triangle with 10 of 15 right, from the fractions", () => {
   // Σ C(15,k)·2^(15−k) / 3^15 for k = 10 to 15.
   const cases = [3003 * 32, 1365 * 16, 455 * 8, 105 * 4, 15 * 2, 1].reduce((sum, x) => sum + x, 0);
   expect(differenceP({ test: "triangle", right: 10, of: 15 })).toBeCloseTo(cases / 3 ** 15, 14);
@@ -47,7 +47,7 @@ test("D4 exact p: triangle with 10 of 15 right, from the fractions", () => {
   );
 });
 
-test("D5 power and critical counts for a difference and for likeness agree with scipy", () => {
+test("E5 power and critical counts for a difference and for likeness agree with scipy", () => {
   let off = 0;
   for (const [name, dPrime, n, alpha, , p] of oracle.power as [
     DifferenceTest,
@@ -82,11 +82,11 @@ test.each([
   [0.2, 16],
   [0.1, 20],
   [0.05, 23],
-])("D6 triangle, half can tell, beta %d: %i assessors", (beta, n) => {
+])("E6 triangle, half can tell, beta %d: %i assessors", (beta, n) => {
   expect(differenceNeeds("triangle", { there: { share: 0.5 }, alpha: 0.05, beta })?.smallest).toBe(n);
 });
 
-test("D6 the first n has the power, the one before has not, and from the stable n on none falls short", () => {
+test("E6 the first n has the power, the one before has not, and from the stable n on none falls short", () => {
   for (const name of all) {
     const ask = { there: { dPrime: 2 }, alpha: 0.05, beta: 0.2 } as const;
     const needs = differenceNeeds(name, ask);
@@ -118,7 +118,7 @@ function binomialLaw(n: number, p: number): number[] {
   return law;
 }
 
-test("D7 coverage, every outcome counted: exact intervals 95 % or more at every truth, likelihood near it", () => {
+test("E7 coverage, every outcome counted: exact intervals 95 % or more at every truth, likelihood near it", () => {
   const long = process.env["PARTSPROOF_LONG"] === "1";
   const sizes = long ? [3, 4, 5, 6, 8, 10, 12, 15, 20, 24, 30, 40, 60] : [3, 6, 12, 24];
   const names = long ? all : all.filter((name) => name !== "two_out_of_five");

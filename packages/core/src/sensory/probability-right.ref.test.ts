@@ -4,7 +4,7 @@ import oracle from "./probability-right.oracle.json" with { type: "json" };
 
 const tests = Object.keys(CHANCE_RIGHT) as DifferenceTest[];
 
-test("D1 psychometric functions agree with mpmath within 1e-12, and back within 1e-10", () => {
+test("E1 psychometric functions agree with mpmath within 1e-12, and back within 1e-10", () => {
   let forward = 0;
   let back = 0;
   for (const [name, d, printed] of oracle.values as [DifferenceTest, number, string][]) {
@@ -30,11 +30,11 @@ test.each([
   ["two_afc", 2, 0.92],
   ["three_afc", 1, 0.63],
   ["three_afc", 2, 0.87],
-] as const)("D1 %s at d′ %d is right with %d", (name, d, p) => {
+] as const)("E1 %s at d′ %d is right with %d", (name, d, p) => {
   expect(probabilityRight(name, d)).toBeCloseTo(p, 2);
 });
 
-test("D2 every function starts at its chance, rises, ends at 1, and is undone by dPrimeAt", () => {
+test("E2 every function starts at its chance, rises, ends at 1, and is undone by dPrimeAt", () => {
   for (const name of tests) {
     const chance = Number(CHANCE_RIGHT[name].numerator) / Number(CHANCE_RIGHT[name].denominator);
     expect(probabilityRight(name, 1e-9)).toBeCloseTo(chance, 8);

@@ -4,7 +4,7 @@ import { takenFor } from "./index.ts";
 const offer = { A: 1, B: 1, C: 1, D: 1 };
 const truth = ["A", "B", "C", "D"];
 
-test("W1 two glasses swapped on every sheet stand out, and the price of looking at all pairs is paid", () => {
+test("X1 two glasses swapped on every sheet stand out, and the price of looking at all pairs is paid", () => {
   const sheets = Array.from({ length: 4 }, () => ({ truth, guesses: ["B", "A", "D", "C"], offer }));
   const ab = takenFor(sheets).find(({ pair }) => pair.join("") === "AB");
   // Of the 9 ways to get all four wrong 1 swaps A with B (and C with D), 4 send one of the two to the other.
@@ -18,13 +18,13 @@ test("W1 two glasses swapped on every sheet stand out, and the price of looking 
   );
 });
 
-test("W1 with two wrong glasses they can only have been swapped: p = 1 given which were right", () => {
+test("X1 with two wrong glasses they can only have been swapped: p = 1 given which were right", () => {
   const [ab, ...others] = takenFor([{ truth, guesses: ["B", "A", "C", "D"], offer }]);
   expect(ab).toMatchObject({ pair: ["A", "B"], there: 1, back: 1, p: 1, pTogether: 1 });
   expect(others).toEqual([]);
 });
 
-test("W1 all right: nothing to be mixed up; a broken offer throws", () => {
+test("X1 all right: nothing to be mixed up; a broken offer throws", () => {
   expect(takenFor([{ truth, guesses: truth, offer }])).toEqual([]);
   expect(() => takenFor([{ truth, guesses: ["A", "A", null, null], offer }])).toThrow(
     'keep to the offer, got "A" 2 times',
