@@ -1,6 +1,6 @@
 import type { Sheet } from "@partsproof/house/protocol";
 import { useEffect, useMemo, useSyncExternalStore } from "react";
-import { api } from "../../api.ts";
+import { api, inTime } from "../../api.ts";
 import { drawKey, storeReceipt } from "../../session/index.ts";
 import { Keeper, type Keeping } from "./keeper.ts";
 import { outboxOf, storeOutbox } from "./outbox.ts";
@@ -11,8 +11,8 @@ export function useKeeper(sheet: Sheet, household: string, token: string): [Keep
     const at = { household, flight: sheet.flightId, sheet: sheet.id };
     return new Keeper({
       sheet,
-      send: (body) => api("addEntry", { at, token, body }),
-      reread: () => api("getSheet", { at, token }),
+      send: (body) => inTime((signal) => api("addEntry", { at, token, body, signal })),
+      reread: () => inTime((signal) => api("getSheet", { at, token, signal })),
       load: () => outboxOf(sheet.id),
       store: (outbox) => storeOutbox(sheet.id, outbox),
       drawKey,

@@ -1,7 +1,7 @@
 import { eachDatabase, openDatabase, sha256, temporaryDatabase, temporaryHouse } from "@partsproof/testkit";
 import { openHouse } from "@partsproof/house";
 import { describe, expect, test } from "vitest";
-import { createClient, type LiveMessage } from "../../protocol/index.ts";
+import { createClient, follow, type LiveMessage } from "../../protocol/index.ts";
 import { eveningShelf, lock, setFlight, takeSheets } from "../fixtures/evening.ts";
 import { followUntil } from "../fixtures/network.ts";
 
@@ -150,4 +150,32 @@ eachDatabase((database) => {
       }
     });
   });
+});
+
+test("L3 a stream whose network swallows everything ends for its reader, who comes back after the last event", async () => {
+  let left = false;
+  const silent = new ReadableStream<Uint8Array>({
+    start: (out) => {
+      const message = {
+        kind: "event",
+        seq: 4,
+        what: "locked",
+        at: "2026-11-25T18:00:00.000Z",
+        sheetId: null,
+        number: null,
+      };
+      out.enqueue(new TextEncoder().encode(`id: 4\nevent: event\ndata: ${JSON.stringify(message)}\n\n`));
+    },
+    cancel: () => {
+      left = true;
+    },
+  });
+  const seqs: number[] = [];
+  const at = { household: "h", flight: "f" };
+  for await (const { seq } of follow(async () => new Response(silent), "http://house.test", {
+    at,
+    silenceMs: 50,
+  }))
+    seqs.push(seq);
+  expect([seqs, left]).toEqual([[4], true]);
 });
