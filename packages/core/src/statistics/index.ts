@@ -52,7 +52,8 @@ export {
   servedPairSets,
 } from "./paired-comparisons.ts";
 export { plackettLuce, rankedSet, type Ranking } from "./plackett-luce.ts";
-export { type Appeal, type RankedSet, rankingLogLikelihood, tieSizes } from "./ranked-set.ts";
+export { type Appeal, type RankedSet, tieSizes } from "./ranked-set.ts";
+export { rankingLogLikelihood } from "./ranking-likelihood.ts";
 export { type NoMaximum, splitOf } from "./win-graph.ts";
 export { evenChiSquareDraw, evenDraw, fillNormal } from "./draws.ts";
 export { type NormalPrior, posteriorDraws, type PosteriorDraws } from "./posterior-draws.ts";

@@ -2,6 +2,7 @@ import { symmetricEigen } from "../numeric/index.ts";
 import { type NumberTable, requireTable } from "./number-table.ts";
 import { type PrincipalComponents, principalComponents } from "./principal-components.ts";
 import type { Rng } from "./rng.ts";
+import { fQuantile } from "./student-and-f-laws.ts";
 
 type Point = readonly [number, number];
 
@@ -38,37 +39,29 @@ function turnedOnto(from: readonly Point[], onto: readonly Point[]): Point[] {
   return from.map(([x, y]) => [c * x - s * sign * y, s * x + c * sign * y] as const);
 }
 
-/** The ellipse of a cloud's own shape that holds `level` of it, widened for having drawn from few judges. */
-function ellipseOf(cloud: readonly Point[], level: number, widen: number): Ellipse {
-  const mean = (pick: 0 | 1): number => cloud.reduce((sum, point) => sum + point[pick], 0) / cloud.length;
-  const centre: Point = [mean(0), mean(1)];
+/** Covariance of clouds of points, each about its own mean, put together. */
+function pooledCovariance(clouds: readonly (readonly Point[])[]): number[][] {
   const moment = (i: 0 | 1, j: 0 | 1): number =>
-    cloud.reduce((sum, point) => sum + (point[i] - centre[i]) * (point[j] - centre[j]), 0) / cloud.length;
-  const { values, vectors } = symmetricEigen([
+    clouds.reduce((all, cloud) => {
+      const mean = (pick: 0 | 1): number => cloud.reduce((sum, point) => sum + point[pick], 0) / cloud.length;
+      const [mi, mj] = [mean(i), mean(j)];
+      return all + cloud.reduce((sum, point) => sum + (point[i] - mi) * (point[j] - mj), 0) / cloud.length;
+    }, 0) / clouds.length;
+  return [
     [moment(0, 0), moment(0, 1)],
     [moment(0, 1), moment(1, 1)],
-  ]);
-  const sds = values.map((x) => Math.sqrt(Math.max(0, x)));
-  const [along, across] = vectors as readonly [Point, Point];
-  const reach = cloud
-    .map(([x, y]) => {
-      const [dx, dy] = [x - centre[0], y - centre[1]];
-      const part = (vector: Point, sd = 0): number =>
-        sd > 0 ? ((dx * vector[0] + dy * vector[1]) / sd) ** 2 : 0;
-      return Math.sqrt(part(along, sds[0]) + part(across, sds[1]));
-    })
-    .toSorted((a, b) => a - b);
-  const far = (reach[Math.min(reach.length - 1, Math.floor(level * reach.length))] as number) * widen;
-  return { centre, axes: [far * (sds[0] ?? 0), far * (sds[1] ?? 0)], angle: Math.atan2(along[1], along[0]) };
+  ];
 }
 
 /**
  * A map of items by their judges' mean profiles, with how sure each place is: the first two principal components, and ellipses from
  * drawing the judges again and again, each map turned onto the first (Procrustes).
  *
- * `scores[j][i][a]`: judge j's score of item i on attribute a, all on one scale. Turning takes out what only looks like movement; the
- * ellipses are widened by √(n/(n − 1)) for n judges, and with few judges are still too small: see the coverage that the test prints.
- * They are about each item by itself, not about the difference of two.
+ * `scores[j][i][a]`: judge j's score of item i on attribute a, all on one scale. Turning takes out what only looks like movement. The
+ * judges' scatter is taken to be alike for all items: the clouds are put together into one shape, widened by √(n/(n − 1)) for n judges
+ * and by Hotelling's law with (n − 1)·(items − 1) degrees of freedom for what so few can say about scatter. With few judges the axes
+ * themselves are unsure and the ellipses are still somewhat too small: see the coverage that the test prints. They are about each item
+ * by itself, not about the difference of two.
  *
  * Sources, from memory: Gower, Psychometrika 40 (1975) 33; Efron and Tibshirani, An Introduction to the Bootstrap, 1993.
  *
@@ -103,8 +96,16 @@ export function itemMap(scores: readonly NumberTable[], rng: Rng, level = 0.95):
     const drawn = scores.map(() => scores[rng.below(scores.length)] as NumberTable);
     turnedOnto(plane(meanOf(drawn)), onto).forEach((point, item) => clouds[item]?.push(point));
   }
-  const widen = Math.sqrt(scores.length / (scores.length - 1));
-  return { ...whole, ellipses: clouds.map((cloud) => ellipseOf(cloud, level, widen)), level };
+  const n = scores.length;
+  const df = (n - 1) * (items - 1);
+  const reach = Math.sqrt((n / (n - 1)) * ((2 * df) / (df - 1)) * fQuantile(level, 2, df - 1));
+  const { values, vectors } = symmetricEigen(pooledCovariance(clouds));
+  const axis = (i: 0 | 1): number => reach * Math.sqrt(Math.max(0, values[i] ?? 0));
+  const shape = {
+    axes: [axis(0), axis(1)] as const,
+    angle: Math.atan2(vectors[0]?.[1] ?? 0, vectors[0]?.[0] ?? 1),
+  };
+  return { ...whole, ellipses: onto.map((centre) => ({ centre, ...shape })), level };
 }
 
 /** Whether a point lies in an ellipse. */

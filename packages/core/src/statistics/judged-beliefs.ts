@@ -1,6 +1,7 @@
 import { rankedSet, type Ranking } from "./plackett-luce.ts";
 import { posteriorDraws, type PosteriorDraws } from "./posterior-draws.ts";
-import { type Appeal, type RankedSet, rankingLogLikelihood, tieSizes } from "./ranked-set.ts";
+import { type Appeal, type RankedSet, tieSizes } from "./ranked-set.ts";
+import { rankingLogLikelihood } from "./ranking-likelihood.ts";
 import { PLACE_EFFECTS, servedSet } from "./served-ranking.ts";
 import { beliefsFrom, type BeliefOptions, WORTH_PRIOR, type WorthBeliefs } from "./worth-beliefs.ts";
 

@@ -1,5 +1,6 @@
 import { inverseOf, maximiseConcave, type Concave } from "../numeric/index.ts";
-import { type Appeal, type RankedSet, rankingLogLikelihood, tieSizes } from "./ranked-set.ts";
+import { type Appeal, type RankedSet, tieSizes } from "./ranked-set.ts";
+import { rankingLogLikelihood } from "./ranking-likelihood.ts";
 import { type NoMaximum, splitOf } from "./win-graph.ts";
 
 export interface MostLikelyWorths {

@@ -139,7 +139,8 @@ export function posteriorDraws(f: Concave, prior: NormalPrior, rng: Rng, count: 
   const logPrior = prior.sd.reduce((sum, sd) => sum - Math.log(sd) - Math.log(2 * Math.PI) / 2, 0);
   const first = propose(target, mode.at, mode.factor, Math.max(1000, Math.floor(count / 4)), rng);
   const tried = normalised(first.logWeights);
-  const better = tried.effective > 15 * n ? fitted(first, tried.weights, n) : null;
+  // A covariance needs many draws for each parameter, else it is worse than the curvature at the mode.
+  const better = tried.effective > 50 * n ? fitted(first, tried.weights, n) : null;
   const { centre, factor } = better ?? { centre: mode.at, factor: mode.factor };
   const last = propose(target, centre, factor, count, rng);
   const { weights, effective, logMean } = normalised(last.logWeights);

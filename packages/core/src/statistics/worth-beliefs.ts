@@ -1,6 +1,7 @@
 import type { Interval } from "./interval.ts";
 import { posteriorDraws, type PosteriorDraws } from "./posterior-draws.ts";
-import { type RankedSet, rankingLogLikelihood, tieSizes } from "./ranked-set.ts";
+import { type RankedSet, tieSizes } from "./ranked-set.ts";
+import { rankingLogLikelihood } from "./ranking-likelihood.ts";
 import type { Rng } from "./rng.ts";
 
 /** What is thought of the worths before any ranking. */

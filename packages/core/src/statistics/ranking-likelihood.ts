@@ -1,0 +1,120 @@
+import type { Concave } from "../numeric/index.ts";
+import { type Appeal, type RankedSet, tieSizes } from "./ranked-set.ts";
+import { ofRanking, type Sums } from "./ranking-sums.ts";
+import { quickValue } from "./quick-value.ts";
+
+/**
+ * The log likelihood of rankings with ties, of any part of the items, as a concave function of `parameters` appeal parameters and
+ * then one ln δ for every size of tie that occurs.
+ *
+ * Model: at every stage a group S of those left is picked with a chance proportional to δ_|S|·exp(mean appeal of S), δ_1 = 1; sizes
+ * that never occur are left out (their δ is 0). Without ties it is Plackett and Luce's; two items, Davidson's, δ_2 his ν.
+ *
+ * Sources, from memory: Plackett, Appl. Stat. 24 (1975) 193; Luce 1959; Davidson, J. Am. Stat. Assoc. 65 (1970) 317; Firth,
+ * Kosmidis and Turner, "Davidson-Luce model for multi-item choice with ties", arXiv:1909.07123 (2019).
+ */
+export function rankingLogLikelihood(
+  rankings: readonly RankedSet[],
+  parameters: number,
+  ties: readonly number[] = tieSizes(rankings),
+): Concave {
+  const size = parameters + ties.length;
+  const sets = merged(rankings).map((set) => ({ ...set, plain: plainPlaces(set.appeals) }));
+  const tieAppeals: Appeal[] = ties.map((_, i) => [[parameters + i, 1]]);
+  const slowValue = (x: Float64Array): number => {
+    const logTies = x.subarray(parameters);
+    let value = 0;
+    for (const set of sets) {
+      value += set.times * ofRanking(appealsOf(set.appeals, x), set.sizes, ties, logTies, false).value;
+    }
+    return value;
+  };
+  return {
+    size,
+    value: ties.length === 0 ? quickValue(sets, parameters) : slowValue,
+    curve(x) {
+      const logTies = x.subarray(parameters);
+      const gradient = new Float64Array(size);
+      const curvature = new Float64Array(size * size);
+      let value = 0;
+      for (const set of sets) {
+        const part = ofRanking(appealsOf(set.appeals, x), set.sizes, ties, logTies, true);
+        value += set.times * part.value;
+        if (set.plain !== null && ties.length === 0) {
+          addPlain(set.plain, set.times, part, gradient, curvature);
+        } else addMixed([...set.appeals, ...tieAppeals], set.times, part, gradient, curvature);
+      }
+      return { value, gradient, curvature };
+    },
+  };
+}
+
+/** Equal rankings put together. */
+function merged(rankings: readonly RankedSet[]): RankedSet[] {
+  const found = new Map<string, RankedSet>();
+  for (const set of rankings) {
+    const key = `${set.sizes.join()}|${set.appeals.map((appeal) => appeal.flat().join()).join(";")}`;
+    const same = found.get(key);
+    found.set(key, same === undefined ? set : { ...same, times: same.times + set.times });
+  }
+  return [...found.values()];
+}
+
+function appealsOf(appeals: readonly Appeal[], x: Float64Array): Float64Array {
+  const sums = new Float64Array(appeals.length);
+  appeals.forEach((appeal, i) => {
+    let sum = 0;
+    for (const [parameter, coefficient] of appeal) sum += coefficient * (x[parameter] as number);
+    sums[i] = sum;
+  });
+  return sums;
+}
+
+/** The parameter of each appeal where each is one parameter as it is, else null. */
+function plainPlaces(appeals: readonly Appeal[]): Int32Array | null {
+  const places = new Int32Array(appeals.length);
+  for (const [i, [only, ...more]] of appeals.entries()) {
+    if (only === undefined || more.length > 0 || only[1] !== 1) return null;
+    places[i] = only[0];
+  }
+  return places;
+}
+
+function addPlain(
+  places: Int32Array,
+  times: number,
+  part: Sums,
+  gradient: Float64Array,
+  curvature: Float64Array,
+): void {
+  const [n, size] = [places.length, gradient.length];
+  for (let i = 0; i < n; i += 1) {
+    const p = places[i] as number;
+    gradient[p] = (gradient[p] as number) + times * (part.gradient[i] as number);
+    const row = p * size;
+    for (let j = 0; j < n; j += 1) {
+      const at = row + (places[j] as number);
+      curvature[at] = (curvature[at] as number) + times * (part.curvature[i * n + j] as number);
+    }
+  }
+}
+
+function addMixed(
+  rows: readonly Appeal[],
+  times: number,
+  part: Sums,
+  gradient: Float64Array,
+  curvature: Float64Array,
+): void {
+  const size = gradient.length;
+  rows.forEach((row, i) => {
+    for (const [p, c] of row) {
+      gradient[p] = (gradient[p] as number) + times * c * (part.gradient[i] as number);
+      rows.forEach((other, j) => {
+        const term = times * c * (part.curvature[i * rows.length + j] as number);
+        if (term === 0) return;
+        for (const [q, d] of other) curvature[p * size + q] = (curvature[p * size + q] as number) + term * d;
+      });
+    }
+  });
+}
