@@ -1,5 +1,6 @@
 import type { LiveEvent, LiveState, Watched } from "../../protocol/index.ts";
 import { knownFlight, needToken, roleAt, sheetsOf, tasterNames } from "../flights/index.ts";
+import { hashToken } from "../ids.ts";
 import type { Asked, Handlers, StreamHandlers, Who } from "../handler.ts";
 import { limitsOf } from "../limits/index.ts";
 import { eventsOf, happened, hubOf, lastSeq } from "../live/index.ts";
@@ -7,6 +8,10 @@ import type { Reads, Records } from "../ports.ts";
 import { refuse, tooMany } from "../refuse.ts";
 import type { FlightRow } from "../rows.ts";
 import { sessionStands } from "../sessions/index.ts";
+
+/** L7: a phone has a page or two open; a token that holds more than this is in other hands, or a page runs wild. */
+const MOST_STREAMS = 20;
+const STREAM_PAUSE_MS = 15_000;
 
 /** J8: a watcher is told who sits where and who has locked, not where they are. */
 const tellsGlasses = (who: Who): boolean => who.kind !== "guest" || who.role !== "watcher";
@@ -57,6 +62,9 @@ const mayFollow =
 export const followHandlers: StreamHandlers = {
   followFlight: async (asked) => {
     const { house, at, who, token } = asked;
+    const holder = who.kind === "guest" && token !== null ? await hashToken(token) : null;
+    if (holder !== null && hubOf(house).heldBy(at["flight"] ?? "", holder) >= MOST_STREAMS)
+      tooMany("one more stream of events", STREAM_PAUSE_MS);
     const { flight, first, seq, wants } = await house.store.transaction(async (records) => {
       const known = await knownFlight(records, at);
       return { flight: known, ...(await begun(records, known, asked)) };
@@ -69,6 +77,7 @@ export const followHandlers: StreamHandlers = {
           household: at.household,
           flight: flight.id,
           sent: seq,
+          holder,
           sink,
           wants,
           may,

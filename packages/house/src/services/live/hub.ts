@@ -16,6 +16,8 @@ export interface Follower {
   readonly flight: string;
   /** The number of the last event it was sent. */
   sent: number;
+  /** Whose it is, where one may hold only so many: a token's hash; null where nobody counts. */
+  readonly holder: string | null;
   readonly sink: LiveSink;
   readonly wants: (event: LiveEvent) => boolean;
   /** Whether it may still follow: a token may have been revoked, a session ended. */
@@ -38,6 +40,8 @@ export interface Hub {
   nudge(flight: string): void;
   /** Looks at every follower again. */
   recheck(): void;
+  /** How many streams of a flight are the holder's. */
+  heldBy(flight: string, holder: string): number;
   /** Ends every stream. */
   end(): void;
 }
@@ -144,6 +148,12 @@ function createHub(house: Pick<House, "store">): Hub {
     },
     recheck: () => {
       if (flights.size > 0) inLine(() => look(everybody()));
+    },
+    heldBy: (flight, holder) => {
+      let held = 0;
+      for (const follower of flights.get(flight)?.followers.keys() ?? [])
+        if (follower.holder === holder) held += 1;
+      return held;
     },
     end: () => {
       for (const follower of everybody()) ended(follower);

@@ -108,6 +108,29 @@ eachDatabase((database) => {
       expect((await first(615))[0]).toMatchObject({ kind: "event", seq: 616 });
     }, 120_000);
 
+    test("L7 a guest's token holds 20 streams and no more; another's and the owner's are not counted with them", async () => {
+      await using house = await temporaryHouse(database);
+      const shelf = await eveningShelf(house.client, { whiskeys: 2, tasters: 2 });
+      const { flight } = await setFlight(shelf, [0, 1]);
+      const [one, two] = await takeSheets(shelf, flight.id);
+      const live = `http://house.test/api/households/${shelf.household}/flights/${flight.id}/live`;
+      const guest = { from: "network", address: "192.0.2.9", secure: false } as const;
+      const open = async (token?: string): Promise<Response> =>
+        token === undefined
+          ? house.fetch(new Request(live))
+          : house.fetch(new Request(live, { headers: { authorization: `Bearer ${token}` } }), guest);
+      const held: Response[] = [];
+      for (let i = 0; i < 20; i += 1) held.push(await open(one?.token));
+      expect(new Set(held.map(({ status }) => status))).toEqual(new Set([200]));
+      expect((await open(one?.token)).status).toBe(429);
+      held.push(await open(two?.token), await open());
+      expect(held.slice(20).map(({ status }) => status)).toEqual([200, 200]);
+      await held[0]?.body?.cancel();
+      held[0] = await open(one?.token);
+      expect(held[0].status).toBe(200);
+      for (const { body } of held) await body?.cancel();
+    });
+
     test("L2 what another process writes is told within half a second or so", async () => {
       const place = await temporaryDatabase(database);
       const open = async () => {
