@@ -23,8 +23,18 @@ function database(): Promise<IDBPDatabase<Sheets> | null> {
  */
 export async function keepSheet(sheet: Sheet): Promise<void> {
   const db = await database();
+  if (db === null) return;
   const over = sheet.flightState === "revealed" || sheet.flightState === "called off";
-  await (over ? db?.delete("sheets", sheet.id) : db?.put("sheets", sheet, sheet.id))?.catch(() => undefined);
+  try {
+    const write = db.transaction("sheets", "readwrite");
+    // An answer that comes late must not put back what this phone has sent meanwhile.
+    const last = await write.store.get(sheet.id);
+    if (over) await write.store.delete(sheet.id);
+    else if (last === undefined || last.version <= sheet.version) await write.store.put(sheet, sheet.id);
+    await write.done;
+  } catch {
+    // No room, or a private window: the page opens with the network only.
+  }
 }
 
 export async function keptSheet(id: string): Promise<Sheet | null> {

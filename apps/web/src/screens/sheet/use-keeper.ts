@@ -2,6 +2,7 @@ import type { Sheet } from "@partsproof/house/protocol";
 import { useEffect, useMemo, useSyncExternalStore } from "react";
 import { api, inTime } from "../../api.ts";
 import { drawKey, storeReceipt } from "../../session/index.ts";
+import { keepSheet } from "./kept-sheet.ts";
 import { Keeper, type Keeping } from "./keeper.ts";
 import { outboxOf, storeOutbox } from "./outbox.ts";
 
