@@ -12,7 +12,12 @@ export function useKeeper(sheet: Sheet, household: string, token: string): [Keep
     const at = { household, flight: sheet.flightId, sheet: sheet.id };
     return new Keeper({
       sheet,
-      send: (body) => inTime((signal) => api("addEntry", { at, token, body, signal })),
+      send: async (body) => {
+        const answer = await inTime((signal) => api("addEntry", { at, token, body, signal }));
+        // What opens without a network must know all that this phone has sent, or it would take it for another device's.
+        await keepSheet(answer.sheet);
+        return answer;
+      },
       reread: () => inTime((signal) => api("getSheet", { at, token, signal })),
       load: () => outboxOf(sheet.id),
       store: (outbox) => storeOutbox(sheet.id, outbox),
