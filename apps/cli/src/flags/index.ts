@@ -22,6 +22,8 @@ export {
   readMark,
   readPouredPart,
   readRanking,
+  readSetOrder,
+  readSetPick,
   readSlot,
   readVesselAmount,
 } from "./read-pair.ts";

@@ -69,6 +69,24 @@ export const readGlassName = readPair(
   "first",
 );
 
+/** "1=417", or the two of one group as "1=417 233": what is picked in a set; nothing after "=" takes it back. */
+export const readSetPick = readPair(
+  "pick",
+  "<set>=<glass>, such as 1=417",
+  readWhole("set", 1, 8),
+  readGlasses,
+  "first",
+);
+
+/** "1=417 > 233 > 508": the glasses of a round in order, best first; nothing after "=" takes it back. */
+export const readSetOrder = readPair(
+  "order",
+  '<round>=<glasses>, such as 1="417 > 233"',
+  readWhole("round", 1, 2),
+  readOrder,
+  "first",
+);
+
 /** "3=B": the mark found under the glass at that place. */
 export const readMark = readPair(
   "mark",
@@ -86,6 +104,18 @@ export const readPouredPart = readPair(
   readMass,
   "first",
 );
+
+/** Glasses with a space between; none at all for none. */
+function readGlasses(text: string): ReturnType<Read<readonly string[]>> {
+  const codes = text.split(/[\s,]+/).filter((code) => code !== "");
+  return codes.every((code) => readGlass(code).ok)
+    ? { ok: true, value: codes }
+    : unread("pick", "pick_unreadable", "glasses, such as 417 233", text);
+}
+
+function readOrder(text: string): ReturnType<Read<readonly (readonly string[])[] | null>> {
+  return text.trim() === "" ? { ok: true, value: null } : readRanking(text);
+}
 
 /** A mark on an underside. */
 function readLetter(text: string): ReturnType<Read<string>> {

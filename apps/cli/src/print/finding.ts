@@ -3,6 +3,7 @@ import { columns } from "./columns.ts";
 import { facts } from "./facts.ts";
 import { day, plural } from "./figures.ts";
 import { alcohol, ranking } from "./flight.ts";
+import { chance, printAgreement, printCloseness, printSets } from "./found.ts";
 
 export const printFindings = (lines: readonly FindingLine[]): string =>
   columns(
@@ -18,18 +19,13 @@ export const printFindings = (lines: readonly FindingLine[]): string =>
     "No flight was revealed yet.",
   );
 
-type Chance = NonNullable<Finding["sheets"][number]["luck"]>;
-
-/** Words first, then the figure and how it was got. */
-const chance = ({ p, fraction, words, method }: Chance): string =>
-  `${words} (p = ${Number(p.toPrecision(3))}${fraction === null ? "" : `, ${fraction}`}; ${method})`;
-
 export function printFinding(finding: Finding): string {
-  const glasses = columns(
+  const { sets, closeness, agreement } = finding;
+  const ranked = columns(
     finding.glasses,
     [
       { head: "Glass", cell: ({ label, pour }) => (pour === "" ? label : `${label}, ${pour}`) },
-      { head: "", cell: ({ target }) => (target ? "target" : "") },
+      { head: "", cell: ({ target, control }) => (target ? "target" : control ? "control" : "") },
       { head: "Mean rank", cell: ({ meanRank }) => figure(meanRank, 2), right: true },
       { head: "Rank sum", cell: ({ rankSum }) => figure(rankSum, 1), right: true },
       { head: "Mean score", cell: ({ meanScore }) => figure(meanScore, 1), right: true },
@@ -52,9 +48,19 @@ export function printFinding(finding: Finding): string {
         : `${pooledGuesses.right} of ${pooledGuesses.guessed} right on all sheets: ${chance(pooledGuesses.luck)}`,
     ],
     ["Left out", finding.leftOut.length === 0 ? null : finding.leftOut.join("\n")],
+    ["It can say", finding.canSay.join("\n")],
+    ["It cannot", finding.cannotSay.join("\n")],
+    ["The layout", finding.designSaid.length === 0 ? null : finding.designSaid.join("\n")],
     ["In the glasses", alcohol(finding.alcoholPerTaster)],
   ]);
-  return [finding.headline, glasses, ...finding.sheets.map(printRevealed), together].join("\n\n");
+  const own = [
+    ...(sets === null ? [] : [printSets(sets)]),
+    ...(closeness === null ? [] : [printCloseness(closeness)]),
+    ...(agreement === null ? [] : [printAgreement(agreement)]),
+  ];
+  // Of two to tell apart nothing is ranked, and set by set is said already what stood where.
+  const sheets = sets === null && agreement === null ? finding.sheets.map(printRevealed) : [];
+  return [finding.headline, ...(sets === null ? [ranked] : []), ...sheets, ...own, together].join("\n\n");
 }
 
 function printRevealed(sheet: Finding["sheets"][number]): string {

@@ -1,5 +1,6 @@
+import { QUESTIONS } from "@partsproof/core/sensory";
 import type { Flight, PourList, Sheet } from "@partsproof/house/protocol";
-import { columns } from "./columns.ts";
+import { type Column, columns } from "./columns.ts";
 import { type Fact, facts } from "./facts.ts";
 import { day, instant, ml } from "./figures.ts";
 
@@ -35,12 +36,15 @@ export const printFlight = (flight: Flight): string =>
   facts([
     ["Flight", flight.name],
     ["State", flight.state],
+    ["Question", QUESTIONS[flight.question].title],
+    ["Layout", layout(flight)],
     ["Glasses", `${flight.glassCount} of ${ml(flight.pourMl)} for each taster`],
     ["Poured by", flight.pourer ?? "the taster, alone"],
     ["Names on offer", offer(flight.namesOnOffer)],
     ["Target", flight.namesOnOffer.find(({ nameId }) => nameId === flight.targetNameId)?.label ?? null],
     ["Undersides", flight.marks.length === 0 ? null : marks(flight)],
     ["Sheets", flight.sheets.map(({ taster, state }) => `${taster}: ${state}`).join("\n")],
+    ["Waiting for", waiting(flight)],
     ["At most", alcohol(flight.alcoholAtMost)],
     ["Set", instant(flight.createdAt)],
     ["Poured", flight.pouredAt === null ? null : instant(flight.pouredAt)],
@@ -48,11 +52,38 @@ export const printFlight = (flight: Flight): string =>
     ["Id", flight.id],
   ]);
 
+/** Method, sets, reference, repeats, control and what is late; null where every taster gets every glass once in a row. */
+function layout({ design, question, namesOnOffer }: Flight): string | null {
+  const { method, setsEach, asked, sides, reference, repeats, controlNameId, late } = design;
+  const control = namesOnOffer.find(({ nameId }) => nameId === controlNameId)?.label;
+  const said = [
+    ...(method === null ? [] : [`${method}, ${setsEach} ${setsEach === 1 ? "set" : "sets"} each`]),
+    ...(asked === null ? [] : [`which of the two is ${asked}, ${sides === 1 ? "one" : "two"}-sided`]),
+    ...(question === "agree_with_myself" ? ["all glasses twice"] : []),
+    ...(reference && method === null ? ["a glass of the target labelled R"] : []),
+    ...(repeats === 0 ? [] : [`${repeats} drawn a second time`]),
+    ...(control === undefined ? [] : [`${control} as a control`]),
+    ...(late ? ["the strong and smoky late"] : []),
+  ];
+  return said.length === 0 ? null : said.join("\n");
+}
+
+const waiting = ({ waitingFor }: Flight): string | null =>
+  waitingFor.length === 0
+    ? null
+    : waitingFor.map(({ taster, empty }) => (empty ? `${taster} (nobody sits there)` : taster)).join(", ");
+
 const marks = (flight: Flight): string =>
   [
     ...flight.marks.map(({ mark, label }) => `${mark} under the glass with ${label}`),
     flight.undersidesEntered ? "entered after the lock" : "to enter after the lock: flight undersides",
   ].join("\n");
+
+const setColumn: Column<PourList["tasters"][number]["glasses"][number]> = {
+  head: "Set",
+  cell: ({ set }) => String(set ?? ""),
+  right: true,
+};
 
 export function printPourList(list: PourList): string {
   const totals = list.totals.map(({ label, ml: v }) => `${ml(v)} of ${label} in all`).join("\n");
@@ -60,7 +91,8 @@ export function printPourList(list: PourList): string {
     columns(
       glasses,
       [
-        { head: taster, cell: ({ position }) => String(position), right: true },
+        ...(glasses.some(({ set }) => set !== null) ? [setColumn] : []),
+        { head: taster, cell: ({ position }) => (position === 0 ? "" : String(position)), right: true },
         { head: "Code", cell: ({ code }) => code, right: true },
         { head: "Pour", cell: ({ label }) => `${ml(list.pourMl)} of ${label}` },
       ],
@@ -70,21 +102,29 @@ export function printPourList(list: PourList): string {
   return [totals, ...tasters].join("\n\n");
 }
 
+const inSet = ({ sets }: Sheet, code: string): string => {
+  const own = sets.find(({ glasses }) => glasses.some((glass) => glass.code === code));
+  return own === undefined ? "" : `, set ${own.set}`;
+};
+
 export function printSheet(sheet: Sheet): string {
   const names = new Map(sheet.namesOnOffer.map(({ nameId, label }) => [nameId, label]));
   const head = facts([
     ["Sheet", `${sheet.taster}, ${sheet.flightName}`],
     ["State", sheet.lockedAt === null ? sheet.state : `${sheet.state} ${instant(sheet.lockedAt)}`],
     ["Flight", sheet.flightState],
-    ["Names on offer", offer(sheet.namesOnOffer)],
-    ["Ranking", ranking(sheet.ranking)],
+    ["Task", sheet.question === "which_is_which" ? null : sheet.task],
+    ["Target", sheet.target],
+    ["Names on offer", sheet.asks.guesses ? offer(sheet.namesOnOffer) : null],
+    ["Ranking", sheet.asks.ranking === null ? null : ranking(sheet.ranking)],
+    ...sheet.sets.map((set): Fact => [`Set ${set.set}`, answered(set, sheet)]),
     ["At most", alcohol(sheet.alcoholAtMost)],
   ]);
   const glasses = sheet.glasses.map(({ position, code }) => {
     const notes = sheet.notes.find((note) => note.code === code);
     const guess = sheet.guesses.find((g) => g.code === code)?.nameId ?? null;
     return facts([
-      ["Glass", `${code}, number ${position} to taste`],
+      ["Glass", `${code}, number ${position} to taste${inSet(sheet, code)}`],
       ["Guess", guess === null ? null : (names.get(guess) ?? guess)],
       ["Score", notes?.score === undefined || notes.score === null ? null : `${notes.score} of 100`],
       ...passFacts("", notes?.first),
@@ -92,6 +132,16 @@ export function printSheet(sheet: Sheet): string {
     ]);
   });
   return [head, ...glasses].join("\n\n");
+}
+
+/** What stands in a set, and what is answered. */
+function answered(
+  { glasses, reference, picked, ranking: order }: Sheet["sets"][number],
+  { asks }: Sheet,
+): string {
+  const codes = [...(reference ? ["R"] : []), ...glasses.map(({ code }) => code)].join(", ");
+  const said = asks.answers === "ranking" ? order && ranking(order) : picked && picked.join(" and ");
+  return `${codes}: ${said === null ? "no answer" : `answered ${said}`}`;
 }
 
 const passFacts = (

@@ -3,12 +3,14 @@ import { findName, findTaster, findVessel } from "../../door/index.ts";
 import { issueAt, many, needed, one, readText, readVolume, refuse, some, yes } from "../../flags/index.ts";
 import { careful, printFlight } from "../../print/flight.ts";
 import { householdCommand } from "../command.ts";
+import { questionFlags, questionPlaces, typedQuestion } from "./question-flags.ts";
 
 export const flightAdd = householdCommand({
   name: "flight add",
-  says: "Set a flight: the house draws codes and orders and seals the key. Prints the tokens, this once.",
+  says: "Set a flight for a question: the house draws codes and orders and seals the key. Prints the tokens, this once.",
   flags: {
     name: needed(readText("name"), "<name>", "what it is called"),
+    ...questionFlags,
     glass: some(readText("glass"), "<vessel>", "again for each glass: id or label; twice for a repeat"),
     pour: needed(readVolume, "<volume>", "into each glass of each taster, 1 to 60 ml"),
     taster: some(readText("taster"), "<taster>", "again for each: id or name"),
@@ -24,6 +26,7 @@ export const flightAdd = householdCommand({
   example:
     'flight add --name "Sunday, blind" --glass "Blending bottle 1" --glass "Saltreach Lamplighter\'s Rest" --pour 15ml --taster Ilka --taster Jorren --pourer Wynna',
   places: {
+    ...questionPlaces,
     glasses: "glass",
     distractors: "distractor",
     targetNameId: "target",
@@ -51,6 +54,7 @@ export const flightAdd = householdCommand({
       at: { household: here.household.id },
       body: {
         name: flags.name,
+        ...(await typedQuestion(flags, here)),
         pouring: flags.alone ? "alone" : "someone else",
         glasses,
         distractors,
@@ -67,6 +71,8 @@ export const flightAdd = householdCommand({
 const printMade = ({ flight, hostToken, pourerToken }: FlightMade): string =>
   [
     printFlight(flight),
+    "",
+    ...flight.design.said,
     "",
     "These tokens are shown this once; the house cannot give them again.",
     `Host's token    ${hostToken}`,

@@ -9,6 +9,8 @@ import {
   readGlassScore,
   readGlassText,
   readRanking,
+  readSetOrder,
+  readSetPick,
   refuse,
   yes,
 } from "../../flags/index.ts";
@@ -27,6 +29,16 @@ export const sheetFlags = {
   guess: many(readGlassName, "<glass>=<name>", "again for each glass: a name on offer; 417= takes it back"),
   rank: one(readRanking, "<glasses>", 'every glass, best first, "=" for level: "417 > 233 = 508"'),
   "no-rank": yes("take the ranking back"),
+  pick: many(
+    readSetPick,
+    "<set>=<glass>",
+    'again for each set: 1=417, in a tetrad two: 1="417 233"; 1= takes it back',
+  ),
+  order: many(
+    readSetOrder,
+    "<round>=<glasses>",
+    'again for each round: 1="417 > 233 > 508"; 1= takes it back',
+  ),
 };
 
 type Given = GivenFlags<typeof sheetFlags>;
@@ -50,14 +62,29 @@ export function typedSheet(flags: Given, before: Sheet): SheetEdit {
     nameId: text.trim() === "" ? null : findNameOnOffer(before.namesOnOffer, text, ["guess", index]),
   }));
   const ranking = flags["no-rank"] ? null : flags.rank?.map((group) => [...group]);
-  if (notes.length === 0 && guesses.length === 0 && ranking === undefined) {
-    refuse(issueAt([], "flag_missing", "something to write: --nose, --score, --guess, --rank, …", null));
+  const answers = [
+    ...flags.pick.map(([set, codes]) => ({
+      set,
+      picked: codes.length === 0 ? null : [...codes],
+      ranking: null,
+    })),
+    ...flags.order.map(([set, order]) => ({
+      set,
+      picked: null,
+      ranking: order?.map((level) => [...level]) ?? null,
+    })),
+  ];
+  if (notes.length === 0 && guesses.length === 0 && ranking === undefined && answers.length === 0) {
+    refuse(
+      issueAt([], "flag_missing", "something to write: --nose, --score, --guess, --rank, --pick, …", null),
+    );
   }
   return {
     version: before.version,
     ...(notes.length === 0 ? {} : { notes }),
     ...(guesses.length === 0 ? {} : { guesses }),
     ...(ranking === undefined ? {} : { ranking }),
+    ...(answers.length === 0 ? {} : { answers }),
   };
 }
 
