@@ -31,6 +31,12 @@ const suites: readonly Suite[] = [
     size: "200 tasters for a minute, 2 000 idle streams",
   },
   {
+    name: "table",
+    project: "evening",
+    files: ["apps/web/e2e/table.test.ts"],
+    size: "eight phones over HTTP and HTTPS, one without a network for 5 minutes",
+  },
+  {
     name: "uncertainty",
     project: "core",
     files: ["packages/core/src/uncertainty/agreement.test.ts"],
