@@ -3,7 +3,10 @@ import { createClient, Refusal } from "@partsproof/house/protocol";
 /** The house over the network; an unreachable one is a refusal like any other, with status 0. */
 async function overNetwork(request: Request): Promise<Response> {
   try {
-    return await fetch(request);
+    const answer = await fetch(request);
+    // All of it here: an answer that breaks off, as when the house is ended in the middle of it, is none.
+    const body = await answer.arrayBuffer();
+    return new Response(body.byteLength === 0 ? null : body, answer);
   } catch (error) {
     if (request.signal.aborted) throw error;
     const message = "the house requires to be reached over the network, got no answer";
