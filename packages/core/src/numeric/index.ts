@@ -10,3 +10,4 @@ export { integrate } from "./integrate.ts";
 export { cholesky, inverseOf, solveCholesky, solveUpper, type Square } from "./cholesky.ts";
 export { type Concave, type Maximum, maximiseConcave } from "./maximise-concave.ts";
 export { type Eigen, symmetricEigen } from "./symmetric-eigen.ts";
+export { type LeastSquares, leastSquares } from "./least-squares.ts";

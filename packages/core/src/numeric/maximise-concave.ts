@@ -17,7 +17,11 @@ export interface Maximum {
   /** Cholesky factor of minus the second derivatives there. */
   readonly factor: Square;
   readonly steps: number;
+  /** Largest part of the last step: near 0 at a true maximum; where the function only levels off far out it stays near 1. */
+  readonly lastStep: number;
 }
+
+const largest = (step: Float64Array): number => step.reduce((most, s) => Math.max(most, Math.abs(s)), 0);
 
 /**
  * The maximum of a strictly concave function by Newton's method, steps halved until the value rises.
@@ -40,7 +44,7 @@ export function maximiseConcave(f: Concave, start: Float64Array, mostSteps = 100
     if (slope <= 1e-15 * (1 + Math.abs(here.value))) {
       // So near the top a step squares the error: the last one ends in rounding.
       const at = x.map((v, i) => v + (step[i] as number));
-      return { at, value: f.value(at), factor, steps };
+      return { at, value: f.value(at), factor, steps, lastStep: largest(step) };
     }
     let share = 1;
     let moved = x;
@@ -51,7 +55,7 @@ export function maximiseConcave(f: Concave, start: Float64Array, mostSteps = 100
       if (value >= here.value + 1e-3 * share * slope || (share === 1 && slope < 1e-9 * (1 + Math.abs(value))))
         break;
     }
-    if (share <= 1e-10) return { at: x, value: here.value, factor, steps };
+    if (share <= 1e-10) return { at: x, value: here.value, factor, steps, lastStep: largest(step) };
     x = moved;
     if (x.some((v) => !(Math.abs(v) < 1e6))) return null;
     here = f.curve(x);

@@ -35,18 +35,18 @@ const firstHeld = (f: Concave): Concave => {
   };
 };
 
-/** Whom each item was placed ahead of or level with. */
+/** Whom each item was placed just ahead of, or level with: whoever comes later can be reached from there. */
 function beaten(sets: readonly RankedSet[], items: number): Set<number>[] {
-  const own = (appeal: Appeal): number => appeal.find(([parameter]) => parameter < items)?.[0] ?? -1;
+  const own = (appeal: Appeal | undefined): number =>
+    appeal?.find(([parameter]) => parameter < items)?.[0] ?? -1;
   const beat: Set<number>[] = Array.from({ length: items }, () => new Set());
   for (const { appeals, sizes, times } of sets) {
     if (times === 0) continue;
     let from = 0;
-    for (const size of sizes) {
+    for (const [place, size] of sizes.entries()) {
+      const upTo = from + size + (sizes[place + 1] ?? 0);
       for (let i = from; i < from + size; i += 1) {
-        for (let j = from; j < appeals.length; j += 1) {
-          if (i !== j) beat[own(appeals[i] as Appeal)]?.add(own(appeals[j] as Appeal));
-        }
+        for (let j = from; j < upTo; j += 1) if (i !== j) beat[own(appeals[i])]?.add(own(appeals[j]));
       }
       from += size;
     }
@@ -59,7 +59,7 @@ function beaten(sets: readonly RankedSet[], items: number): Set<number>[] {
  *
  * Maximum likelihood by Newton's method: the gradient is 0 to within rounding (relative 1e-9 of the worths where they are within 20 of
  * each other). When no maximum exists it says why: first by the graph of who was ever ahead of whom, else, with ties or other
- * parameters, when the worths run beyond 30 natural logs.
+ * parameters, when the steps don't shrink on the way up.
  *
  * @throws RangeError when there are fewer than 2 items
  */
@@ -75,7 +75,7 @@ export function mostLikelyWorths(
   const sizes = tieSizes(sets);
   const f = firstHeld(rankingLogLikelihood(sets, items + extras, sizes));
   const top = maximiseConcave(f, new Float64Array(f.size));
-  if (top === null || top.at.some((x) => Math.abs(x) > 30)) {
+  if (top === null || top.lastStep > 1e-3) {
     return { ok: false, code: "runs_away", ahead: [], behind: [] };
   }
   const covariance = inverseOf(top.factor, f.size);
