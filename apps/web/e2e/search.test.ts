@@ -139,6 +139,9 @@ describe("what comes closest, in a real browser", () => {
     await look("closest, like it but");
     await page.getByRole("button", { name: "Back to how it is known" }).click();
     await expect.poll(distance, POLL).toBe(before);
+    // The dots are where the numbers are.
+    const honey = page.getByRole("group", { name: "honey", exact: true });
+    expect(await honey.getByRole("slider").inputValue()).toBe(await honey.getByRole("textbox").inputValue());
     await page.getByText("How much each counts").click();
     const weight = page.getByRole("slider", { name: "Weight of weight, 0 to 3" });
     await weight.focus();

@@ -17,6 +17,7 @@ export { ruleWords } from "./rule-words.ts";
 export { FIRST_RULES, type RuleKey, type Rules, stands, toggled } from "./rules.ts";
 export { type Shelf, shelfOf } from "./shelf-of.ts";
 export { type Taste, tasteOf } from "./taste.ts";
+export { useGently } from "./use-gently.ts";
 export { useQuiet } from "./use-quiet.ts";
 export { type Seeking, TOP, useSearch } from "./use-search.ts";
 export { useWhy } from "./use-why.ts";

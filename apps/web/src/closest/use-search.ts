@@ -1,6 +1,7 @@
 import type { Problem } from "@partsproof/core/blending";
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import type { Found, ToSearch } from "./messages.ts";
+import { useGently } from "./use-gently.ts";
 
 /** So many recipes are sought. */
 export const TOP = 20;
@@ -25,7 +26,7 @@ export function useSearch(problem: Problem | null): Seeking {
   const unheard = useRef(false);
   const waiting = useRef<Problem | null>(null);
   const sent = useRef<Problem["whiskeys"] | null>(null);
-  const [found, setFound] = useState<Found | null>(null);
+  const { state: found, setGently: setFound } = useGently<Found | null>(null);
   const [stoppedAt, setStoppedAt] = useState<Problem | null>(null);
   const [broken, setBroken] = useState(false);
   const [askedOf, setAskedOf] = useState<{ readonly turn: number; readonly problem: Problem } | null>(null);
@@ -56,8 +57,7 @@ export function useSearch(problem: Problem | null): Seeking {
     unheard.current = false;
     own.addEventListener("message", ({ data }: MessageEvent<Found>) => {
       if (data.turn === turn.current) unheard.current = false;
-      // Not as a transition: while a finger drags, it would never get its turn.
-      setFound(data);
+      setFound(() => data);
       if (!unheard.current && waiting.current !== null) ask(waiting.current);
     });
     own.addEventListener("error", () => {
@@ -68,7 +68,7 @@ export function useSearch(problem: Problem | null): Seeking {
       own.terminate();
       worker.current = null;
     };
-  }, [ask]);
+  }, [ask, setFound]);
 
   useEffect(() => {
     if (problem === null) {

@@ -1,5 +1,6 @@
-import { type CSSProperties, memo, type ReactNode, useId, useState } from "react";
+import { type CSSProperties, memo, type ReactNode, useId, useRef, useState } from "react";
 import { MinusGlyph, PlusGlyph } from "./glyphs.tsx";
+import { useAhead } from "./use-ahead.ts";
 import "./strip.css";
 
 export interface StripProps {
@@ -41,11 +42,26 @@ export const Strip = memo(function Strip({
 }: StripProps) {
   const field = useId();
   const [typed, setTyped] = useState<string | null>(null);
+  const dot = useRef<HTMLInputElement>(null);
+  const number = useRef<HTMLInputElement>(null);
   const at = value ?? rest;
+  const { newest, went } = useAhead(at, (next) => {
+    const one = dot.current;
+    if (one === null || number.current === null) return;
+    if (Number(one.value) !== next) one.value = String(next);
+    one.style.setProperty("--at", String(next / max));
+    if (value === null || typed !== null) return;
+    one.setAttribute("aria-valuetext", print(next));
+    if (number.current.value !== print(next)) number.current.value = print(next);
+  });
   const readable = typed === null || typed === "" || read(typed, max) !== null;
+  const move = (next: number): void => {
+    if (typed !== null) setTyped(null);
+    went(next);
+    onChange(id, next);
+  };
   const nudge = (by: number): void => {
-    setTyped(null);
-    onChange(id, Math.min(max, Math.max(0, Math.round((at + by) / step) * step)));
+    move(Math.min(max, Math.max(0, Math.round((newest() + by) / step) * step)));
   };
   const type = (text: string): void => {
     setTyped(text);
@@ -53,7 +69,7 @@ export const Strip = memo(function Strip({
     if (text.trim() === "") onChange(id, null);
     else if (number !== null) onChange(id, number);
   };
-  const shown = value === null ? unset : String(Number(value.toFixed(2)));
+  const shown = value === null ? unset : print(value);
   return (
     <div className={`strip ${value === null ? "strip-unset" : ""}`} role="group" aria-label={said}>
       <label className="strip-name" htmlFor={`${field}-typed`}>
@@ -62,6 +78,7 @@ export const Strip = memo(function Strip({
       <span className="strip-typed">
         {value === null && <span className="strip-word">{unset}</span>}
         <input
+          ref={number}
           id={`${field}-typed`}
           className="input"
           type="text"
@@ -84,6 +101,7 @@ export const Strip = memo(function Strip({
         <MinusGlyph />
       </button>
       <input
+        ref={dot}
         className="strip-dot"
         type="range"
         min={0}
@@ -91,14 +109,11 @@ export const Strip = memo(function Strip({
         step={step}
         aria-label={`${said}, 0 to ${max}`}
         aria-valuetext={shown}
-        value={at}
+        defaultValue={at}
         style={{ "--at": at / max } as CSSProperties}
         // A tap where the dot waits changes nothing for the browser, yet says that value.
         onClick={() => value === null && onChange(id, at)}
-        onChange={(event) => {
-          setTyped(null);
-          onChange(id, Number(event.target.value));
-        }}
+        onChange={(event) => move(Number(event.target.value))}
       />
       <button
         type="button"
@@ -117,6 +132,8 @@ export const Strip = memo(function Strip({
     </div>
   );
 });
+
+const print = (value: number): string => String(Number(value.toFixed(2)));
 
 function read(text: string, max: number): number | null {
   if (!/^\d{1,2}(?:[.,]\d{1,2})?$/.test(text.trim())) return null;

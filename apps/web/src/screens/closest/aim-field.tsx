@@ -12,20 +12,30 @@ import { Button, SelectField, Strip } from "../../parts/index.ts";
 import { aimAt } from "./aim-at.ts";
 
 export interface AimFieldProps {
-  readonly aim: Aim;
+  readonly from: string;
+  readonly profile: Aim["profile"];
   readonly onChange: (change: (aim: Aim) => Aim) => void;
+  /** For what moves under a finger. */
+  readonly onMove: (change: (aim: Aim) => Aim) => void;
   readonly shelf: Shelf;
   readonly nameOf: (id: string) => string;
 }
 
 /** What is sought: a whiskey as it is known, then as it is wished; or a profile drawn from nothing. */
-export const AimField = memo(function AimField({ aim, onChange, shelf, nameOf }: AimFieldProps) {
-  const known = shelf.tastes.get(aim.from);
+export const AimField = memo(function AimField({
+  from,
+  profile,
+  onChange,
+  onMove,
+  shelf,
+  nameOf,
+}: AimFieldProps) {
+  const known = shelf.tastes.get(from);
   const unsaid = shelf.attributes.filter(
     (attribute) => known !== undefined && (known.values[attribute] ?? null) === null,
   );
   const moved = Object.entries(known?.values ?? {}).some(
-    ([attribute, said]) => aim.profile[attribute] !== said?.value,
+    ([attribute, said]) => profile[attribute] !== said?.value,
   );
   const gone = new Set(shelf.whiskeys.filter(({ gone: one }) => one === true).map(({ id }) => id));
   return (
@@ -33,7 +43,7 @@ export const AimField = memo(function AimField({ aim, onChange, shelf, nameOf }:
       <h2>You are after</h2>
       <SelectField
         label="Something like"
-        value={aim.from}
+        value={from}
         onChange={(id) => onChange(() => (id === "" ? NO_AIM : aimAt(shelf, id)))}
         options={
           <>
@@ -54,20 +64,20 @@ export const AimField = memo(function AimField({ aim, onChange, shelf, nameOf }:
               : "Everything you have noted of it counts."
         }
       />
-      <details className="closest-more" open={aim.from === "" || undefined}>
-        <summary>{aim.from === "" ? "The profile" : "Like it, but less of this and more of that"}</summary>
+      <details className="closest-more" open={from === "" || undefined}>
+        <summary>{from === "" ? "The profile" : "Like it, but less of this and more of that"}</summary>
         <div className="strips">
           {shelf.attributes.map((attribute) => (
             <AimStrip
               key={attribute}
               attribute={attribute}
-              value={aim.profile[attribute] ?? null}
-              onChange={onChange}
+              value={profile[attribute] ?? null}
+              onMove={onMove}
             />
           ))}
         </div>
         {moved && (
-          <Button onClick={() => onChange(({ weights }) => ({ ...aimAt(shelf, aim.from), weights }))}>
+          <Button onClick={() => onChange(({ weights }) => ({ ...aimAt(shelf, from), weights }))}>
             Back to how it is known
           </Button>
         )}
@@ -79,16 +89,16 @@ export const AimField = memo(function AimField({ aim, onChange, shelf, nameOf }:
 interface AimStripProps {
   readonly attribute: string;
   readonly value: number | null;
-  readonly onChange: AimFieldProps["onChange"];
+  readonly onMove: AimFieldProps["onMove"];
 }
 
-const AimStrip = memo(function AimStrip({ attribute, value, onChange }: AimStripProps) {
+const AimStrip = memo(function AimStrip({ attribute, value, onMove }: AimStripProps) {
   return (
     <Strip
       id={attribute}
       name={attributeName(attribute)}
       value={value}
-      onChange={(id, next) => onChange((aim) => withIntensity(aim, id, next))}
+      onChange={(id, next) => onMove((aim) => withIntensity(aim, id, next))}
       max={10}
       step={INTENSITY_STEP}
       unset="not counted"
@@ -96,7 +106,7 @@ const AimStrip = memo(function AimStrip({ attribute, value, onChange }: AimStrip
       {value !== null && (
         <Button
           kind="quiet"
-          onClick={() => onChange((aim) => withIntensity(aim, attribute, null))}
+          onClick={() => onMove((aim) => withIntensity(aim, attribute, null))}
           aria-label={`Do not count it: ${attributeName(attribute)}`}
         >
           Do not count it

@@ -1,5 +1,5 @@
 import type { Problem } from "@partsproof/core/blending";
-import { useCallback, useEffect, useMemo, useState } from "react";
+import { useCallback, useEffect, useMemo } from "react";
 import type { Cellar } from "../../cellar/index.ts";
 import {
   type Aim,
@@ -9,6 +9,7 @@ import {
   readRules,
   type Rules,
   type Shelf,
+  useGently,
   useSearch,
 } from "../../closest/index.ts";
 import { whiskeyLabel } from "../../mixing/index.ts";
@@ -35,17 +36,22 @@ const remembered = new Map<string, Sought>();
 export function Seek({ shelf, cellar }: { readonly shelf: Shelf; readonly cellar: Cellar }) {
   const { id: household, currency } = useHousehold();
   const { query } = usePlace();
-  const [{ aim, rules }, setSought] = useState<Sought>(() => begin(household, shelf, query.get("like")));
+  const { state, set, setGently } = useGently<Sought>(() => begin(household, shelf, query.get("like")));
+  const { aim, rules } = state;
   useEffect(() => {
-    remembered.set(household, { aim, rules });
-  }, [household, aim, rules]);
+    remembered.set(household, state);
+  }, [household, state]);
   const setAim = useCallback(
-    (change: (aim: Aim) => Aim) => setSought((sought) => ({ ...sought, aim: change(sought.aim) })),
-    [],
+    (change: (aim: Aim) => Aim) => set((sought) => ({ ...sought, aim: change(sought.aim) })),
+    [set],
+  );
+  const moveAim = useCallback(
+    (change: (aim: Aim) => Aim) => setGently((sought) => ({ ...sought, aim: change(sought.aim) })),
+    [setGently],
   );
   const setRules = useCallback(
-    (change: (rules: Rules) => Rules) => setSought((sought) => ({ ...sought, rules: change(sought.rules) })),
-    [],
+    (change: (rules: Rules) => Rules) => set((sought) => ({ ...sought, rules: change(sought.rules) })),
+    [set],
   );
   const names = useMemo(
     () => new Map(cellar.whiskeys.map((whiskey) => [whiskey.id, whiskeyLabel(whiskey)])),
@@ -64,8 +70,20 @@ export function Seek({ shelf, cellar }: { readonly shelf: Shelf; readonly cellar
   return (
     <div className="closest">
       <Form say={{ issues: read.ok ? [] : read.issues, tries: 0 }} className="closest-ask" quiet>
-        <AimField aim={aim} onChange={setAim} shelf={shelf} nameOf={nameOf} />
-        <WeightsField aim={aim} onChange={setAim} attributes={shelf.attributes} />
+        <AimField
+          from={aim.from}
+          profile={aim.profile}
+          onChange={setAim}
+          onMove={moveAim}
+          shelf={shelf}
+          nameOf={nameOf}
+        />
+        <WeightsField
+          profile={aim.profile}
+          weights={aim.weights}
+          onMove={moveAim}
+          attributes={shelf.attributes}
+        />
         <RulesField
           rules={rules}
           onChange={setRules}

@@ -3,16 +3,22 @@ import { type Aim, attributeName, MOST_WEIGHT, weightOf, withWeight } from "../.
 import { Strip } from "../../parts/index.ts";
 
 export interface WeightsFieldProps {
-  readonly aim: Aim;
-  readonly onChange: (change: (aim: Aim) => Aim) => void;
+  readonly profile: Aim["profile"];
+  readonly weights: Aim["weights"];
+  readonly onMove: (change: (aim: Aim) => Aim) => void;
   readonly attributes: readonly string[];
 }
 
 /** How much each thing that counts counts beside the others. */
-export const WeightsField = memo(function WeightsField({ aim, onChange, attributes }: WeightsFieldProps) {
-  const counted = attributes.filter((attribute) => aim.profile[attribute] !== undefined);
+export const WeightsField = memo(function WeightsField({
+  profile,
+  weights,
+  onMove,
+  attributes,
+}: WeightsFieldProps) {
+  const counted = attributes.filter((attribute) => profile[attribute] !== undefined);
   if (counted.length === 0) return null;
-  const none = counted.every((attribute) => weightOf(aim, attribute) === 0);
+  const none = counted.every((attribute) => weightOf({ weights }, attribute) === 0);
   return (
     <section className="closest-part">
       <details className="closest-more">
@@ -24,8 +30,8 @@ export const WeightsField = memo(function WeightsField({ aim, onChange, attribut
             <WeightStrip
               key={attribute}
               attribute={attribute}
-              weight={weightOf(aim, attribute)}
-              onChange={onChange}
+              weight={weightOf({ weights }, attribute)}
+              onMove={onMove}
             />
           ))}
         </div>
@@ -37,17 +43,17 @@ export const WeightsField = memo(function WeightsField({ aim, onChange, attribut
 interface WeightStripProps {
   readonly attribute: string;
   readonly weight: number;
-  readonly onChange: WeightsFieldProps["onChange"];
+  readonly onMove: WeightsFieldProps["onMove"];
 }
 
-const WeightStrip = memo(function WeightStrip({ attribute, weight, onChange }: WeightStripProps) {
+const WeightStrip = memo(function WeightStrip({ attribute, weight, onMove }: WeightStripProps) {
   return (
     <Strip
       id={attribute}
       name={attributeName(attribute)}
       said={`Weight of ${attributeName(attribute)}`}
       value={weight}
-      onChange={(id, next) => onChange((aim) => withWeight(aim, id, next ?? 1))}
+      onChange={(id, next) => onMove((aim) => withWeight(aim, id, next ?? 1))}
       max={MOST_WEIGHT}
       step={0.1}
       unset="1"
