@@ -72,10 +72,18 @@ function fieldByField(issue: z.core.$ZodIssue): readonly z.core.$ZodIssue[] {
 
 function fromZod(issue: z.core.$ZodIssue): Issue {
   const path = issue.path.map((p) => (typeof p === "symbol" ? String(p) : p));
-  const received = receivedBy(issue);
+  const received = told(path, receivedBy(issue));
   const where = path.length > 0 ? path.join(".") : "request";
   const { code, limit } = bound(issue);
   return { code, path, limit, received, message: `${where} requires ${limit}, got ${shown(received)}` };
+}
+
+const SECRET: ReadonlySet<unknown> = new Set(["passphrase", "present", "link"]);
+
+/** D5: of what opens something only its length is said back. Answers end up on screens and in logs. */
+function told(path: readonly (string | number)[], received: unknown): unknown {
+  const secret = SECRET.has(path.at(-1)) || (path[0] === "ticket" && path.at(-1) === "code");
+  return secret && typeof received === "string" ? `${received.length} characters` : received;
 }
 
 /** What stood at the path. The word that tells forms apart is looked up in what holds it; JSON has no NaN. */

@@ -160,6 +160,16 @@ eachDatabase((database) => {
         status: 422,
         issues: [{ code: "value_too_small", path: ["passphrase"], limit: "at least 15 characters" }],
       });
+      // Neither is it said back, nor is a way in.
+      const short = (await refusalOf(set("fourteen chars"))).issues;
+      expect(short).toMatchObject([{ received: "14 characters" }]);
+      for (const ticket of [
+        { kind: "link" as const, link: "not-a-link" },
+        { kind: "code" as const, code: "7".repeat(41) },
+      ]) {
+        const { issues } = await refusalOf(house.client("askJoining", { body: { ticket } }));
+        expect(issues).toMatchObject([{ received: expect.stringMatching(/^\d+ characters$/) }]);
+      }
       expect((await house.client("getDoor")).passphraseSet).toBe(false);
       await set("caf\u00e9 au port, s'il vous pla\u00eet");
       const phone = device(house);
