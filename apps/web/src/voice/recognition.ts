@@ -26,15 +26,14 @@ interface Browser {
 export type CannotHear = "no secure page" | "no recognition";
 
 /** Why this page cannot listen, or null when it can. */
-export function whyNotHeard(browser: Browser = globalThis as unknown as Browser): CannotHear | null {
+export function whyNotHeard(browser: Browser = globalThis): CannotHear | null {
   // Some browsers show the interface on plain HTTP and then refuse the microphone.
   if (!browser.isSecureContext) return "no secure page";
   return recognitionOf(browser) === undefined ? "no recognition" : null;
 }
 
-export const recognitionOf = (
-  browser: Browser = globalThis as unknown as Browser,
-): (new () => Recognition) | undefined => browser.SpeechRecognition ?? browser.webkitSpeechRecognition;
+export const recognitionOf = (browser: Browser = globalThis): (new () => Recognition) | undefined =>
+  browser.SpeechRecognition ?? browser.webkitSpeechRecognition;
 
 /** The errors of the Web Speech API in words; what has no words here is told by its own name. */
 export function failureWords(error: string): string | null {

@@ -8,7 +8,7 @@ export function Agreement({ found }: { readonly found: AgreementFound }) {
   const { sheets, luck } = found;
   return (
     <Section title="Do they agree with themselves">
-      <p>{found.sentence}</p>
+      {sheets.length === 0 && <p>{found.sentence}</p>}
       {sheets.length > 1 && luck !== null && (
         <div className="guessed">
           <p className="guessed-count">

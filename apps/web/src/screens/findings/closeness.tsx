@@ -1,4 +1,5 @@
 import type { ClosenessFound } from "@partsproof/house/protocol";
+import { listed } from "../../figures/index.ts";
 import { Section } from "../../parts/index.ts";
 import { RankPlot } from "../../plots/index.ts";
 import { TargetMark } from "../flights/target-mark.tsx";
@@ -14,11 +15,12 @@ interface ClosenessProps {
 export function Closeness({ found, ranksOf }: ClosenessProps) {
   const { order, sheets, first, luck } = found;
   const [sheet] = sheets;
+  const closest = order.filter(({ place }) => place === order[0]?.place).map(({ label }) => label);
   return (
     <Section title="How close to the target">
       {order.length > 0 && sheet !== undefined && (
         <RankPlot
-          title={found.sentence}
+          title={`${listed(closest)} came closest`}
           glasses={sheet.of}
           rows={order.map((row) => ({
             key: String(row.glass),

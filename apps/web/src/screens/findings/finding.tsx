@@ -81,7 +81,8 @@ function Shown({ finding, household, back }: ShownProps) {
       {finding.closeness !== null ? (
         <Closeness found={finding.closeness} ranksOf={(glass) => ranksOfGlass(finding, glass)} />
       ) : (
-        <Ranks finding={finding} />
+        // Two orders of the same glasses are set against each other, not added up.
+        finding.agreement === null && <Ranks finding={finding} />
       )}
       {finding.agreement !== null && <Agreement found={finding.agreement} />}
       <Repeats finding={finding} />

@@ -22,15 +22,17 @@ export function NotesByGlass({ finding }: { readonly finding: Finding }) {
           </summary>
           <div className="byglass-notes">
             {finding.sheets.map((sheet) => {
-              const tasted = sheet.glasses.find((glass) => glass.glass === one.glass);
-              return (
-                <div key={sheet.sheetId}>
+              // In sets and rounds a taster has several glasses of it; those without a note are not listed.
+              const tasted = sheet.glasses.filter((glass) => glass.glass === one.glass);
+              const noted = tasted.filter(({ notes }) => notes !== null);
+              return (noted.length > 0 ? noted : tasted.slice(0, 1)).map(({ code, notes }) => (
+                <div key={`${sheet.sheetId} ${code}`}>
                   <h3>
-                    {sheet.taster} <span className="soft">{tasted?.code}</span>
+                    {sheet.taster} <span className="soft">{code}</span>
                   </h3>
-                  <NotesRead notes={tasted?.notes ?? null} />
+                  <NotesRead notes={notes} />
                 </div>
-              );
+              ));
             })}
           </div>
         </details>

@@ -60,7 +60,9 @@ function Stage({ finding, household }: { readonly finding: Finding; readonly hou
   const openNext = (): void => {
     const glass = glasses[open];
     if (glass !== undefined)
-      announce(`${glass.title} was ${glass.label}. ${glass.guesses.map(spoken).join(" ")}`);
+      announce(
+        `${glass.title}${one === "set" ? ":" : " was"} ${glass.label}. ${glass.guesses.map(spoken).join(" ")}`,
+      );
     openTo(open + 1);
   };
   return (

@@ -3,7 +3,8 @@ import type { Tiers } from "./ranking-moves.ts";
 /** What a taster said of two glasses: which of them is ahead, or that they are level. */
 export interface PairAnswer {
   readonly pair: readonly [string, string];
-  readonly ahead: string | "level";
+  /** One of the two, or "level". */
+  readonly ahead: string;
 }
 
 export type PairState =
