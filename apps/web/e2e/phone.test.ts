@@ -137,7 +137,7 @@ describe("the phone at the table", () => {
       .first()
       .click();
     await ana.locator(".taste-before", { hasText: "toffee, vanilla" }).waitFor();
-    await look(ana, "sheet, second pass beside the first");
+    await picture(ana, "phone-second-pass");
 
     await goToStep(ana, "Rank");
     await ana.getByRole("button", { name: "Ask me two at a time" }).click();
@@ -236,8 +236,9 @@ describe("the phone at the table", () => {
       at: { household, flight: made.flight },
       token: made.pourerToken,
     });
+    // One phone goes round the table; the sheets, their codes and their orders are each taster's own.
+    const phone = await evening.phone("round the table");
     for (const [i, { taster }] of made.sheets.entries()) {
-      const phone = await evening.phone(taster);
       await phone.goto(sheetOf(made, i));
       await takeSheet(phone);
       for (const set of [1, 2]) {
@@ -262,13 +263,12 @@ describe("the phone at the table", () => {
       }
       await saved(phone);
       await lockSheet(phone);
-      await phone.context().close();
     }
     await host.goto(`/h/${household}/flights/${made.flight}`);
     await host.getByRole("button", { name: "Reveal", exact: true }).click();
     await host.getByRole("button", { name: "Open the first set" }).click();
     await host.getByText("3 of 4 right", { exact: true }).waitFor();
-    await look(host, "reveal of sets");
+    await picture(host, "phone-reveal-of-sets");
     await host.getByRole("button", { name: "Open all" }).click();
     await host.getByRole("link", { name: "Read the finding" }).click();
     await host.getByRole("heading", { name: "Could they be told apart" }).waitFor();
@@ -357,7 +357,7 @@ describe("the phone at the table", () => {
     expect(said).toContain("How often a fair shuffle leaves as many or more: about 67 in 100.");
     expect(said).toMatch(/exposes little/);
     expect(said).not.toMatch(/\b(?:real|fake|sham|cheat)/i);
-    await look(phone, "finding beside the photo");
+    await picture(phone, "phone-finding-beside-the-photo");
     nothingWrong();
   });
 
@@ -422,7 +422,7 @@ describe("the phone at the table", () => {
     await look(bo, "finding of closeness");
     await bo.goto(`/h/${household}/findings/${rounds.flight}`);
     await bo.getByRole("heading", { name: "Do they agree with themselves" }).waitFor();
-    await look(bo, "finding of agreement");
+    await picture(bo, "phone-finding-of-agreement");
     nothingWrong();
   });
 });

@@ -9,6 +9,13 @@ export function NotesByGlass({ finding }: { readonly finding: Finding }) {
   const ordered = finding.glasses.toSorted(
     (a, b) => (a.meanRank ?? 0) - (b.meanRank ?? 0) || a.glass - b.glass,
   );
+  if (finding.sheets.every(({ glasses }) => glasses.every(({ notes }) => notes === null))) {
+    return (
+      <Section title="The notes, glass by glass">
+        <p className="soft">Nobody noted anything.</p>
+      </Section>
+    );
+  }
   return (
     <Section title="The notes, glass by glass">
       {ordered.map((one, i) => (

@@ -14,7 +14,7 @@ export function Sets({ found }: { readonly found: SetsFound }) {
           <span>{right}</span> of {answered}{" "}
           {sides === 1 ? (answered === 1 ? "set right" : "sets right") : "picked the same one"}
         </p>
-        <p>{found.sentence}</p>
+        {luck === null && <p>{found.sentence}</p>}
         {luck !== null && (
           <Luck
             chance={luck}

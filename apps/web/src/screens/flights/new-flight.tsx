@@ -24,6 +24,7 @@ import { GlassesField } from "./glasses-field.tsx";
 import { NamesField } from "./names-field.tsx";
 import { QuestionField } from "./question-field.tsx";
 import { QuestionNeeds } from "./question-needs.tsx";
+import { RowField } from "./row-field.tsx";
 import { SeatsField } from "./seats-field.tsx";
 import { SetsField } from "./sets-field.tsx";
 import { TargetReserve } from "./target-reserve.tsx";
@@ -127,6 +128,9 @@ function SetUp({ cupboard, tasters, household }: SetUpProps) {
               : `${countGlasses(glassesEach(plan))} for each taster.`}
           </p>
           <GlassesField plan={plan} onChange={setPlan} cupboard={cupboard} />
+          {count >= 2 && mostGlasses(plan).each > 1 && plan.pouring !== "alone" && (
+            <RowField plan={plan} onChange={setPlan} cupboard={cupboard} />
+          )}
           <div className="field">
             <span className="field-label">Into each glass, in mL</span>
             <Stepper

@@ -97,6 +97,10 @@ describe("a planned flight against the house that makes it", { timeout: 60_000 }
     for (const { nameId, label } of flight.namesOnOffer) {
       expect(cupboard.names.get(nameId)?.label).toBe(label);
     }
+    const more: Plan = { ...plan, repeats: 1, pourMl: 3 };
+    const { flight: repeated } = await client("addFlight", { at, body: draftOf(more, offered) });
+    expect(repeated.glassCount).toBe(glassesEach(more));
+    expect(plannedAlcoholG(more, cupboard)).toBeCloseTo(repeated.alcoholAtMost.grams, 9);
     // The strength in between is printed by the house and read again, which costs the last digits.
     expect(plannedAlcoholG(plan, cupboard)).toBeCloseTo(flight.alcoholAtMost.grams, 9);
   });
@@ -129,6 +133,30 @@ describe("a plan by its question", () => {
       expectedVesselId: "a",
     });
     expect(asked({ ...full, question: "how_close" })).toMatchObject({ reference: true, targetNameId: name });
+  });
+
+  test("repeats, control and some of the glasses each are sent where they can be served, and only there", () => {
+    const asked: Plan = { ...two, question: "like_best", repeats: 2, controlVesselId: "c", late: true };
+    expect(draftOf(asked, [])).toMatchObject({
+      repeats: 2,
+      controlVesselId: "c",
+      glassesEach: null,
+      late: true,
+    });
+    expect(glassesEach(asked)).toBe(3 + 2 + 1);
+    // The house has no repeats or control beside some of the glasses each.
+    expect(draftOf({ ...asked, glassesEach: 2 }, [])).toMatchObject({
+      repeats: 0,
+      controlVesselId: null,
+      glassesEach: 2,
+    });
+    expect(draftOf({ ...asked, pouring: "alone" }, [])).toMatchObject({
+      repeats: 0,
+      controlVesselId: null,
+      late: false,
+    });
+    expect(draftOf({ ...asked, question: "which_is_which" }, []).late).toBe(false);
+    expect(draftOf({ ...asked, controlVesselId: "a" }, []).controlVesselId).toBeNull();
   });
 
   test("two to tell apart are two glasses, and the glasses a taster gets follow from the sets", () => {

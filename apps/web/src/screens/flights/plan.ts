@@ -16,6 +16,14 @@ export interface Plan {
   readonly expectedVesselId: string | null;
   /** How close: a glass of the target labelled R besides the hidden one. */
   readonly reference: boolean;
+  /** So many of the glasses, drawn by the house, are poured a second time. */
+  readonly repeats: number;
+  /** One more glass, of a whiskey that everybody knows. */
+  readonly controlVesselId: string | null;
+  /** Of more glasses than a palate takes each taster gets so many; null for all. */
+  readonly glassesEach: number | null;
+  /** The strong and smoky ones late, where that costs no balance. */
+  readonly late: boolean;
   readonly name: string;
   readonly pouring: Flight["pouring"];
   /** How many glasses from each vessel, in the order chosen. */
@@ -49,6 +57,10 @@ export function newPlan(today: string): Plan {
     asked: "",
     expectedVesselId: null,
     reference: false,
+    repeats: 0,
+    controlVesselId: null,
+    glassesEach: null,
+    late: false,
     name: `Flight of ${today}`,
     pouring: "someone else",
     pours: [],
@@ -94,17 +106,33 @@ export function withQuestion(plan: Plan, question: QuestionId): Plan {
 export const glassesOf = ({ pours }: Pick<Plan, "pours">): number =>
   pours.reduce((sum, { glasses }) => sum + glasses, 0);
 
+/** What of the layout of a row this question has use for, as it can be served; nothing in sets, in rounds and alone. */
+export function rowOf(plan: Plan): Pick<Plan, "repeats" | "controlVesselId" | "glassesEach" | "late"> {
+  const none = { repeats: 0, controlVesselId: null, glassesEach: null, late: false };
+  if (mostGlasses(plan).each === 1 || plan.pouring === "alone") return none;
+  const glasses = glassesOf(plan);
+  const late = plan.late && plan.question !== "which_is_which";
+  const some = plan.question === "how_close" || plan.glassesEach === null || plan.glassesEach >= glasses;
+  if (!some) return { ...none, glassesEach: plan.glassesEach, late };
+  const control = plan.pours.some(({ vesselId }) => vesselId === plan.controlVesselId)
+    ? null
+    : plan.controlVesselId;
+  return { repeats: Math.min(plan.repeats, glasses), controlVesselId: control, glassesEach: null, late };
+}
+
 /** Glasses that each taster drinks from, R included. */
 export function glassesEach(plan: Plan): number {
   if (inSets(plan)) return plan.sets * (DISCRIMINATION[plan.method].orders[0]?.length ?? 0);
   if (plan.question === "agree_with_myself") return 2 * glassesOf(plan);
-  return glassesOf(plan) + (plan.question === "how_close" && plan.reference ? 1 : 0);
+  const { repeats, controlVesselId, glassesEach: some } = rowOf(plan);
+  const more = repeats + (controlVesselId === null ? 0 : 1);
+  return (some ?? glassesOf(plan) + more) + (plan.question === "how_close" && plan.reference ? 1 : 0);
 }
 
 /** Glasses of one vessel that is poured so often that each taster gets at most. */
 export function mostOfVessel(plan: Plan, glasses: number): number {
   if (inSets(plan)) return plan.sets * mostInSet(plan.method);
-  return plan.question === "agree_with_myself" ? 2 * glasses : glasses;
+  return plan.question === "agree_with_myself" || rowOf(plan).repeats > 0 ? 2 * glasses : glasses;
 }
 
 /** Of one of the two in a set, in the order that has most of it. */
@@ -154,12 +182,17 @@ export function plannedAlcoholG(plan: Plan, cupboard: Cupboard): number {
       0,
     );
   }
-  const reference =
-    plan.question === "how_close" && plan.reference
-      ? plan.pourMl * (names.get(plan.targetNameId ?? "")?.ethanolPerMl ?? 0)
-      : 0;
+  const { repeats, controlVesselId } = rowOf(plan);
+  const reference = plan.question === "how_close" && plan.reference ? 1 : 0;
   const offered = namesOffered(plan, pourables).map((nameId) => names.get(nameId)?.ethanolPerMl ?? 0);
-  return reference + alcoholAtMostG(offered, glassesOf(plan), plan.pourMl);
+  if (controlVesselId !== null) offered.push(perMl(controlVesselId));
+  // As the house does (F12): a repeat may be of any glass, R is taken for the strongest.
+  const again = plan.pours.map(({ vesselId }) => perMl(vesselId));
+  return (
+    alcoholAtMostG(offered, glassesEach(plan) - repeats - reference, plan.pourMl) +
+    alcoholAtMostG(again, repeats, plan.pourMl) +
+    alcoholAtMostG(offered, reference, plan.pourMl)
+  );
 }
 
 /** Where in the list of glasses that is sent the last one of a vessel stands. */
@@ -184,6 +217,7 @@ export function draftOf(plan: Plan, offered: readonly string[]): BodyOf<"addFlig
     ...(inSets(plan) ? { method: plan.method, sets: plan.sets } : {}),
     ...(paired ? { asked: plan.asked, expectedVesselId: expected } : {}),
     ...(plan.question === "how_close" ? { reference: plan.reference } : {}),
+    ...rowOf(plan),
     glasses: plan.pours.flatMap(({ vesselId, glasses }) =>
       Array.from({ length: glasses }, () => ({ vesselId })),
     ),
