@@ -96,7 +96,7 @@ test("T1 told as one goes with repeats and names not poured: the laws are what g
         const n = 1 + (turn % slots.length);
         const law: bigint[] = [];
         for (const draw of labellings(n, slots)) {
-          const open = [...slots];
+          const open: string[] = [...slots];
           let right = 0;
           for (const label of draw) {
             const times = (x: string): number => open.filter((y) => y === x).length;
