@@ -5,12 +5,14 @@ import { codedInSet, inSets } from "./question.ts";
 
 type Path = Issue["path"];
 
-const issue = (code: string, path: Path, limit: string, received: unknown, what = "a flight"): Issue => ({
+type Received = string | number | boolean | null | undefined;
+
+const issue = (code: string, path: Path, limit: string, received: Received, what = "a flight"): Issue => ({
   code,
   path,
   limit,
   received,
-  message: `${what} requires ${limit}, got ${received === null ? "none" : String(received)}`,
+  message: `${what} requires ${limit}, got ${String(received ?? "none")}`,
 });
 
 /** Most glasses of a taster's two rounds: eight, twice. */
@@ -29,7 +31,7 @@ function notAsked(draft: Draft): Issue[] {
   const sets = inSets(question);
   const rounds = question === "agree_with_myself";
   const inOneRow = !sets && !rounds;
-  const uses: readonly (readonly [field: string, code: string, sent: unknown, allowed: boolean])[] = [
+  const uses: readonly (readonly [field: string, code: string, sent: Received, allowed: boolean])[] = [
     ["method", "method_not_asked", method, sets],
     ["sets", "sets_not_asked", draft.sets === 1 ? null : draft.sets, sets],
     ["asked", "asked_not_asked", draft.asked, method === "paired"],

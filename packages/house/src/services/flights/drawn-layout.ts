@@ -94,7 +94,7 @@ function rowsOf(draft: Draft, shelf: Shelf, glasses: readonly Glass[], tasters: 
     const { orders, said } = discriminationSets(method, tasters * sets, rng);
     const known = method === "duo_trio";
     const dealt = orders.map((order, i) =>
-      [...order].map(
+      order.split("").map(
         (letter, place): Stood => ({
           glass: letter === "A" ? 0 : 1,
           set: 1 + (i % sets),
