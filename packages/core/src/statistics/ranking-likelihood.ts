@@ -10,6 +10,7 @@ import { quickValue } from "./quick-value.ts";
  * Model: at every stage a group S of those left is picked with a chance proportional to δ_|S|·exp(mean appeal of S), δ_1 = 1; sizes
  * that never occur are left out (their δ is 0). Without ties it is Plackett and Luce's; two items, Davidson's, δ_2 his ν.
  *
+ * @throws RangeError when a tie is of a size that is not in `ties`
  * Sources, from memory: Plackett, Appl. Stat. 24 (1975) 193; Luce 1959; Davidson, J. Am. Stat. Assoc. 65 (1970) 317; Firth,
  * Kosmidis and Turner, "Davidson-Luce model for multi-item choice with ties", arXiv:1909.07123 (2019).
  */
@@ -18,20 +19,18 @@ export function rankingLogLikelihood(
   parameters: number,
   ties: readonly number[] = tieSizes(rankings),
 ): Concave {
+  const missing = tieSizes(rankings).find((tie) => !ties.includes(tie));
+  if (missing !== undefined) {
+    throw new RangeError(
+      `rankingLogLikelihood requires the sizes of all ties, got [${ties.join(", ")}] without ${missing}`,
+    );
+  }
   const size = parameters + ties.length;
   const sets = merged(rankings).map((set) => ({ ...set, plain: plainPlaces(set.appeals) }));
   const tieAppeals: Appeal[] = ties.map((_, i) => [[parameters + i, 1]]);
-  const slowValue = (x: Float64Array): number => {
-    const logTies = x.subarray(parameters);
-    let value = 0;
-    for (const set of sets) {
-      value += set.times * ofRanking(appealsOf(set.appeals, x), set.sizes, ties, logTies, false).value;
-    }
-    return value;
-  };
   return {
     size,
-    value: ties.length === 0 ? quickValue(sets, parameters) : slowValue,
+    value: quickValue(sets, parameters, ties),
     curve(x) {
       const logTies = x.subarray(parameters);
       const gradient = new Float64Array(size);

@@ -6,7 +6,9 @@ import {
   type NoMaximum,
   plackettLuce,
   plackettLuceServed,
+  rankedSet,
   type Ranking,
+  rankingLogLikelihood,
   shuffled,
 } from "./index.ts";
 import { seeded } from "./fixtures/seeded.ts";
@@ -278,6 +280,9 @@ test("P5 rankings that are not: an item twice, one too high, an empty place", ()
   expect(() => plackettLuce([[[0], [0]]], 2)).toThrow("a ranking requires every item once, got [0, 0]");
   expect(() => plackettLuce([[[0], [2]]], 2)).toThrow("a ranking requires items from 0 to 1, got 2");
   expect(() => plackettLuce([[[0], []]], 2)).toThrow("at least 1 item in every place");
+  expect(() => rankingLogLikelihood([rankedSet([[0, 1]], 2)], 2, [])).toThrow(
+    "requires the sizes of all ties, got [] without 2",
+  );
   expect(() => plackettLuce([], 1)).toThrow("requires 2 items or more, got 1");
   expect(() =>
     bradleyTerry({
