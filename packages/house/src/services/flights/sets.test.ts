@@ -3,6 +3,8 @@ import { DISCRIMINATION } from "@partsproof/core/sensory";
 import { describe, expect, test } from "vitest";
 import type { Client, PourList } from "../../protocol/index.ts";
 import { eveningShelf, lock, setFlight, takeSheets } from "../fixtures/evening.ts";
+import { answerOf, everyGet } from "../fixtures/every-get.ts";
+import { device } from "../fixtures/network.ts";
 import { refusalOf } from "../fixtures/refusal.ts";
 
 const key = (n: number): string => `a-key-of-this-sheet-${String(n).padStart(6, "0")}`;
@@ -232,6 +234,36 @@ eachDatabase((database) => {
       const body = { closeOpenSheets: true };
       const finding = await it.client("revealFlight", { at: it.at, token: it.made.hostToken, body });
       expect(finding.alcoholPerTaster.grams).toBeCloseTo(Math.max(...grams), 3);
+    });
+
+    test("Q8 a guest who tastes is told no name of two to tell apart by any answer, until the reveal", async () => {
+      await using it = await evening("triangle", 1, 1, { seats: 1 });
+      const { client: phone, door } = device(it.house);
+      const { hostToken, pourerToken } = it.made;
+      const made = await it.client("openJoining", { at: it.at, token: hostToken, body: { role: "taster" } });
+      const body = {
+        ticket: { kind: "link", link: made.link },
+        key: key(1),
+        name: "Guest",
+        ofLegalAge: true,
+      } as const;
+      const { token, sheet } = await phone("join", { body });
+      await it.client("markPoured", { at: it.at, token: pourerToken ?? "" });
+      const ids = { household: [it.at.household], flight: [it.at.flight], sheet: [sheet?.id ?? ""] };
+      for (const { path } of everyGet({ ...ids, whiskey: [], vessel: [] })) {
+        const answer = await answerOf(door, path, token);
+        expect(answer, path).not.toContain("Tide");
+        for (const nameId of it.shelf.nameIds) expect(answer, path).not.toContain(nameId);
+      }
+      expect(await phone("getFlight", { at: it.at, token })).toMatchObject({
+        namesOnOffer: [],
+        targetNameId: null,
+      });
+      await it.client("revealFlight", { at: it.at, token: hostToken, body: { closeOpenSheets: true } });
+      const after = await phone("getFlight", { at: it.at, token });
+      expect(after.namesOnOffer.map(({ nameId }) => nameId).toSorted()).toEqual(
+        it.shelf.nameIds.slice(0, 2).toSorted(),
+      );
     });
 
     test("Q17 who holds the reveal back is said, an empty seat as one", async () => {
