@@ -6,8 +6,8 @@ import { seeded } from "./fixtures/seeded.ts";
 const methods = Object.keys(DISCRIMINATION) as (keyof typeof DISCRIMINATION)[];
 
 /**
- * Fewest right answers at the 5 % level: triangle (chance 1/3) and duo-trio (1/2), one-sided. Roessler, Pangborn, Sidel and
- * Stone, J. Food Science 43 (1978) 940, from memory; the triangle column is also that of ISO 4120, table A.1.
+ * Fewest right answers at the 5 % level, one-sided: triangle, FAO training package, appendix A (the values of ISO 4120 table A.1);
+ * duo-trio, ISO 10399 table A.1, and n = 5 by hand (1/32). Where they were read: docs/sources/statistics.md.
  */
 const FEWEST = {
   triangle: { 5: 4, 6: 5, 7: 5, 8: 6, 9: 6, 10: 7, 12: 8, 24: 13, 30: 15 },
