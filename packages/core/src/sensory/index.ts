@@ -58,3 +58,4 @@ export {
 export { type DPrimeEstimate, estimateDPrime } from "./estimate-d-prime.ts";
 export { chanceRight, dPrimeAt, MOST_D_PRIME, probabilityRight } from "./probability-right.ts";
 export { type GuessSheet, type TakenFor, takenFor } from "./taken-for.ts";
+export { type Belief, BELIEF_WORDS, bestWords, betterWords, shownProbability } from "./belief-words.ts";

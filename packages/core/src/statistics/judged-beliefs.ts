@@ -32,8 +32,13 @@ function withJudge(set: RankedSet, from: number): RankedSet {
   return { ...set, appeals: set.appeals.map(own) };
 }
 
+interface Part {
+  readonly posterior: PosteriorDraws;
+  readonly size: number;
+}
+
 /** Several posteriors of the same parameters, each as likely as its evidence says. */
-function mixed(parts: readonly { readonly posterior: PosteriorDraws; readonly size: number }[]): {
+function mixed(parts: readonly Part[]): {
   together: PosteriorDraws;
   probability: number[];
 } {
@@ -73,7 +78,7 @@ function mixed(parts: readonly { readonly posterior: PosteriorDraws; readonly si
 export function judgedBeliefs(
   rankings: readonly JudgedRanking[],
   items: number,
-  { rng, prior = WORTH_PRIOR, level = 0.95, draws = 8000, ties }: Omit<BeliefOptions, "extras">,
+  { rng, prior = WORTH_PRIOR, level = 0.95, draws = 16_000, ties }: Omit<BeliefOptions, "extras">,
 ): JudgedBeliefs {
   const bad = rankings.find(({ judge }) => !Number.isInteger(judge) || judge < 0);
   if (bad !== undefined) throw new RangeError(`judgedBeliefs requires judges from 0 up, got ${bad.judge}`);
@@ -86,7 +91,7 @@ export function judgedBeliefs(
   const sizes = ties ?? tieSizes(plain);
   const repeat = (times: number, x: number): number[] => Array.from({ length: times }, () => x);
   const shared = items + extras;
-  const parts = JUDGE_SPREADS.map((sd) => {
+  const drawnAt = (sd: number, count: number): Part => {
     const own = sd === 0 ? 0 : judges * items;
     const sets =
       sd === 0 ? plain : plain.map((set, i) => withJudge(set, shared + (rankings[i]?.judge ?? 0) * items));
@@ -102,10 +107,15 @@ export function judgedBeliefs(
         ],
       },
       rng,
-      Math.ceil(draws / JUDGE_SPREADS.length),
+      count,
     );
     return { posterior: withoutTies(posterior, shared + own), size: shared + own };
-  });
+  };
+  // A first look at how likely each spread is says where the draws are wanted.
+  const looked = mixed(JUDGE_SPREADS.map((sd) => drawnAt(sd, Math.ceil(draws / 16)))).probability;
+  const parts = JUDGE_SPREADS.map((sd, i) =>
+    drawnAt(sd, Math.ceil(draws * Math.max(1 / 16, looked[i] ?? 0))),
+  );
   const { together, probability } = mixed(parts);
   const { size, weights } = together;
   const expected = new Float64Array(size);

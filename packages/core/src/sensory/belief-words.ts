@@ -1,0 +1,71 @@
+/** From this probability on a difference is called so; below the last neither is called better. */
+export const BELIEF_WORDS = [
+  { from: 0.99, word: "almost surely" },
+  { from: 0.95, word: "very likely" },
+  { from: 0.8, word: "likely" },
+  { from: 0.6, word: "perhaps" },
+] as const;
+
+export interface Belief {
+  /** Probability that the one named is better (or best). */
+  readonly probability: number;
+  /** What drawing leaves open, one standard error. */
+  readonly monteCarloError: number;
+  readonly sheets: number;
+}
+
+/** Two decimals, and never a certainty that no sheets can give. */
+export const shownProbability = (p: number): string =>
+  p > 0.99 ? "more than 0.99" : p < 0.01 ? "less than 0.01" : p.toFixed(2);
+
+/** The word for a probability; within two drawing errors of a threshold the weaker word is taken. */
+function wordFor({ probability, monteCarloError }: Belief): string | null {
+  if (!(probability >= 0 && probability <= 1)) {
+    throw new RangeError(`a belief requires a probability from 0 to 1, got ${probability}`);
+  }
+  const sure = probability - 2 * monteCarloError;
+  return BELIEF_WORDS.find(({ from }) => sure >= from)?.word ?? null;
+}
+
+const sheetsOf = (count: number): string => (count === 1 ? "1 sheet" : `${count} sheets`);
+const method = "Bayesian worths from rankings";
+
+/**
+ * Which of two glasses is better, in plain words and always with the number and the method.
+ *
+ * Words from 0.99 "almost surely", 0.95 "very likely", 0.8 "likely", 0.6 "perhaps"; below, neither is called better. The thresholds
+ * are this project's; 0.95 is the customary level. The probability says which is better, not by how much.
+ *
+ * @example
+ * betterWords("Glass 3", "Glass 1", { probability: 0.87, monteCarloError: 0.005, sheets: 6 })
+ * // "Glass 3 is likely better than Glass 1 (probability 0.87, Bayesian worths from rankings, 6 sheets)."
+ */
+export function betterWords(one: string, other: string, belief: Belief): string {
+  if (belief.probability < 0.5)
+    return betterWords(other, one, { ...belief, probability: 1 - belief.probability });
+  const word = wordFor(belief);
+  const shown = shownProbability(belief.probability);
+  const how = `${method}, ${sheetsOf(belief.sheets)}`;
+  return word === null
+    ? `${belief.sheets === 1 ? "This sheet does" : "These sheets do"} not say which of ${one} and ${other} is better (probability ${shown} for ${one}, ${how}).`
+    : `${one} is ${word} better than ${other} (probability ${shown}, ${how}).`;
+}
+
+/**
+ * Whether the front runner is the best of all, in plain words: a probability that pays for having looked at all of them, because the
+ * best of several by luck is no stranger than any other.
+ *
+ * @param glasses how many there are to be best of
+ * @example
+ * bestWords("Glass 3", 5, { probability: 0.62, monteCarloError: 0.005, sheets: 6 })
+ * // "Glass 3 is perhaps the best of the 5 (probability 0.62, by luck 0.20; Bayesian worths from rankings, 6 sheets)."
+ */
+export function bestWords(one: string, glasses: number, belief: Belief): string {
+  if (!Number.isInteger(glasses) || glasses < 2)
+    throw new RangeError(`bestWords requires 2 glasses or more, got ${glasses}`);
+  const word = wordFor(belief);
+  const how = `probability ${shownProbability(belief.probability)}, by luck ${(1 / glasses).toFixed(2)}; ${method}, ${sheetsOf(belief.sheets)}`;
+  return word === null
+    ? `${one} is ahead, but nothing says that it is the best of the ${glasses} (${how}).`
+    : `${one} is ${word} the best of the ${glasses} (${how}).`;
+}
