@@ -38,7 +38,11 @@ function serviceWorker(): Plugin {
   };
 }
 
+/** What the page on HTTPS shows of it is the guide's own text; only that page's chunk gets it. */
+const guide = readFileSync(new URL("../../docs/guide/at-the-table.md", import.meta.url), "utf8");
+
 export default defineConfig({
+  define: { TABLE_GUIDE: JSON.stringify(guide) },
   plugins: [react(), serviceWorker()],
   build: {
     manifest: true,

@@ -48,7 +48,7 @@ export function Closeness({ found, ranksOf }: ClosenessProps) {
 }
 
 /** "1st"; a shared place as its mean: "2.5th". */
-export function placeOf(rank: number): string {
+function placeOf(rank: number): string {
   const last = rank % 10;
   const teen = rank % 100 > 10 && rank % 100 < 14;
   return `${rank}${teen ? "th" : last === 1 ? "st" : last === 2 ? "nd" : last === 3 ? "rd" : "th"}`;

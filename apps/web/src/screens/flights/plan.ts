@@ -39,7 +39,7 @@ export interface Plan {
   readonly pourer: string;
 }
 
-export const MOST_GLASSES = 10;
+const MOST_GLASSES = 10;
 /** Of each round: every glass is poured twice. */
 const MOST_AGAIN = 8;
 export const MOST_TASTERS = 12;
@@ -107,7 +107,7 @@ export const glassesOf = ({ pours }: Pick<Plan, "pours">): number =>
   pours.reduce((sum, { glasses }) => sum + glasses, 0);
 
 /** What of the layout of a row this question has use for, as it can be served; nothing in sets, in rounds and alone. */
-export function rowOf(plan: Plan): Pick<Plan, "repeats" | "controlVesselId" | "glassesEach" | "late"> {
+function rowOf(plan: Plan): Pick<Plan, "repeats" | "controlVesselId" | "glassesEach" | "late"> {
   const none = { repeats: 0, controlVesselId: null, glassesEach: null, late: false };
   if (mostGlasses(plan).each === 1 || plan.pouring === "alone") return none;
   const glasses = glassesOf(plan);

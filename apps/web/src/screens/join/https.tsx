@@ -1,7 +1,9 @@
-import guide from "../../../../../docs/guide/at-the-table.md?raw";
 import { Page, Section } from "../../parts/index.ts";
 import { type Block, sectionOf } from "./guide-blocks.ts";
 import "./join.css";
+
+/** docs/guide/at-the-table.md, put in by the build. */
+declare const TABLE_GUIDE: string;
 
 /** The guide's own words on HTTPS, for whoever stands at the table with a phone. */
 export default function Https() {
@@ -17,7 +19,7 @@ export default function Https() {
       {["Without HTTPS", "With HTTPS"].map((heading) => (
         <Section key={heading} title={heading}>
           <div className="guide-text">
-            {sectionOf(guide, heading).map((block) => (
+            {sectionOf(TABLE_GUIDE, heading).map((block) => (
               <Shown key={JSON.stringify(block)} block={block} />
             ))}
           </div>
