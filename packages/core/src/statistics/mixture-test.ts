@@ -80,7 +80,8 @@ export function anytimeP(results: readonly boolean[], test: MixtureTest): number
  * An interval of a chance that holds at every moment together: the p that the evidence of an uncut beta mixture against
  * "exactly p" never refuted at 1 − level up to now.
  *
- * Wider than an interval for one moment chosen beforehand; it covers the truth at ALL moments with probability `level` or more.
+ * Wider than an interval for one moment chosen beforehand; it covers the truth at ALL moments with probability `level` or more. Trials
+ * that are not alike may leave nothing: then low is above high.
  * Source, from memory: Robbins 1970 (above); Lai, Ann. Stat. 4 (1976) 265.
  *
  * @example anytimeInterval([true, true, false, true], 0.95)
