@@ -1,5 +1,5 @@
-import type { Problem } from "@partsproof/core/blending";
-import { type Found, INTENSITY_SD, type Shelf, tastedTogetherAt } from "../../closest/index.ts";
+import { NOTED_SD, type Problem } from "@partsproof/core/blending";
+import { type Found, type Shelf, tastedTogetherAt } from "../../closest/index.ts";
 import { listed } from "../../figures/index.ts";
 
 export interface FootingProps {
@@ -25,8 +25,8 @@ export function Footing({ shelf, problem, nameOf, found }: FootingProps) {
         {problem?.shares === "alcohol" && at !== null
           ? `, all brought to the ${at} % vol they were tasted at.`
           : ", by what is poured; the profiles were noted at different strengths or it is not known at which, and no water is reckoned in."}{" "}
-        What was noted is taken to be off by about {INTENSITY_SD} (common practice, no source); what nobody
-        has said is taken as 5, give or take 2.9.
+        What was noted is taken to be off by about {NOTED_SD} (common practice, no source); what nobody has
+        said is taken as 5, give or take 2.9.
       </p>
       {found?.done === true && (
         <p className="small">

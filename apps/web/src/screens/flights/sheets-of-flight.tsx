@@ -5,6 +5,7 @@ import { printMoment } from "../../figures/index.ts";
 import { announce, Button, Dialog, IssueSummary, LinkButton, Section } from "../../parts/index.ts";
 import { kept, useToken } from "../../session/index.ts";
 import { alonePath, paperKey, sheetPath, typeInPath } from "./paths.ts";
+import { whereWords } from "./where-words.ts";
 import { ShareLink } from "./share-link.tsx";
 
 type FlightSheet = Flight["sheets"][number];
@@ -73,7 +74,7 @@ function OneSheet({
         <p className="name">{sheet.taster}</p>
         <p className="flight-sheet-state">
           <span aria-hidden="true">{locked ? "▣" : sheet.state === "open" ? "◩" : "▢"}</span> {stateOf(sheet)}
-          {position !== null && `, at glass ${position} of their row`}
+          {position !== null && `, ${whereWords(position, flight.design)}`}
           {mine && !locked && ", on this phone"}
         </p>
       </div>

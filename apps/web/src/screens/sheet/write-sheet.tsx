@@ -34,7 +34,11 @@ export function WriteSheet({ sheet, household, token, onLocked }: WriteSheetProp
   useAtGlass(
     { household, flight: sheet.flightId, sheet: sheet.id },
     token,
-    step === "first" || step === "second" ? codes.indexOf(code) + 1 : null,
+    step === "first" || step === "second"
+      ? codes.indexOf(code) + 1
+      : step === "sets"
+        ? (sheet.sets.find(({ set }) => set === setAt)?.glasses[0]?.position ?? null)
+        : null,
   );
   const heading = useRef<HTMLHeadingElement>(null);
   const moved = useRef(false);
