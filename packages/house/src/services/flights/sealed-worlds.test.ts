@@ -1,4 +1,4 @@
-import { eachDatabase, type TemporaryHouse, temporaryHouse } from "@partsproof/testkit";
+import { eachDatabase, seededRandom, type TemporaryHouse, temporaryHouse } from "@partsproof/testkit";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { FlightDraft } from "../../protocol/index.ts";
@@ -17,6 +17,8 @@ interface Truth {
   readonly distractors: readonly number[];
   /** Of a paired comparison: the bottle that the host takes to have more. */
   readonly expected?: number;
+  /** The same glasses under the same codes, but what stands where is drawn another time: other sets, rounds, repeats. */
+  readonly drawnAgain?: true;
 }
 /** What everybody knows: what the flight is set for and how it is laid out. */
 type Question = Pick<
@@ -34,6 +36,35 @@ interface World {
   readonly flight: string;
   readonly pourer: string;
   readonly host: string;
+  /** Words of chance that the setting of the flight took. */
+  readonly draws: number;
+}
+
+/** Words that a draw of codes takes, the last of a setting: one for every code there is. */
+const CODES = 867;
+/** Words that the nonce takes, which comes after the shuffle of the glasses and before the layout. */
+const NONCE = 32;
+
+/**
+ * Counts words of chance; of those with a number in `again` it gives others, and takes the same number of them, so that codes, ids
+ * and whatever else is drawn stay what they were.
+ */
+function countDraws({ random }: TemporaryHouse, again: { readonly from: number; readonly to: number }) {
+  const { bytes } = random;
+  const others = seededRandom(97);
+  let draws = 0;
+  Object.assign(random, {
+    bytes: (count: number) => {
+      const own = bytes(count);
+      if (count !== 4) return own;
+      draws += 1;
+      return draws > again.from && draws <= again.to ? others.bytes(4) : own;
+    },
+  });
+  return () => {
+    Object.assign(random, { bytes });
+    return draws;
+  };
 }
 
 /** Two worlds built from the same chance: whatever differs between their answers tells the truth apart. */
@@ -43,6 +74,7 @@ async function world(
   truth: Truth,
   tasters: number,
   { target, control, ...question }: Question = {},
+  drawsOfTheOther = 0,
 ): Promise<World> {
   const whiskeys = 1 + Math.max(...bottles.map(({ whiskey }) => whiskey));
   const shelf = await eveningShelf(house.client, { whiskeys, tasters });
@@ -71,8 +103,14 @@ async function world(
     ...(control === undefined ? {} : { controlVesselId: bottleIds[control] ?? "" }),
     ...(truth.expected === undefined ? {} : { expectedVesselId: bottleIds[truth.expected] ?? "" }),
   };
+  const again = truth.drawnAgain
+    ? { from: truth.glasses.length + NONCE, to: drawsOfTheOther - CODES }
+    : { from: 0, to: 0 };
+  const counted = countDraws(house, again);
   const made = await house.client("addFlight", { at, body });
+  const draws = counted();
   return {
+    draws,
     house,
     shelf,
     bottleIds,
@@ -170,7 +208,7 @@ async function differences(
   question: Question = {},
 ): Promise<string[]> {
   const one = await world(a, bottles, truths[0], tasters, question);
-  const two = await world(b, bottles, truths[1], tasters, question);
+  const two = await world(b, bottles, truths[1], tasters, question, one.draws);
   const told: string[] = [];
   const compare = async (stage: string, ones: Tokens, twos: Tokens) => {
     const second = await everyAnswer(two, twos);
@@ -297,6 +335,55 @@ eachDatabase((database) => {
         await using a = await temporaryHouse(database);
         await using b = await temporaryHouse(database);
         expect(await differences(a, b, bottles, [one, two], 2, question)).toEqual([]);
+      },
+    );
+
+    const again = (truth: Truth): Truth => ({ ...truth, drawnAgain: true });
+    const layouts: readonly (readonly [string, Question, Truth])[] = [
+      ["Q2 triangles", { question: "tell_apart", method: "triangle", sets: 3 }, there],
+      ["Q2 duo-trios", { question: "tell_apart", method: "duo_trio", sets: 3 }, there],
+      ["Q2 pairs", { question: "changed", method: "paired", asked: "drier", sets: 3 }, there],
+      ["Q2 tetrads", { question: "changed", method: "tetrad", sets: 2 }, there],
+      ["Q3 a hidden target", { question: "how_close", target: 0, reference: true, late: true }, row],
+      ["Q4 two rounds", { question: "agree_with_myself" }, row],
+      ["Q5 some of the glasses", { question: "like_best", glassesEach: 2 }, row],
+      [
+        "Q6 a drawn repeat and a control",
+        { question: "like_best", repeats: 1, control: 3 },
+        { ...row, glasses: [1, 2, 4] },
+      ],
+    ];
+
+    test.each(database === "sqlite" ? layouts : layouts.slice(0, 1))(
+      "%s drawn another time under the same codes",
+      async (_, question, truth) => {
+        await using a = await temporaryHouse(database);
+        await using b = await temporaryHouse(database);
+        expect(await differences(a, b, bottles, [truth, again(truth)], 2, question)).toEqual([]);
+      },
+    );
+
+    test.each(layouts)(
+      "%s drawn another time do stand otherwise under their codes",
+      async (_, question, truth) => {
+        await using a = await temporaryHouse("sqlite");
+        await using b = await temporaryHouse("sqlite");
+        const one = await world(a, bottles, truth, 2, question);
+        const two = await world(b, bottles, again(truth), 2, question, one.draws);
+        const lists = [];
+        for (const { house, shelf, flight, pourer } of [one, two]) {
+          const { tasters } = await house.client("getPourList", {
+            at: { household: shelf.household, flight },
+            token: pourer,
+          });
+          lists.push(tasters.flatMap(({ glasses }) => glasses));
+        }
+        const [first = [], second = []] = lists;
+        expect(first.map(({ code, set }) => [code, set])).toEqual(second.map(({ code, set }) => [code, set]));
+        const otherwise = first.filter(({ vesselId }, i) => vesselId !== second[i]?.vesselId).length;
+        expect(otherwise, "some stand otherwise").toBeGreaterThan(0);
+        // Everything the other way round would be the same sets with the two whiskeys swapped.
+        expect(otherwise === first.length && question.glassesEach === undefined).toBe(false);
       },
     );
 
