@@ -82,3 +82,4 @@ export { brier, type BrierScore, type Forecast } from "./brier.ts";
 export { type KendallTau, kendallTau } from "./kendall-tau.ts";
 export { type MixtureFit, mixtureFit, type MixtureModel, type MixtureRun } from "./mixture-fit.ts";
 export { drawnRanking, rankingPower, type RankingPower } from "./ranking-power.ts";
+export { type Differing, type WhatDiffers, whatDiffers } from "./what-differs.ts";
