@@ -34,7 +34,7 @@ function Shown({ block }: { readonly block: Block }) {
     // A keyboard scrolls what is wider than the page.
     return (
       // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- scrolls sideways (WCAG 2.1.1)
-      <pre tabIndex={0} role="region" aria-label="To be typed">
+      <pre tabIndex={0} role="group" aria-label="To be typed">
         <code>{block.text}</code>
       </pre>
     );

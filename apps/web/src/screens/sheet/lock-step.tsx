@@ -104,7 +104,9 @@ export function LockStep({ sheet, fields, heading, keeper, household, token, onL
           </ul>
         </div>
       ) : (
-        <p>All that is asked is there.</p>
+        <p>
+          {sheet.asks.guesses ? "Notes, guesses and ranking are all there." : "All that is asked is there."}
+        </p>
       )}
       <div className="form-actions">
         <Button kind="main" onClick={() => setAsking(true)}>
