@@ -44,7 +44,7 @@ function requireOnce(what: string, values: readonly string[]): void {
 }
 
 /** Whether a key is one of sets; then each of its codes stands in one. */
-export const hasSets = ({ codes, expected }: Pick<FlightKey, "codes" | "expected">): boolean =>
+const hasSets = ({ codes, expected }: Pick<FlightKey, "codes" | "expected">): boolean =>
   expected !== undefined || codes.some(({ set }) => set !== undefined);
 
 /**

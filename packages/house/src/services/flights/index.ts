@@ -1,5 +1,5 @@
 export { type SealedKey, keyOfUndersides, openedKey, pouredGlasses, unsealedKey } from "./flight-key.ts";
-export { asksOf, designOf, inSets, questionOf, setsOf, taskOf } from "./question.ts";
+export { asksOf, designOf, questionOf, setsOf, taskOf } from "./question.ts";
 export {
   aDayAfter,
   changed,

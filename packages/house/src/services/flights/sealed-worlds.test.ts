@@ -50,7 +50,7 @@ const NONCE = 32;
  * and whatever else is drawn stay what they were.
  */
 function countDraws({ random }: TemporaryHouse, again: { readonly from: number; readonly to: number }) {
-  const { bytes } = random;
+  const bytes = random.bytes.bind(random);
   const others = seededRandom(97);
   let draws = 0;
   Object.assign(random, {
