@@ -49,7 +49,9 @@ export function whatDiffers(differences: NumberTable, rng: Rng): WhatDiffers {
   );
   const observed = columns.map((column) => Math.abs(column.reduce((sum, x) => sum + x, 0)));
   const exact = n <= EXACT_JUDGES;
-  const [own, together] = [observed.map(() => (exact ? 0 : 1)), observed.map(() => (exact ? 0 : 1))];
+  // The choice observed counts among the drawn.
+  const own = observed.map((): number => (exact ? 0 : 1));
+  const together = [...own];
   const meet = (signs: readonly number[]): void => {
     const measures = columns.map((column) =>
       Math.abs(column.reduce((sum, x, i) => sum + x * (signs[i] as number), 0)),
