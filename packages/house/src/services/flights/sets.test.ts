@@ -1,4 +1,5 @@
-import { eachDatabase, temporaryHouse } from "@partsproof/testkit";
+import { eachDatabase, sha256, temporaryHouse } from "@partsproof/testkit";
+import { readRecord, verifyRecord } from "@partsproof/core/sealing";
 import { DISCRIMINATION } from "@partsproof/core/sensory";
 import { describe, expect, test } from "vitest";
 import type { Client, PourList } from "../../protocol/index.ts";
@@ -196,6 +197,52 @@ eachDatabase((database) => {
         expect(no).toMatchObject({ status: 422, codes: [code] });
         expect(no.issues[0]?.message).toMatch(new RegExp(`^a sheet of ${question} requires no .*, got \\d$`));
       }
+    });
+
+    test("Q1 a flight set before there were questions is tasted, revealed and verified as what it was", async () => {
+      await using house = await temporaryHouse(database);
+      const shelf = await eveningShelf(house.client, { whiskeys: 3, tasters: 1 });
+      const { flight, pourerToken } = await setFlight(shelf, [0, 1, 1], { distractors: [2] });
+      const at = { household: shelf.household, flight: flight.id };
+      // As migration 0004 leaves it.
+      await house.store.transaction(async (records) => {
+        const row = await records.find("flight", at.household, at.flight);
+        if (!row) throw new Error("a flight is needed");
+        await records.replace("flight", { ...row, design: null, version: row.version + 1 });
+      });
+      const old = await house.client("getFlight", { at });
+      expect(old).toMatchObject({
+        question: "which_is_which",
+        glassCount: 3,
+        design: { glassesEach: 3, said: [] },
+      });
+      await poured(house.client, at, pourerToken);
+      const [taken] = await takeSheets(shelf, flight.id);
+      if (!taken) throw new Error("a sheet is needed");
+      const { token, sheet } = taken;
+      const codes = sheet.glasses.map(({ code }) => code);
+      const body = {
+        version: sheet.version,
+        guesses: [{ code: codes[0] ?? "", nameId: shelf.nameIds[2] ?? "" }],
+        ranking: codes.map((code) => [code]),
+      };
+      await house.client("editSheet", { at: { ...at, sheet: sheet.id }, token, body });
+      await lock(shelf, taken);
+      const { closing } = await house.client("getFlight", { at });
+      const finding = await house.client("revealFlight", { at, body: {} });
+      expect(finding).toMatchObject({
+        sets: null,
+        closeness: null,
+        agreement: null,
+        pooledGuesses: { right: 0 },
+      });
+      expect(finding.glasses.map(({ pour }) => pour).toSorted()).toEqual(["", "first pour", "second pour"]);
+      const read = readRecord((await house.client("getRecord", { at })).record);
+      if (!read.ok) throw new Error(JSON.stringify(read));
+      const witness = { commitment: flight.commitment ?? "", closing: closing ?? "" };
+      const { findings, key: published } = verifyRecord(read.record, witness, sha256);
+      expect(findings).toEqual([]);
+      expect(published?.codes.some(({ set }) => set !== undefined)).toBe(false);
     });
 
     test("Q10 kept back at most, posted as poured: five triangles are 7 glasses of one and 8 of the other", async () => {
