@@ -1,11 +1,10 @@
-import { type Problem, search } from "@partsproof/core/blending";
+import { NOTED_SD, type Problem, search } from "@partsproof/core/blending";
 import { abv20 } from "@partsproof/core/quantity";
 import { expect, test } from "vitest";
 import { answerWhy } from "./answer-why.ts";
 import {
   attributeName,
   FIRST_RULES,
-  INTENSITY_SD,
   NO_AIM,
   problemOf,
   proofWords,
@@ -60,7 +59,7 @@ test("what a whiskey says is taken as it is: unknown stays unknown, zero zero, a
   const intensities = { "smoke.smoke": 0, "sweet.honey": null, "nut.nut": { value: 4, sd: 2 } };
   const taste = tasteOf({ profile: { tastedAt, intensities } });
   expect(taste?.values).toEqual({
-    "smoke.smoke": { value: 0, sd: INTENSITY_SD },
+    "smoke.smoke": { value: 0, sd: NOTED_SD },
     "sweet.honey": null,
     "nut.nut": { value: 4, sd: 2 },
   });

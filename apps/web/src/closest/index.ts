@@ -8,7 +8,6 @@ export {
   withWeight,
 } from "./aim.ts";
 export { attributeName } from "./attributes.ts";
-export { INTENSITY_SD } from "./intensity.data.ts";
 export type { Because, Found, Shown, Why, Wish } from "./messages.ts";
 export { problemOf, tastedTogetherAt } from "./problem-of.ts";
 export { printDistance, proofWords } from "./proof-words.ts";

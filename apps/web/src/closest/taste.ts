@@ -1,7 +1,6 @@
-import type { Intensity } from "@partsproof/core/blending";
+import { asNoted, type Intensity } from "@partsproof/core/blending";
 import type { Whiskey } from "@partsproof/house/protocol";
 import { abv20OfStated } from "../mixing/index.ts";
-import { INTENSITY_SD } from "./intensity.data.ts";
 
 /** What a whiskey tastes of: by attribute, null where nobody has said. */
 export interface Taste {
@@ -15,12 +14,7 @@ export function tasteOf({ profile }: Pick<Whiskey, "profile">): Taste | null {
   const said = Object.entries(profile?.intensities ?? {});
   if (profile === null || !said.some(([, intensity]) => intensity !== null)) return null;
   return {
-    values: Object.fromEntries(
-      said.map(([attribute, intensity]) => [
-        attribute,
-        typeof intensity === "number" ? { value: intensity, sd: INTENSITY_SD } : intensity,
-      ]),
-    ),
+    values: Object.fromEntries(said.map(([attribute, intensity]) => [attribute, asNoted(intensity)])),
     tastedAt: profile.tastedAt === null ? null : abv20OfStated(profile.tastedAt),
   };
 }

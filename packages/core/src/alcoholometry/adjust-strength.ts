@@ -20,6 +20,8 @@ export type NotBetween = OutOfReachBut<"target_not_between" | "nothing_to_adjust
 
 /** Closer to the target than this, % vol, the start is there already: masses carry that much rounding. */
 const NEGLIGIBLE = 1e-9;
+/** Closer to the added liquid than this, % vol, only an endless amount of it comes: more than 10¹³ times the start. */
+const ENDLESS = 1e-12;
 
 /**
  * How much of one liquid takes another to a strength between the two: water or a weaker one reduces, a stronger one fortifies.
@@ -27,7 +29,7 @@ const NEGLIGIBLE = 1e-9;
  * fractions, add = mass (p - p_to) / (p_to - p_added).
  *
  * Domain: any amount, strengths 0 to 100 % vol. A target not between the two strengths is a "no" that names the bound and the
- * nearest strength; so is a target equal to the added liquid's. Several liquids: mix them first, a mixture is a liquid.
+ * nearest strength; so is a target within 1e-12 % vol of the added liquid's. Several liquids: mix them first, a mixture is a liquid.
  *
  * Accuracy: that of `density`; the mixture's strength is the target within 1e-9 % vol. Cost: three inversions, a microsecond.
  *
@@ -50,7 +52,8 @@ export function adjustStrength(ask: {
   if (before.massFraction === null || before.abv20 === null) return nothing(to);
   const there = Math.abs(to - before.abv20) < NEGLIGIBLE;
   const addG = there ? 0 : (before.massG * (before.massFraction - pTo)) / (pTo - pAdd);
-  if (!(addG >= 0 && addG < Infinity)) return notBetween(before.abv20, to, add);
+  const endless = !there && Math.abs(to - add) < ENDLESS;
+  if (endless || !(addG >= 0 && addG < Infinity)) return notBetween(before.abv20, to, add);
   const added = { ethanolG: (addG * pAdd) as Grams, waterG: (addG * (1 - pAdd)) as Grams };
   return {
     ok: true,
@@ -66,7 +69,8 @@ export function adjustStrength(ask: {
 
 function notBetween(from: Abv20, to: Abv20, add: Abv20): NotBetween {
   const nearest = Math.abs(to - from) < Math.abs(to - add) ? from : add;
-  const message = `target strength requires a value between the start's ${from} % vol and the added ${add} % vol, got ${to} % vol`;
+  const endless = to === add ? "" : Math.abs(to - add) < ENDLESS ? `, ${ENDLESS} or more from that` : "";
+  const message = `target strength requires a value between the start's ${from} % vol and the added ${add} % vol${endless}, got ${to} % vol`;
   const issue = { code: "target_not_between", limit: nearest, received: to, message } as const;
   return { ok: false, issue, nearest: { abv20: nearest } };
 }

@@ -83,6 +83,11 @@ test("A25: a target not between the two is a no that names the nearest strength"
   expect(!below.ok && below.issue.message).toMatch(
     /^target strength requires a value between the start's 4\d(\.\d+)? % vol and the added 62\.4 % vol, got 40 % vol$/,
   );
+  // Found by chance: 2.2e-304 % vol asked for more water than a number can hold.
+  expect(adjustStrength({ start, to: abv20(2.2e-304), add: abv20(0) })).toMatchObject({
+    ok: false,
+    nearest: { abv20: 0 },
+  });
   const endless = adjustStrength({ start, to: abv20(0), add: abv20(0) });
   expect(endless).toMatchObject({
     ok: false,

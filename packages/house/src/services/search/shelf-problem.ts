@@ -1,4 +1,5 @@
 import { abv20OfStrength } from "@partsproof/core/alcoholometry";
+import { asNoted } from "@partsproof/core/blending";
 import type { BodyRead, SearchProblem, SearchWhiskey, ShelfProblem } from "../../protocol/index.ts";
 import type { WhiskeyRow } from "../rows.ts";
 import { freeMl, onlyWhiskeyIn, type Shelf, strengthOf, whiskeyLabel } from "../shelf/index.ts";
@@ -71,8 +72,10 @@ function whiskeyOf(
   return {
     id: row.id,
     abv: abv20OfStrength(strengthOf(row.strength)),
-    // What nobody has said is unknown: in a file only, left out would be 0.
-    profile: Object.fromEntries(attributes.map((name) => [name, profile?.intensities[name] ?? null])),
+    // What nobody has said is unknown: in a file only, left out would be 0. What somebody noted is off by about as much as notes are.
+    profile: Object.fromEntries(
+      attributes.map((name) => [name, asNoted(profile?.intensities[name] ?? null)]),
+    ),
     pricePerLitre: priceMinor === null ? null : (priceMinor / 10 ** digits / bottleMl) * 1000,
     availableMl,
     ageYears: row.ageYears,
