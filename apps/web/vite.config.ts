@@ -1,5 +1,6 @@
 import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
 import react from "@vitejs/plugin-react";
 import { defineConfig, type Plugin } from "vite";
 
@@ -44,6 +45,11 @@ const guide = readFileSync(new URL("../../docs/guide/at-the-table.md", import.me
 export default defineConfig({
   define: { TABLE_GUIDE: JSON.stringify(guide) },
   plugins: [react(), serviceWorker()],
+  resolve: {
+    alias: {
+      "@stdlib/assert-has-generator-support": fileURLToPath(new URL("has-generators.cjs", import.meta.url)),
+    },
+  },
   build: {
     manifest: true,
     target: "es2023",

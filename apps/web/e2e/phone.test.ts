@@ -50,7 +50,7 @@ describe("the phone at the table", () => {
     await evening.looks.over(page, screen);
     await picture(page, `phone-${screen.replaceAll(" ", "-")}`);
   };
-  type Draft = Parameters<typeof evening.api<"addFlight">>[1]["body"];
+  type Draft = NonNullable<Parameters<typeof evening.api<"addFlight">>[1]>["body"];
   /** A poured flight whose host is the host's phone. */
   const pour = async (name: string, glasses: number, more: Partial<Draft>, of: number): Promise<Made> => {
     const { flight, hostToken, pourerToken } = await evening.api("addFlight", {

@@ -9,7 +9,7 @@ export const doorSignOut = houseCommand({
   example: "door sign-out --house http://192.168.1.7:4480",
   run: async (given, { client }) => {
     const house = needHouse(given.flags);
-    const everywhere = given.flags.everywhere === true;
+    const everywhere = given.flags.everywhere;
     await client(everywhere ? "signOutEverywhere" : "signOut");
     return {
       json: { house: house.origin, signedIn: false, everywhere },
