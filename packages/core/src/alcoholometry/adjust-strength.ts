@@ -22,6 +22,7 @@ export type NotBetween = OutOfReachBut<"target_not_between" | "nothing_to_adjust
 const NEGLIGIBLE = 1e-9;
 /** Closer to the added liquid than this, % vol, only an endless amount of it comes: more than 10¹³ times the start. */
 const ENDLESS = 1e-12;
+const isEndless = (to: Abv20, add: Abv20): boolean => Math.abs(to - add) < ENDLESS;
 
 /**
  * How much of one liquid takes another to a strength between the two: water or a weaker one reduces, a stronger one fortifies.
@@ -52,8 +53,8 @@ export function adjustStrength(ask: {
   if (before.massFraction === null || before.abv20 === null) return nothing(to);
   const there = Math.abs(to - before.abv20) < NEGLIGIBLE;
   const addG = there ? 0 : (before.massG * (before.massFraction - pTo)) / (pTo - pAdd);
-  const endless = !there && Math.abs(to - add) < ENDLESS;
-  if (endless || !(addG >= 0 && addG < Infinity)) return notBetween(before.abv20, to, add);
+  if ((!there && isEndless(to, add)) || !(addG >= 0 && addG < Infinity))
+    return notBetween(before.abv20, to, add);
   const added = { ethanolG: (addG * pAdd) as Grams, waterG: (addG * (1 - pAdd)) as Grams };
   return {
     ok: true,
@@ -69,7 +70,7 @@ export function adjustStrength(ask: {
 
 function notBetween(from: Abv20, to: Abv20, add: Abv20): NotBetween {
   const nearest = Math.abs(to - from) < Math.abs(to - add) ? from : add;
-  const endless = to === add ? "" : Math.abs(to - add) < ENDLESS ? `, ${ENDLESS} or more from that` : "";
+  const endless = to !== add && isEndless(to, add) ? `, ${ENDLESS} or more from that` : "";
   const message = `target strength requires a value between the start's ${from} % vol and the added ${add} % vol${endless}, got ${to} % vol`;
   const issue = { code: "target_not_between", limit: nearest, received: to, message } as const;
   return { ok: false, issue, nearest: { abv20: nearest } };

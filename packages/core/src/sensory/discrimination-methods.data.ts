@@ -1,4 +1,5 @@
 import type { Fraction } from "../statistics/index.ts";
+import { CHANCE_RIGHT } from "./difference-tests.data.ts";
 
 export type DiscriminationMethod = "triangle" | "duo_trio" | "paired" | "tetrad";
 
@@ -13,9 +14,6 @@ export interface Discrimination {
   readonly orders: readonly string[];
 }
 
-const half: Fraction = { numerator: 1n, denominator: 2n };
-const third: Fraction = { numerator: 1n, denominator: 3n };
-
 /**
  * The sets and their orders: triangle, ISO 4120:2021; duo-trio with balanced reference, ISO 10399:2017; paired comparison
  * (2-AFC), ISO 5495:2005; scopes read, orders from memory. Tetrad (unspecified): ASTM E3009, from memory; that the task must be
@@ -26,28 +24,28 @@ export const DISCRIMINATION: Readonly<Record<DiscriminationMethod, Discriminatio
     title: "Triangle",
     standard: "ISO 4120",
     task: "Two of the three are the same. Which one is different?",
-    chance: third,
+    chance: CHANCE_RIGHT.triangle,
     orders: ["AAB", "ABA", "BAA", "BBA", "BAB", "ABB"],
   },
   duo_trio: {
     title: "Duo-trio",
     standard: "ISO 10399",
     task: "The first is the reference. Which of the other two is the same?",
-    chance: half,
+    chance: CHANCE_RIGHT.duo_trio,
     orders: ["AAB", "ABA", "BBA", "BAB"],
   },
   paired: {
     title: "Paired comparison",
     standard: "ISO 5495",
     task: "Which of the two has more of what is asked for?",
-    chance: half,
+    chance: CHANCE_RIGHT.two_afc,
     orders: ["AB", "BA"],
   },
   tetrad: {
     title: "Tetrad",
     standard: "ASTM E3009",
     task: "Sort the four into two groups of two that are alike.",
-    chance: third,
+    chance: CHANCE_RIGHT.tetrad,
     orders: ["AABB", "ABAB", "ABBA", "BBAA", "BABA", "BAAB"],
   },
 };
