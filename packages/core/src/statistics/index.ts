@@ -83,3 +83,5 @@ export { type KendallTau, kendallTau } from "./kendall-tau.ts";
 export { type MixtureFit, mixtureFit, type MixtureModel, type MixtureRun } from "./mixture-fit.ts";
 export { drawnRanking, rankingPower, type RankingPower } from "./ranking-power.ts";
 export { type Differing, type WhatDiffers, whatDiffers } from "./what-differs.ts";
+export { judgedSets } from "./judged-sets.ts";
+export { type JudgedSet, pooledWorths } from "./pooled-worths.ts";
