@@ -21,7 +21,7 @@ export function improve(
   for (let round = 0; round < 60; round += 1) {
     along.fill(0);
     for (const [x, i] of support.entries())
-      for (let l = 0; l < n; l += 1) along[l]! += parts[x]! * gram[i * n + l]!;
+      for (let l = 0, at = i * n; l < n; l += 1, at += 1) along[l]! += parts[x]! * gram[at]!;
     let square = 0;
     let weight = 0;
     let goals = 0;
@@ -49,21 +49,39 @@ export function improve(
       for (let j = 0; j < n; j += 1) {
         if (j !== i && support.includes(j)) continue;
         const cross = i < 0 ? along[j]! : along[j]! - own * gram[i * n + j]!;
+        const self = gram[j * n + j]!;
+        const limit = Math.max(best, threshold);
+        if (rest > 0 && limit < Infinity) {
+          // However many parts: no nearer than the line from what stays to this one comes.
+          const add = each[j]!;
+          const stay = square0 / (weight0 * weight0);
+          const both = cross / (weight0 * add);
+          const chord = stay - 2 * both + self / (add * add);
+          const share = chord > 0 ? Math.min(1, Math.max(0, (stay - both) / chord)) : 0;
+          const room = limit - Math.min(goals0 / weight0, goal[j]!);
+          if (room <= 0 || stay - share * (2 * (stay - both) - share * chord) >= room * room) continue;
+        }
         for (let m = j === i && rest > 0 ? 0 : 1; m <= maxParts - rest; m += 1) {
-          const square1 = square0 + m * (2 * cross + m * gram[j * n + j]!);
+          const square1 = square0 + m * (2 * cross + m * self);
           const weight1 = weight0 + m * each[j]!;
-          const score = (Math.sqrt(Math.max(0, square1)) + goals0 + m * each[j]! * goal[j]!) / weight1;
+          const goals1 = goals0 + m * each[j]! * goal[j]!;
+          // Most exchanges are far off: their squares show it, and no root is taken.
+          const room = Math.max(best, threshold) * weight1 - goals1;
+          if (room <= 0 || square1 >= room * room) continue;
+          const score = (Math.sqrt(Math.max(0, square1)) + goals1) / weight1;
           if (score >= best && score >= threshold) continue;
-          const lines = support.map((place, x) => (x === slot ? j : place));
-          const counts = parts.map((count, x) => (x === slot ? m : count));
+          const places: number[] = [];
+          const counts: number[] = [];
+          for (let x = 0; x < support.length; x += 1) {
+            if (x === slot && m === 0) continue;
+            places.push(x === slot ? j : support[x]!);
+            counts.push(x === slot ? m : parts[x]!);
+          }
           if (i < 0) {
-            lines.push(j);
+            places.push(j);
             counts.push(m);
           }
-          const keep = lines.map((_, x) => counts[x]! > 0);
-          const places = lines.filter((_, x) => keep[x]);
-          const left = counts.filter((count) => count > 0);
-          const taken = offer(space, list, places, left, left.length);
+          const taken = offer(space, list, places, counts, places.length);
           if (!space.objective.absolute) threshold = Math.min(near, list.threshold);
           if (taken && score < best) {
             best = score;

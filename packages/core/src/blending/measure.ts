@@ -19,12 +19,13 @@ export function measure(
   const d = weight.length;
   let all = 0;
   for (let x = 0; x < support.length; x += 1) all += parts[x]! * each[support[x]!]!;
+  const shares: number[] = [];
+  for (let x = 0; x < support.length; x += 1) shares.push((parts[x]! * each[support[x]!]!) / all);
   const predicted: number[] = [];
   let sum = 0;
   for (let a = 0; a < d; a += 1) {
     let mixed = 0;
-    for (let x = 0; x < support.length; x += 1)
-      mixed += ((parts[x]! * each[support[x]!]!) / all) * powers[support[x]! * d + a]!;
+    for (let x = 0; x < support.length; x += 1) mixed += shares[x]! * powers[support[x]! * d + a]!;
     const m = exponent[a] === 1 ? mixed : mixed ** (1 / exponent[a]!);
     predicted.push(m);
     const off = m - target[a]!;
@@ -32,9 +33,8 @@ export function measure(
   }
   let goals = 0;
   for (let x = 0; x < support.length; x += 1) {
-    const share = (parts[x]! * each[support[x]!]!) / all;
-    sum += share * share * spread[support[x]!]!;
-    goals += share * goal[support[x]!]!;
+    sum += shares[x]! * shares[x]! * spread[support[x]!]!;
+    goals += shares[x]! * goal[support[x]!]!;
   }
   const distance = absolute ? sum : Math.sqrt(sum);
   return { distance, score: distance + goals, predicted };

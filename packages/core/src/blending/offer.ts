@@ -27,11 +27,21 @@ export function offer(
     if (!has) return false;
   }
   if (!keepsRules(space.rules, support, parts, size)) return false;
-  const order = Array.from({ length: size }, (_, x) => x).toSorted((a, b) => support[a]! - support[b]!);
-  const places = order.map((x) => support[x]!);
-  const lines = order.map((x) => parts[x]!);
+  const places: number[] = [];
+  const lines: number[] = [];
+  for (let x = 0; x < size; x += 1) {
+    const place = support[x]!;
+    let at = x;
+    for (; at > 0 && places[at - 1]! > place; at -= 1) {
+      places[at] = places[at - 1]!;
+      lines[at] = lines[at - 1]!;
+    }
+    places[at] = place;
+    lines[at] = parts[x]!;
+  }
   const measured = measure(space.objective, places, lines);
-  list.add({ support: places.map((place) => space.global[place]!), parts: lines, ...measured });
+  if (list.takes(measured.score))
+    list.add({ support: places.map((place) => space.global[place]!), parts: lines, ...measured });
   return true;
 }
 

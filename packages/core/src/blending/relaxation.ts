@@ -19,22 +19,22 @@ class Descent {
   readonly kept: Float64Array;
   readonly pull: Float64Array;
   readonly #n: number;
-  readonly #g: (i: number, j: number) => number;
+  /** Scalar products by share, row by row. */
+  readonly #gram: Float64Array;
   readonly #rows: readonly Float64Array[];
   #stiffness = 1;
 
-  constructor(n: number, g: (i: number, j: number) => number, rows: readonly Float64Array[]) {
+  constructor(n: number, gram: Float64Array, rows: readonly Float64Array[]) {
     this.#n = n;
-    this.#g = g;
+    this.#gram = gram;
     this.#rows = rows;
     this.share = new Float64Array(n);
-    this.along = new Float64Array(n);
     this.kept = new Float64Array(rows.length);
     this.pull = new Float64Array(rows.length);
     let start = 0;
-    for (let i = 1; i < n; i += 1) if (g(i, i) < g(start, start)) start = i;
+    for (let i = 1; i < n; i += 1) if (gram[i * n + i]! < gram[start * n + start]!) start = i;
     this.share[start] = 1;
-    for (let i = 0; i < n; i += 1) this.along[i] = g(start, i);
+    this.along = gram.slice(start * n, start * n + n);
     for (const [r, row] of rows.entries()) this.kept[r] = row[start]!;
   }
 
@@ -42,41 +42,40 @@ class Descent {
     return this.pull.map((pull, r) => Math.max(0, pull - this.#stiffness * this.kept[r]!));
   }
 
-  slope(i: number, pulls: Float64Array): number {
-    let slope = 2 * this.along[i]!;
-    for (let r = 0; r < pulls.length; r += 1) slope -= pulls[r]! * this.#rows[r]![i]!;
-    return slope;
-  }
-
   /** Moves share from the worst whiskey in use to the best on the shelf until that gains next to nothing. */
   settle(): void {
     const n = this.#n;
-    const g = this.#g;
+    const gram = this.#gram;
+    const { share, along, kept } = this;
+    const rows = this.#rows;
     for (let step = 0; step < STEPS; step += 1) {
-      const pulls = this.#pulls();
+      const pulls = rows.length > 0 ? this.#pulls() : this.pull;
       let best = 0;
       let worst = -1;
       let least = Infinity;
       let greatest = -Infinity;
       for (let i = 0; i < n; i += 1) {
-        const slope = this.slope(i, pulls);
+        let slope = 2 * along[i]!;
+        for (let r = 0; r < pulls.length; r += 1) slope -= pulls[r]! * rows[r]![i]!;
         if (slope < least) {
           least = slope;
           best = i;
         }
-        if (this.share[i]! > 0 && slope > greatest) {
+        if (share[i]! > 0 && slope > greatest) {
           greatest = slope;
           worst = i;
         }
       }
       if (!(greatest - least > 1e-6 * (1 + Math.abs(least)))) return;
-      let curve = 2 * (g(best, best) + g(worst, worst) - 2 * g(best, worst));
-      for (const row of this.#rows) curve += this.#stiffness * (row[best]! - row[worst]!) ** 2;
-      const moved = Math.min(this.share[worst]!, curve > 0 ? (greatest - least) / curve : 1);
-      this.share[best]! += moved;
-      this.share[worst] = moved === this.share[worst] ? 0 : this.share[worst]! - moved;
-      for (let i = 0; i < n; i += 1) this.along[i]! += moved * (g(best, i) - g(worst, i));
-      for (const [r, row] of this.#rows.entries()) this.kept[r]! += moved * (row[best]! - row[worst]!);
+      const rowB = best * n;
+      const rowW = worst * n;
+      let curve = 2 * (gram[rowB + best]! + gram[rowW + worst]! - 2 * gram[rowB + worst]!);
+      for (const row of rows) curve += this.#stiffness * (row[best]! - row[worst]!) ** 2;
+      const moved = Math.min(share[worst]!, curve > 0 ? (greatest - least) / curve : 1);
+      share[best]! += moved;
+      share[worst] = moved === share[worst] ? 0 : share[worst]! - moved;
+      for (let i = 0; i < n; i += 1) along[i]! += moved * (gram[rowB + i]! - gram[rowW + i]!);
+      for (const [r, row] of rows.entries()) kept[r]! += moved * (row[best]! - row[worst]!);
     }
   }
 
@@ -85,6 +84,15 @@ class Descent {
     this.pull.set(this.#pulls());
     this.#stiffness *= 3;
   }
+}
+
+/** Scalar products of parts as those of shares. */
+function byShare(gram: Float64Array, each: Float64Array, n: number): Float64Array {
+  if (each.every((one) => one === 1)) return gram;
+  const shares = new Float64Array(n * n);
+  for (let i = 0, at = 0; i < n; i += 1)
+    for (let j = 0; j < n; j += 1, at += 1) shares[at] = gram[at]! / (each[i]! * each[j]!);
+  return shares;
 }
 
 /**
@@ -108,7 +116,7 @@ export function relaxation(
     const size = shares.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
     return shares.map((value) => value / size);
   });
-  const descent = new Descent(n, (i, j) => gram[i * n + j]! / (each[i]! * each[j]!), scaled);
+  const descent = new Descent(n, byShare(gram, each, n), scaled);
   descent.settle();
   for (let round = 0; round < ROUNDS && rows.length > 0; round += 1) {
     descent.stiffen();

@@ -36,8 +36,13 @@ export class TopList {
     return this.entries.length < this.size ? Infinity : this.entries.at(-1)!.score;
   }
 
+  /** Whether a recipe of this score may have a place, unless it stands there already. */
+  takes(score: number): boolean {
+    return score <= this.threshold + TIE;
+  }
+
   add(entry: Entry): void {
-    if (entry.score > this.threshold + TIE) return;
+    if (!this.takes(entry.score)) return;
     let at = this.entries.length;
     while (at > 0 && compareEntries(entry, this.entries[at - 1]!) < 0) at -= 1;
     if (at > 0 && compareEntries(entry, this.entries[at - 1]!) === 0) return;
