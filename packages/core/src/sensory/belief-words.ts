@@ -27,6 +27,13 @@ function wordFor({ probability, monteCarloError }: Belief): string | null {
   return BELIEF_WORDS.find(({ from }) => sure >= from)?.word ?? null;
 }
 
+/** What better and best mean where glasses are not put in order of liking: "closer to the Lamp", "the closest to the Lamp". */
+export interface BeliefSense {
+  readonly better: string;
+  readonly best: string;
+}
+const LIKING: BeliefSense = { better: "better", best: "the best" };
+
 const sheetsOf = (count: number): string => (count === 1 ? "1 sheet" : `${count} sheets`);
 const method = "Bayesian worths from rankings";
 
@@ -40,15 +47,15 @@ const method = "Bayesian worths from rankings";
  * betterWords("Glass 3", "Glass 1", { probability: 0.87, monteCarloError: 0.005, sheets: 6 })
  * // "Glass 3 is likely better than Glass 1 (probability 0.87, Bayesian worths from rankings, 6 sheets)."
  */
-export function betterWords(one: string, other: string, belief: Belief): string {
+export function betterWords(one: string, other: string, belief: Belief, sense: BeliefSense = LIKING): string {
   if (belief.probability < 0.5)
-    return betterWords(other, one, { ...belief, probability: 1 - belief.probability });
+    return betterWords(other, one, { ...belief, probability: 1 - belief.probability }, sense);
   const word = wordFor(belief);
   const shown = shownProbability(belief.probability);
   const how = `${method}, ${sheetsOf(belief.sheets)}`;
   return word === null
-    ? `${belief.sheets === 1 ? "This sheet does" : "These sheets do"} not say which of ${one} and ${other} is better (probability ${shown} for ${one}, ${how}).`
-    : `${one} is ${word} better than ${other} (probability ${shown}, ${how}).`;
+    ? `${belief.sheets === 1 ? "This sheet does" : "These sheets do"} not say which of ${one} and ${other} is ${sense.better} (probability ${shown} for ${one}, ${how}).`
+    : `${one} is ${word} ${sense.better} than ${other} (probability ${shown}, ${how}).`;
 }
 
 /**
@@ -60,12 +67,12 @@ export function betterWords(one: string, other: string, belief: Belief): string 
  * bestWords("Glass 3", 5, { probability: 0.62, monteCarloError: 0.005, sheets: 6 })
  * // "Glass 3 is perhaps the best of the 5 (probability 0.62, by luck 0.20; Bayesian worths from rankings, 6 sheets)."
  */
-export function bestWords(one: string, glasses: number, belief: Belief): string {
+export function bestWords(one: string, glasses: number, belief: Belief, sense: BeliefSense = LIKING): string {
   if (!Number.isInteger(glasses) || glasses < 2)
     throw new RangeError(`bestWords requires 2 glasses or more, got ${glasses}`);
   const word = wordFor(belief);
   const how = `probability ${shownProbability(belief.probability)}, by luck ${(1 / glasses).toFixed(2)}; ${method}, ${sheetsOf(belief.sheets)}`;
   return word === null
-    ? `${one} is ahead, but nothing says that it is the best of the ${glasses} (${how}).`
-    : `${one} is ${word} the best of the ${glasses} (${how}).`;
+    ? `${one} is ahead, but nothing says that it is ${sense.best} of the ${glasses} (${how}).`
+    : `${one} is ${word} ${sense.best} of the ${glasses} (${how}).`;
 }

@@ -7,6 +7,7 @@ export { type OrderBalance, orderBalance } from "./order-balance.ts";
 export { plainChance, plainOdds } from "./plain-chance.ts";
 export {
   HARD_TO_PUT_DOWN_TO_LUCK,
+  luckVerdict,
   rankingWords,
   shownP,
   VERY_HARD_TO_PUT_DOWN_TO_LUCK,
@@ -45,6 +46,7 @@ export { type ShuffleSeen, shuffleWords } from "./shuffle-words.ts";
 export { CHANCE_RIGHT, type DifferenceTest } from "./difference-tests.data.ts";
 export {
   chanceWith,
+  differenceFraction,
   differenceNeeds,
   differenceP,
   differencePower,
@@ -58,4 +60,11 @@ export {
 export { type DPrimeEstimate, estimateDPrime } from "./estimate-d-prime.ts";
 export { chanceRight, dPrimeAt, MOST_D_PRIME, probabilityRight } from "./probability-right.ts";
 export { type GuessSheet, type TakenFor, takenFor } from "./taken-for.ts";
-export { type Belief, BELIEF_WORDS, bestWords, betterWords, shownProbability } from "./belief-words.ts";
+export {
+  type Belief,
+  BELIEF_WORDS,
+  type BeliefSense,
+  bestWords,
+  betterWords,
+  shownProbability,
+} from "./belief-words.ts";

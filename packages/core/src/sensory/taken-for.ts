@@ -1,4 +1,4 @@
-import { confusionLaw, holm, poolLaws } from "../statistics/index.ts";
+import { confusionLaw, type CountLaw, holm, poolLaws } from "../statistics/index.ts";
 import { checkGuesses, type Guesses, type Offer } from "./check-guesses.ts";
 
 /** One taster's guesses on one flight. */
@@ -50,6 +50,24 @@ function byLuck({ truth, guesses, offer }: GuessSheet, given: "nothing" | "which
   return { glasses, columns };
 }
 
+/** The law of one sheet. What the other names are called does not matter, so sheets laid out alike share theirs. */
+function sharedLaws() {
+  const laws = new Map<string, CountLaw>();
+  return (
+    rows: Record<string, number>,
+    columns: Record<string, number>,
+    pair: readonly [string, string],
+    noneRight: boolean,
+  ): CountLaw => {
+    const count = (name: string): string => `${rows[name] ?? 0}/${columns[name] ?? 0}`;
+    const others = Object.keys({ ...rows, ...columns }).filter((name) => !pair.includes(name));
+    const key = [...pair.map(count), ...others.map(count).toSorted()].join();
+    const law = laws.get(key) ?? confusionLaw({ rows, columns, pair, noneRight });
+    laws.set(key, law);
+    return law;
+  };
+}
+
 /**
  * Which whiskeys were taken for each other more often than luck would have it, pooled over sheets, every pair tested.
  *
@@ -60,16 +78,24 @@ function byLuck({ truth, guesses, offer }: GuessSheet, given: "nothing" | "which
  * Sheets are independent and filled by luck under the claim refuted; the law of each is exact and they are pooled by convolution.
  * Pairs are those with a glass guessed on some sheet and the other name on offer there; `pTogether` pays for looking at all of them.
  *
+ * @param of only the pairs with this name; then only these are looked at and paid for
  * @throws RangeError when guesses break the offer
  * @example takenFor([{ truth: ["A", "B", "C"], guesses: ["B", "A", "C"], offer: { A: 1, B: 1, C: 1 } }])
  */
 export function takenFor(
   sheets: readonly GuessSheet[],
   given: "nothing" | "which_were_right" = "which_were_right",
+  of?: string,
 ): TakenFor[] {
+  const lawOf = sharedLaws();
   const parts = sheets.map((sheet) => byLuck(sheet, given));
   const names = [...new Set(sheets.flatMap(({ truth }) => truth))].toSorted();
-  const pairs = names.flatMap((a, i) => names.slice(i + 1).map((b) => [a, b] as const));
+  const pairs = names.flatMap((a, i) =>
+    names
+      .slice(i + 1)
+      .filter((b) => of === undefined || a === of || b === of)
+      .map((b) => [a, b] as const),
+  );
   const found = pairs.flatMap((pair) => {
     const [a, b] = pair;
     const all = parts.flatMap(({ glasses }) => glasses);
@@ -83,12 +109,7 @@ export function takenFor(
     if (could.length === 0) return [];
     const law = poolLaws(
       could.map(({ glasses, columns }) =>
-        confusionLaw({
-          rows: counted(glasses.map(({ name }) => name)),
-          columns,
-          pair,
-          noneRight: given === "which_were_right",
-        }),
+        lawOf(counted(glasses.map(({ name }) => name)), columns, pair, given === "which_were_right"),
       ),
     );
     const glasses = could

@@ -12,6 +12,11 @@ export interface JudgedSet {
   readonly set: RankedSet;
 }
 
+export interface PooledOptions extends BeliefOptions {
+  /** The items that beliefs are wanted of: places and means are then among these alone. All of them by default. */
+  readonly among?: readonly number[];
+}
+
 /** The judge's likelihood of what that judge ranked, and nothing else. */
 function partOf(
   sets: readonly RankedSet[],
@@ -51,7 +56,15 @@ function partOf(
 export function pooledWorths(
   sets: readonly JudgedSet[],
   items: number,
-  { rng, prior = WORTH_PRIOR, level = 0.95, draws = 4000, extras = 0, ties }: BeliefOptions,
+  {
+    rng,
+    prior = WORTH_PRIOR,
+    level = 0.95,
+    draws = 4000,
+    extras = 0,
+    ties,
+    among = Array.from({ length: items }, (_, i) => i),
+  }: PooledOptions,
 ): JudgedBeliefs {
   if (sets.length === 0) throw new RangeError("pooledWorths requires at least 1 ranking, got 0");
   if (!Number.isInteger(items) || items < 2)
@@ -84,7 +97,8 @@ export function pooledWorths(
   const evidence = modes.map(({ logEvidence }) => Math.exp(logEvidence - top));
   const all = evidence.reduce((sum, e) => sum + e, 0);
   const probability = evidence.map((e) => e / all);
-  const kept = items + extras;
+  const wanted = [...among, ...Array.from({ length: extras }, (_, i) => items + i)];
+  const kept = wanted.length;
   const counts = probability.map((p) => 2 * Math.round((p * draws) / 2));
   const count = counts.reduce((sum, c) => sum + c, 0);
   const values = new Float64Array(count * kept);
@@ -96,8 +110,9 @@ export function pooledWorths(
       const step = solveUpper(factor, normal);
       // Every draw with its mirror image: what is odd about the centre cancels.
       for (const sign of [1, -1]) {
-        for (let p = 0; p < kept; p += 1)
-          values[row * kept + p] = (common[p] as number) + sign * (step[p] as number);
+        wanted.forEach((p, at) => {
+          values[row * kept + at] = (common[p] as number) + sign * (step[p] as number);
+        });
         row += 1;
       }
     }
@@ -111,7 +126,7 @@ export function pooledWorths(
     logEvidence: top + Math.log(all / modes.length),
   };
   return {
-    common: beliefsFrom(posterior, items, extras, level),
+    common: beliefsFrom(posterior, among.length, extras, level),
     spread: JUDGE_SPREADS.map((sd, i) => ({ sd, probability: probability[i] as number })),
     judges: Array.from({ length: judges }, (_, judge) => {
       const at = present.indexOf(judge);
