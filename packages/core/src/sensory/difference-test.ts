@@ -2,9 +2,12 @@ import {
   atLeast,
   atMost,
   binomialTail,
+  binomialTailChance,
   criticalCount,
-  quotient,
+  type Fraction,
+  reduced,
   smallestAndStable,
+  trialsForPower,
   type TrialsNeeded,
 } from "../statistics/index.ts";
 import { CHANCE_RIGHT, type DifferenceTest } from "./difference-tests.data.ts";
@@ -28,6 +31,21 @@ function requireCounts(what: string, right: number, of: number): void {
   }
 }
 
+interface Counted {
+  readonly test: DifferenceTest;
+  readonly right: number;
+  readonly of: number;
+}
+
+/** The count whose upper tail is looked at: of two sides the larger of right and wrong. */
+function tailFrom({ test, right, of }: Counted, sides: 1 | 2): number {
+  requireCounts("differenceP", right, of);
+  if (sides === 2 && test !== "two_afc") {
+    throw new RangeError(`differenceP requires two_afc for two sides, got ${test}`);
+  }
+  return sides === 2 ? Math.max(right, of - right) : right;
+}
+
 /**
  * Whether more were right than luck gives: P(as many right or more by luck), one-sided, exact.
  *
@@ -36,17 +54,14 @@ function requireCounts(what: string, right: number, of: number): void {
  * @throws RangeError unless 0 <= right <= of are whole; for two sides of another test than two_afc
  * @example differenceP({ test: "triangle", right: 10, of: 15 }) // 0.0085…
  */
-export function differenceP(
-  { test, right, of }: { readonly test: DifferenceTest; readonly right: number; readonly of: number },
-  sides: 1 | 2 = 1,
-): number {
-  requireCounts("differenceP", right, of);
-  if (sides === 2 && test !== "two_afc") {
-    throw new RangeError(`differenceP requires two_afc for two sides, got ${test}`);
-  }
-  const farther = sides === 2 ? Math.max(right, of - right) : right;
-  const { numerator, denominator } = binomialTail(of, farther, CHANCE_RIGHT[test]);
-  return Math.min(1, sides * quotient(numerator, denominator));
+export const differenceP = (counted: Counted, sides: 1 | 2 = 1): number =>
+  Math.min(1, sides * binomialTailChance(counted.of, tailFrom(counted, sides), CHANCE_RIGHT[counted.test]));
+
+/** The same in lowest terms. */
+export function differenceFraction(counted: Counted, sides: 1 | 2 = 1): Fraction {
+  const tail = binomialTail(counted.of, tailFrom(counted, sides), CHANCE_RIGHT[counted.test]);
+  const { numerator, denominator } = reduced(BigInt(sides) * tail.numerator, tail.denominator);
+  return numerator > denominator ? { numerator: 1n, denominator: 1n } : { numerator, denominator };
 }
 
 /**
@@ -57,10 +72,7 @@ export function differenceP(
  *
  * @example likenessP({ test: "triangle", right: 20, of: 66 }, { share: 0.3 })
  */
-export function likenessP(
-  { test, right, of }: { readonly test: DifferenceTest; readonly right: number; readonly of: number },
-  matters: Effect,
-): number {
+export function likenessP({ test, right, of }: Counted, matters: Effect): number {
   requireCounts("likenessP", right, of);
   return atMost(of, right, chanceWith(test, matters));
 }
@@ -114,15 +126,10 @@ export function differenceNeeds(
   const chance = chanceWith(test, there);
   if (!(chance > chanceRight(test)))
     throw new RangeError(`differenceNeeds requires an effect above 0, got ${JSON.stringify(there)}`);
-  let critical = 0;
-  return smallestAndStable(
-    (n) => {
-      const here = criticalCount(n, CHANCE_RIGHT[test], alpha, critical);
-      critical = here ?? critical;
-      return here !== null && atLeast(n, here, chance) >= 1 - beta ? here : null;
-    },
+  return trialsForPower(
+    { p0: CHANCE_RIGHT[test], alpha, beta },
+    (n, critical) => atLeast(n, critical, chance),
     limit,
-    (smallest) => 3 * smallest + 60,
   );
 }
 

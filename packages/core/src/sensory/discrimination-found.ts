@@ -1,7 +1,8 @@
-import { binomialTail, criticalCount, quotient, reduced } from "../statistics/index.ts";
+import { criticalCount } from "../statistics/index.ts";
+import { differenceFraction, differenceP } from "./difference-test.ts";
 import { DISCRIMINATION, type DiscriminationMethod } from "./discrimination-methods.data.ts";
 import { plainOdds } from "./plain-chance.ts";
-import { HARD_TO_PUT_DOWN_TO_LUCK, shownP, VERY_HARD_TO_PUT_DOWN_TO_LUCK } from "./ranking-words.ts";
+import { HARD_TO_PUT_DOWN_TO_LUCK, luckVerdict, shownP } from "./ranking-words.ts";
 
 export interface DiscriminationFound {
   /** How likely as many right, or more, by luck alone: exact. Two-sided: as many on either side. */
@@ -44,12 +45,9 @@ export function discriminationFound(ask: {
       `a two-sided test requires the larger count of a paired comparison, got ${right} of ${answered} by ${method}`,
     );
   }
-  const { chance } = DISCRIMINATION[method];
-  const tail = binomialTail(answered, right, chance);
-  const doubled = reduced(BigInt(sides) * tail.numerator, tail.denominator);
-  const { numerator, denominator } =
-    doubled.numerator > doubled.denominator ? { numerator: 1n, denominator: 1n } : doubled;
-  const p = quotient(numerator, denominator);
+  const { chance, test } = DISCRIMINATION[method];
+  const p = differenceP({ test, right, of: answered }, sides);
+  const { numerator, denominator } = differenceFraction({ test, right, of: answered }, sides);
   const needed = criticalCount(answered, chance, HARD_TO_PUT_DOWN_TO_LUCK / sides);
   const how = `exact binomial law, ${sides === 1 ? "one" : "two"}-sided, ${answered} ${answered === 1 ? "set" : "sets"}, chance ${chance.numerator}/${chance.denominator} a set`;
   return {
@@ -68,17 +66,11 @@ function sentenceOf(
   needed: number | null,
   how: string,
 ): string {
-  const verdict =
-    p < VERY_HARD_TO_PUT_DOWN_TO_LUCK
-      ? "is very hard to put down to luck"
-      : p < HARD_TO_PUT_DOWN_TO_LUCK
-        ? "is hard to put down to luck"
-        : "could well be luck";
   const count =
     sides === 1
       ? `${right} of ${answered} sets right`
       : `${right} of ${answered} sets picked the same one of the two`;
-  const found = `${count}: that ${verdict} (${shownP(p)}, ${how}).`;
+  const found = `${count}: that ${luckVerdict(p)} (${shownP(p)}, ${how}).`;
   if (p < HARD_TO_PUT_DOWN_TO_LUCK) return found;
   const would =
     needed === null

@@ -1,5 +1,5 @@
 import type { Fraction } from "../statistics/index.ts";
-import { CHANCE_RIGHT } from "./difference-tests.data.ts";
+import { CHANCE_RIGHT, type DifferenceTest } from "./difference-tests.data.ts";
 
 export type DiscriminationMethod = "triangle" | "duo_trio" | "paired" | "tetrad";
 
@@ -8,6 +8,8 @@ export interface Discrimination {
   readonly standard: string;
   /** What the taster is asked. */
   readonly task: string;
+  /** What it is called among all difference tests. */
+  readonly test: DifferenceTest;
   /** Chance of a right answer when nobody can tell. */
   readonly chance: Fraction;
   /** Every order of a set, A and B the two whiskeys; in duo-trio the first glass is the labelled reference. */
@@ -24,6 +26,7 @@ export const DISCRIMINATION: Readonly<Record<DiscriminationMethod, Discriminatio
     title: "Triangle",
     standard: "ISO 4120",
     task: "Two of the three are the same. Which one is different?",
+    test: "triangle",
     chance: CHANCE_RIGHT.triangle,
     orders: ["AAB", "ABA", "BAA", "BBA", "BAB", "ABB"],
   },
@@ -31,6 +34,7 @@ export const DISCRIMINATION: Readonly<Record<DiscriminationMethod, Discriminatio
     title: "Duo-trio",
     standard: "ISO 10399",
     task: "The first is the reference. Which of the other two is the same?",
+    test: "duo_trio",
     chance: CHANCE_RIGHT.duo_trio,
     orders: ["AAB", "ABA", "BBA", "BAB"],
   },
@@ -38,6 +42,7 @@ export const DISCRIMINATION: Readonly<Record<DiscriminationMethod, Discriminatio
     title: "Paired comparison",
     standard: "ISO 5495",
     task: "Which of the two has more of what is asked for?",
+    test: "two_afc",
     chance: CHANCE_RIGHT.two_afc,
     orders: ["AB", "BA"],
   },
@@ -45,6 +50,7 @@ export const DISCRIMINATION: Readonly<Record<DiscriminationMethod, Discriminatio
     title: "Tetrad",
     standard: "ASTM E3009",
     task: "Sort the four into two groups of two that are alike.",
+    test: "tetrad",
     chance: CHANCE_RIGHT.tetrad,
     orders: ["AABB", "ABAB", "ABBA", "BBAA", "BABA", "BAAB"],
   },

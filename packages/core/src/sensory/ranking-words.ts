@@ -15,6 +15,14 @@ export function shownP(p: number): string {
   return `p = ${Number(p.toPrecision(figures))}`;
 }
 
+/** What a p says of luck, as the end of a sentence. */
+export const luckVerdict = (p: number): string =>
+  p < VERY_HARD_TO_PUT_DOWN_TO_LUCK
+    ? "is very hard to put down to luck"
+    : p < HARD_TO_PUT_DOWN_TO_LUCK
+      ? "is hard to put down to luck"
+      : "could well be luck";
+
 /**
  * What a panel's rankings amount to, in plain words and always with the number and the method.
  *
@@ -29,12 +37,6 @@ export function rankingWords(test: Friedman): string {
   const panel = `${test.judges} ${test.judges === 1 ? "taster" : "tasters"}, ${test.items} glasses`;
   if (!test.ok) return `Nobody told any of the glasses apart: every ranking is one big tie (${panel}).`;
   if (test.judges === 1) return `One ranking has nothing to agree with: no test can be made (${panel}).`;
-  const verdict =
-    test.p < VERY_HARD_TO_PUT_DOWN_TO_LUCK
-      ? "is very hard to put down to luck"
-      : test.p < HARD_TO_PUT_DOWN_TO_LUCK
-        ? "is hard to put down to luck"
-        : "could well be luck";
   const how = test.method === "exact" ? "exact" : `chi-square approximation, ${test.df} degrees of freedom`;
-  return `The agreement ${verdict} (${shownP(test.p)}, Friedman's test, ${how}, ${panel}).`;
+  return `The agreement ${luckVerdict(test.p)} (${shownP(test.p)}, Friedman's test, ${how}, ${panel}).`;
 }

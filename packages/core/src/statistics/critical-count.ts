@@ -1,13 +1,8 @@
-import { binomialTail } from "./binomial-tail.ts";
+import { atLeast } from "./binomial-law.ts";
+import { binomialTailChance } from "./binomial-tail.ts";
 import type { Fraction } from "./fraction.ts";
 import { quotient } from "./quotient.ts";
 import { smallestAndStable, type TrialsNeeded } from "./smallest-and-stable.ts";
-
-/** P(at least k of n), the double nearest to the exact fraction. */
-const tail = (n: number, k: number, p: Fraction): number => {
-  const { numerator, denominator } = binomialTail(n, k, p);
-  return quotient(numerator, denominator);
-};
 
 function requireRisk(what: string, risk: number): void {
   if (!(risk > 0 && risk < 1)) throw new RangeError(`${what} requires a risk between 0 and 1, got ${risk}`);
@@ -19,19 +14,25 @@ function requireRisk(what: string, risk: number): void {
  *
  * For a two-sided test of p = 1/2 pass half the alpha: the larger of the two counts is then compared.
  *
- * Accuracy: the exact tail, as the nearest double, compared with alpha. Cost: a few exact tails.
+ * Accuracy: the exact tail, as the nearest double, compared with alpha. Cost: two exact tails; where to take them is found by the
+ * beta law.
  *
- * @param from where to start looking, a count known to be no larger than the answer; saves work when n is stepped up
  * @throws RangeError unless 0 < alpha < 1, n is whole and p a chance
  * @example criticalCount(12, { numerator: 1n, denominator: 3n }, 0.05) // 8
  */
-export function criticalCount(n: number, p: Fraction, alpha: number, from = 0): number | null {
+export function criticalCount(n: number, p: Fraction, alpha: number): number | null {
   requireRisk("criticalCount", alpha);
-  // At least half of the law lies at the whole part of its mean or above, so no count there is rarer than 1 in 2.
-  const mean = Number((BigInt(n) * p.numerator) / p.denominator);
-  for (let k = alpha < 0.5 ? Math.max(from, mean) : from; k <= n; k += 1)
-    if (tail(n, k, p) <= alpha) return k;
-  return null;
+  const chance = quotient(p.numerator, p.denominator);
+  let [low, high] = [0, n + 1];
+  while (low < high) {
+    const middle = Math.floor((low + high) / 2);
+    if (atLeast(n, middle, chance) <= alpha) high = middle;
+    else low = middle + 1;
+  }
+  const rare = (k: number): boolean => binomialTailChance(n, k, p) <= alpha;
+  while (low > 0 && rare(low - 1)) low -= 1;
+  while (low <= n && !rare(low)) low += 1;
+  return low > n ? null : low;
 }
 
 /** What a binomial test is set up to tell apart, and the risks it may run. */
@@ -52,18 +53,40 @@ export interface BinomialTest {
  */
 export function binomialPower(n: number, { p0, p1, alpha }: BinomialTest): number {
   const critical = criticalCount(n, p0, alpha);
-  return critical === null ? 0 : tail(n, critical, p1);
+  return critical === null ? 0 : binomialTailChance(n, critical, p1);
 }
 
 /**
- * How many trials a binomial test needs so that it misses what is there with a probability of at most beta.
+ * How many trials a binomial test needs until it finds what is there with a probability of 1 − beta, `power` being that probability
+ * by trials and critical count.
  *
  * `stable` looks on to three times the smallest n and 60 more: the drops of the saw-tooth shrink and the power climbs, so a
  * drop below the line further out does not occur in the range this is tested for (beta 0.01 to 0.5).
  *
  * @param limit the most trials looked at, 1 to 1000
  * @returns null when `limit` trials are not enough
- * @throws RangeError unless p1 is above p0 and the risks are between 0 and 1
+ * @throws RangeError unless the risks are between 0 and 1
+ */
+export function trialsForPower(
+  { p0, alpha, beta }: { readonly p0: Fraction; readonly alpha: number; readonly beta: number },
+  power: (n: number, critical: number) => number,
+  limit = 400,
+): TrialsNeeded | null {
+  requireRisk("trialsForPower", beta);
+  return smallestAndStable(
+    (n) => {
+      const critical = criticalCount(n, p0, alpha);
+      return critical !== null && power(n, critical) >= 1 - beta ? critical : null;
+    },
+    limit,
+    (smallest) => 3 * smallest + 60,
+  );
+}
+
+/**
+ * The same where the chance to be found is a fraction, so that the power is exact too.
+ *
+ * @throws RangeError unless p1 is above p0, and as `trialsForPower`
  * @example
  * const third = { numerator: 1n, denominator: 3n };
  * trialsNeeded({ p0: third, p1: { numerator: 2n, denominator: 3n }, alpha: 0.05, beta: 0.2 }, 200)
@@ -72,22 +95,12 @@ export function trialsNeeded(
   test: BinomialTest & { readonly beta: number },
   limit = 400,
 ): TrialsNeeded | null {
-  const { p0, p1, alpha, beta } = test;
-  requireRisk("trialsNeeded", beta);
+  const { p0, p1 } = test;
+  requireRisk("trialsNeeded", test.beta);
   if (p1.numerator * p0.denominator <= p0.numerator * p1.denominator) {
     throw new RangeError(
       `trialsNeeded requires p1 above p0, got ${p1.numerator}/${p1.denominator} and ${p0.numerator}/${p0.denominator}`,
     );
   }
-  let critical = 0;
-  return smallestAndStable(
-    (n) => {
-      const here = criticalCount(n, p0, alpha, critical);
-      // The critical count never falls when a trial is added.
-      critical = here ?? critical;
-      return here !== null && tail(n, here, p1) >= 1 - beta ? here : null;
-    },
-    limit,
-    (smallest) => 3 * smallest + 60,
-  );
+  return trialsForPower(test, (n, critical) => binomialTailChance(n, critical, p1), limit);
 }

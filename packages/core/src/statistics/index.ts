@@ -1,10 +1,11 @@
 export { arrangements } from "./arrangements.ts";
 export { binomial } from "./binomial.ts";
-export { binomialTail } from "./binomial-tail.ts";
+export { binomialTail, binomialTailChance } from "./binomial-tail.ts";
 export {
   binomialPower,
   type BinomialTest,
   criticalCount,
+  trialsForPower,
   trialsNeeded,
 } from "./critical-count.ts";
 export { chiSquareUpperTail } from "./chi-square-upper-tail.ts";
