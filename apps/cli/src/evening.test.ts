@@ -189,6 +189,10 @@ describe("an evening on the command line", { timeout: 180_000 }, () => {
       `${a}=salt, pear`,
       "--score",
       `${b}=80`,
+      "--strong",
+      `${a}=nose:smoke=6`,
+      "--typed-by",
+      "Wynna",
     );
     const sheet: Sheet = await at.json(
       ...words(`flight sheet edit`),
@@ -206,6 +210,13 @@ describe("an evening on the command line", { timeout: 180_000 }, () => {
       score: null,
     });
     expect(sheet.ranking).toEqual([[a], [b, c]]);
+    expect(sheet).toMatchObject({
+      typedBy: "Wynna",
+      strengths: [{ code: a, pass: "first", section: "nose", attribute: "smoke.smoke", strength: 6 }],
+    });
+    const shown = await at.run(["flight", "sheet", "show", ...which], { PARTSPROOF_TOKEN: taken.token });
+    expect(shown.stdout).toMatch(/How strong, nose\s+smoke 6 of 10/);
+    expect(shown.stdout).toMatch(/Typed from paper\s+by Wynna/);
     const twice = await at.run(
       [
         "flight",

@@ -106,19 +106,24 @@ describe("the phone at the table", () => {
     await ana.getByRole("button", { name: /Stop listening/ }).click();
     await ana.getByRole("button", { name: "Speak the palate" }).waitFor();
 
-    await ana.getByRole("button", { name: /How strong/ }).click();
+    await ana.getByRole("button", { name: "How strong, palate" }).click();
     const smoke = ana.getByRole("slider", { name: /^smoke/ });
     expect(await smoke.getAttribute("aria-valuetext")).toBe("not said");
     await smoke.press("ArrowRight");
-    await ana.getByRole("button", { name: "Less: burn" }).click();
+    await ana.getByRole("button", { name: "Less: burn, palate" }).click();
     await ana.getByRole("slider", { name: /^warm spice/ }).click();
     await look(ana, "sheet, words and strips");
     await ana.getByRole("button", { name: /^Take it back.*burn/ }).click();
     await saved(ana);
-    const [first] = (await readSheet(ana, made, 0)).notes;
-    expect(first?.first).toMatchObject({
-      nose: "toffee, vanilla",
-      palate: "wax and honey\nOf 10: smoke 6, warm spice 5",
+    const written = await readSheet(ana, made, 0);
+    expect(written.notes[0]?.first).toMatchObject({ nose: "toffee, vanilla", palate: "wax and honey" });
+    const said = { code: written.glasses[0]?.code, pass: "first", section: "palate" };
+    expect(written).toMatchObject({
+      typedBy: null,
+      strengths: [
+        { ...said, attribute: "spice.warm", strength: 5 },
+        { ...said, attribute: "smoke.smoke", strength: 6 },
+      ],
     });
 
     await ana.getByLabel("Rest before each glass").selectOption("2");
@@ -219,8 +224,9 @@ describe("the phone at the table", () => {
     expect(bo.notes[0]).toMatchObject({
       code: boCodes[0],
       first: { nose: "pear", palate: "salt", finish: "short" },
-      second: { palate: "pear again", finish: "(Typed from paper by Nell.)" },
+      second: { palate: "pear again", finish: "" },
     });
+    expect(bo.typedBy).toBe("Nell");
     expect(bo.guesses.filter(({ nameId }) => nameId !== null)).toEqual([
       { code: boCodes[0], nameId: `whiskey:${whiskeys[1] ?? ""}` },
     ]);

@@ -17,6 +17,7 @@ export {
   readCask,
   readGlassName,
   readGlassScore,
+  readGlassStrength,
   readGlassText,
   readGrain,
   readMark,

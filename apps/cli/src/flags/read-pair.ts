@@ -2,6 +2,7 @@ import { WoodSpecies } from "@partsproof/house/protocol";
 import type { Read } from "./flag.ts";
 import { readNumber, readWhole, unread } from "./read-number.ts";
 import { readMass, readMeasured } from "./read-quantity.ts";
+import { readStrengthSaid } from "./read-strength-said.ts";
 import { readWord } from "./read-text.ts";
 
 /** "<key>=<value>", split at the last or the first "=", each side read by its own rule. */
@@ -57,6 +58,15 @@ export const readGlassScore = readPair(
   "<glass>=<0 to 100>, such as 417=80",
   readGlass,
   (text) => readNumber("score", 0, 100)(text.trim()),
+  "first",
+);
+
+/** "417=nose:smoke=6": how strong a glass is in one attribute. */
+export const readGlassStrength = readPair(
+  "strength",
+  "<glass>=<section>:<attribute>=<0 to 10>, such as 417=nose:smoke=6",
+  readGlass,
+  readStrengthSaid,
   "first",
 );
 

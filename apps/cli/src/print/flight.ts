@@ -1,4 +1,4 @@
-import { QUESTIONS } from "@partsproof/core/sensory";
+import { ATTRIBUTES, QUESTIONS } from "@partsproof/core/sensory";
 import type { Flight, PourList, Sheet } from "@partsproof/house/protocol";
 import { type Column, columns } from "./columns.ts";
 import { type Fact, facts } from "./facts.ts";
@@ -113,6 +113,7 @@ export function printSheet(sheet: Sheet): string {
     ["Sheet", `${sheet.taster}, ${sheet.flightName}`],
     ["State", sheet.lockedAt === null ? sheet.state : `${sheet.state} ${instant(sheet.lockedAt)}`],
     ["Flight", sheet.flightState],
+    ["Typed from paper", sheet.typedBy === null ? null : `by ${sheet.typedBy}`],
     ["Task", sheet.question === "which_is_which" ? null : sheet.task],
     ["Target", sheet.target],
     ["Names on offer", sheet.asks.guesses ? offer(sheet.namesOnOffer) : null],
@@ -128,7 +129,9 @@ export function printSheet(sheet: Sheet): string {
       ["Guess", guess === null ? null : (names.get(guess) ?? guess)],
       ["Score", notes?.score === undefined || notes.score === null ? null : `${notes.score} of 100`],
       ...passFacts("", notes?.first),
+      ...strongFacts(sheet, code, "first"),
       ...passFacts(", second pass", notes?.second),
+      ...strongFacts(sheet, code, "second"),
     ]);
   });
   return [head, ...glasses].join("\n\n");
@@ -152,6 +155,20 @@ const passFacts = (
   [`Palate${pass}`, notes?.palate || null],
   [`Finish${pass}`, notes?.finish || null],
 ];
+
+const attributeNames: ReadonlyMap<string, string> = new Map(ATTRIBUTES.map(({ id, name }) => [id, name]));
+
+/** How strong, 0 to 10, section by section; sections of which nothing was said are left out. */
+const strongFacts = ({ strengths }: Sheet, code: string, pass: "first" | "second"): readonly Fact[] => {
+  const own = strengths.filter((said) => said.code === code && said.pass === pass);
+  return [...new Set(own.map(({ section }) => section))].map((section): Fact => {
+    const said = own
+      .filter((one) => one.section === section)
+      .map(({ attribute, strength }) => `${attributeNames.get(attribute) ?? attribute} ${strength}`);
+    const where = section === "whole" ? "all in all" : section;
+    return [`How strong, ${where}${pass === "second" ? ", second pass" : ""}`, `${said.join(", ")} of 10`];
+  });
+};
 
 /** "417 > 233 = 508", best first. */
 export const ranking = (groups: readonly (readonly string[])[] | null): string =>

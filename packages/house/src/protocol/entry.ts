@@ -3,8 +3,8 @@ import { Instant, Version } from "./fields.ts";
 import { Sheet, SheetEdit } from "./flight.ts";
 import { DeviceKey } from "./joining.ts";
 
-const { notes, guesses, ranking, answers } = SheetEdit.shape;
-const written = { notes, guesses, ranking, answers };
+const { notes, guesses, ranking, answers, strengths, typedBy } = SheetEdit.shape;
+const written = { notes, guesses, ranking, answers, strengths, typedBy };
 
 export const EntryDraft = z.object({
   key: DeviceKey,

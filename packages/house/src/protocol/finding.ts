@@ -4,6 +4,7 @@ import { Alcohol, Flight, GlassNotes, NameOnOffer } from "./flight.ts";
 import { AgreementFound, ClosenessFound, SetsFound } from "./found.ts";
 import { Chance } from "./chance.ts";
 import { NameId } from "./glass.ts";
+import { GlassStrength } from "./strength.ts";
 
 export const RevealedGlass = z.object({
   position: z.int(),
@@ -20,6 +21,8 @@ export const RevealedGlass = z.object({
   /** Within its round where there are rounds. */
   rank: z.number().nullable(),
   notes: GlassNotes.nullable(),
+  /** How strong it was in what it tasted of, as said on the sheet. */
+  strengths: z.array(GlassStrength),
 });
 
 /** What the glasses said. Exists only after the reveal. */
@@ -51,6 +54,8 @@ export const Finding = z.object({
       taster: z.string(),
       state: Flight.shape.sheets.element.shape.state,
       lockedAt: Instant.nullable(),
+      /** Who typed it in from paper; null where the taster wrote it. */
+      typedBy: z.string().nullable(),
       glasses: z.array(RevealedGlass),
       guessed: z.int(),
       right: z.int(),

@@ -10,6 +10,7 @@ import {
   SheetAsks,
   SheetSet,
 } from "./question.ts";
+import { SheetStrength, StrengthsEdit } from "./strength.ts";
 
 export const FlightDraft = z.object({
   name: ShortText,
@@ -133,6 +134,10 @@ export const SheetEdit = z.object({
   ranking: Ranking.optional(),
   /** Only the sets named are replaced. */
   answers: z.array(SetAnswer).max(MOST_SETS).optional(),
+  /** How strong a glass is in what it tastes of. Only those named are replaced; null takes one back. */
+  strengths: StrengthsEdit.optional(),
+  /** Who typed this in from a paper sheet. Left out: the taster wrote it. */
+  typedBy: ShortText.optional(),
 });
 export type SheetEdit = z.infer<typeof SheetEdit>;
 
@@ -161,8 +166,12 @@ export const Sheet = z.object({
   /** Empty where no guess is asked. */
   namesOnOffer: z.array(NameOnOffer),
   notes: z.array(GlassNotes),
+  /** In the order of the glasses, passes, sections and attributes. */
+  strengths: z.array(SheetStrength),
   guesses: z.array(Guess),
   ranking: Ranking,
+  /** Who typed in the last of it that came from paper; null where the taster wrote all of it. */
+  typedBy: z.string().nullable(),
   alcoholAtMost: Alcohol,
   undersidesEntered: z.boolean(),
   lockedAt: Instant.nullable(),

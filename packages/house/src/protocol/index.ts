@@ -137,6 +137,7 @@ export {
   type Routes,
   type StreamName,
 } from "./routes.ts";
+export { GlassStrength, SECTIONS, SheetStrength, StrengthsEdit } from "./strength.ts";
 export { Profile } from "./profile.ts";
 export { ShelfProblem, ShelfSearchAnswer, ShelfSearchDraft } from "./shelf-search.ts";
 export {

@@ -7,7 +7,9 @@ import type {
   Profile,
   RecipeVersion,
   SetAnswer,
+  SheetStrength,
   StatedStrength,
+  StrengthsEdit,
   TransferAmount,
 } from "../protocol/index.ts";
 
@@ -190,6 +192,9 @@ export interface SheetRow extends Row {
   readonly entries: number;
   /** Set by set, in their order; only those answered. */
   readonly answers: readonly SetAnswer[];
+  readonly strengths: readonly SheetStrength[];
+  /** Who typed in the last of it that came from paper. */
+  readonly typedBy: string | null;
 }
 
 /** What was written on a sheet at one moment. Never changed afterwards: the sheet is what its entries come to. */
@@ -206,6 +211,8 @@ export interface EntryRow extends Row {
     readonly guesses?: readonly { readonly code: string; readonly nameId: string | null }[];
     readonly ranking?: readonly (readonly string[])[] | null;
     readonly answers?: readonly SetAnswer[];
+    readonly strengths?: StrengthsEdit;
+    readonly typedBy?: string;
   };
   /** Of this entry and the one before it. */
   readonly hash: string | null;

@@ -21,12 +21,18 @@ const versions = Object.keys(migrations);
 const newest = oneOfEach(1);
 const { glasses, codes, nonce, salts } = newest.flightKey.opened ?? { glasses: [], codes: [] };
 const inOneRow = codes.map(({ set: _, ...code }) => code);
-const { answers: _, ...written } = newest.entry.written;
+const { strengths: __, typedBy: ___, ...unmeasured } = newest.entry.written;
+const { answers: _, ...written } = unmeasured;
+/** What the rows of every version before 0005 are given for what it added. */
+const beforeStrengths = {
+  sheet: { strengths: [], typedBy: null },
+  entry: { written: unmeasured },
+};
 /** What the rows of every version before 0004 are given for what it added. */
 const beforeSets = {
   flight: { question: "which_is_which", design: null },
   flightKey: { opened: { glasses, codes: inOneRow, nonce, salts } },
-  sheet: { answers: [] },
+  sheet: { ...beforeStrengths.sheet, answers: [] },
   entry: { written },
 };
 
@@ -52,6 +58,7 @@ const after: Readonly<
   },
   "0002_table": { tables: [], fields: { ...beforeSets, whiskey: { profile: null } } },
   "0003_profile": { tables: [], fields: beforeSets },
+  "0004_question": { tables: [], fields: beforeStrengths },
 };
 
 /** The statements of fixtures/<version>.sql, which wrote rows when that version was the newest. */
@@ -165,7 +172,7 @@ eachDatabase((database) => {
         migrate(db, database, { ...migrations, "9999_from_the_future": async () => undefined }),
       );
       await expect(openDatabase(place.place)).rejects.toThrow(
-        /store requires tables of version 0004_question or older, got 9999_from_the_future: a newer version/,
+        /store requires tables of version 0005_strengths or older, got 9999_from_the_future: a newer version/,
       );
     });
 

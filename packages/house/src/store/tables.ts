@@ -112,6 +112,8 @@ export const tables: { readonly [N in TableName]: Fields<N> } = {
     lockedAt: "text",
     entries: "integer",
     answers: "json",
+    strengths: "json",
+    typedBy: "text",
   },
   entry: {
     flightId: "id",

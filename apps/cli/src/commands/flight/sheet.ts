@@ -19,12 +19,12 @@ export const flightSheetShow = householdCommand({
 
 export const flightSheetEdit = householdCommand({
   name: "flight sheet edit",
-  says: "Notes, scores, and what the question asks: guesses, a ranking, answers to sets. What is not given stays as it is.",
+  says: "Notes, scores, how strong, and what the question asks: guesses, a ranking, answers to sets. What is not given stays as it is.",
   args: { flight: "id or name" },
   flags: { ...sheetFlags, ...tasterFlag, ...tokenFlag("the taster's") },
   example:
     'flight sheet edit "Sunday, blind" --taster Ilka --nose 417="salt, pear" --score 417=80 --guess 417="Blending bottle 1" --rank "417 > 233"',
-  places: { guesses: "guess", ranking: "rank", answers: "pick" },
+  places: { guesses: "guess", ranking: "rank", answers: "pick", strengths: "strong" },
   run: async ({ args, flags }, here) => {
     const { at } = await whichSheet(here, args.flight, flags.taster);
     const token = withToken(flags.token);

@@ -7,10 +7,12 @@ import {
   one,
   readGlassName,
   readGlassScore,
+  readGlassStrength,
   readGlassText,
   readRanking,
   readSetOrder,
   readSetPick,
+  readText,
   refuse,
   yes,
 } from "../../flags/index.ts";
@@ -26,6 +28,12 @@ export const sheetFlags = {
   palate2: many(readGlassText, words, "second pass"),
   finish2: many(readGlassText, words, "second pass"),
   score: many(readGlassScore, "<glass>=<0 to 100>", "again for each glass"),
+  strong: many(
+    readGlassStrength,
+    "<glass>=<section>:<attribute>=<0 to 10>",
+    'again for each: 417="nose:smoke=6"; nose, palate, finish or whole; 417="nose:smoke=" takes it back',
+  ),
+  strong2: many(readGlassStrength, "<glass>=<section>:<attribute>=<0 to 10>", "second pass"),
   guess: many(readGlassName, "<glass>=<name>", "again for each glass: a name on offer; 417= takes it back"),
   rank: one(readRanking, "<glasses>", 'every glass, best first, "=" for level: "417 > 233 = 508"'),
   "no-rank": yes("take the ranking back"),
@@ -39,6 +47,7 @@ export const sheetFlags = {
     "<round>=<glasses>",
     'again for each round: 1="417 > 233 > 508"; 1= takes it back',
   ),
+  "typed-by": one(readText("name"), "<name>", "who types this in from a paper sheet"),
 };
 
 type Given = GivenFlags<typeof sheetFlags>;
@@ -74,7 +83,12 @@ export function typedSheet(flags: Given, before: Sheet): SheetEdit {
       ranking: order?.map((level) => [...level]) ?? null,
     })),
   ];
-  if (notes.length === 0 && guesses.length === 0 && ranking === undefined && answers.length === 0) {
+  const strengths = [
+    ...flags.strong.map(([code, said]) => ({ code, pass: "first" as const, ...said })),
+    ...flags.strong2.map(([code, said]) => ({ code, pass: "second" as const, ...said })),
+  ];
+  const lists = [notes, guesses, answers, strengths];
+  if (lists.every((list) => list.length === 0) && ranking === undefined) {
     refuse(
       issueAt([], "flag_missing", "something to write: --nose, --score, --guess, --rank, --pick, …", null),
     );
@@ -85,6 +99,8 @@ export function typedSheet(flags: Given, before: Sheet): SheetEdit {
     ...(guesses.length === 0 ? {} : { guesses }),
     ...(ranking === undefined ? {} : { ranking }),
     ...(answers.length === 0 ? {} : { answers }),
+    ...(strengths.length === 0 ? {} : { strengths }),
+    ...(flags["typed-by"] === undefined ? {} : { typedBy: flags["typed-by"] }),
   };
 }
 

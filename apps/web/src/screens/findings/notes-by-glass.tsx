@@ -4,12 +4,15 @@ import { NotesRead } from "../sheet/notes-read.tsx";
 import { glassTitle } from "./ranked-glasses.ts";
 import { TargetMark } from "../flights/target-mark.tsx";
 
+type TastedGlass = Finding["sheets"][number]["glasses"][number];
+const isBlank = ({ notes, strengths }: TastedGlass): boolean => notes === null && strengths.length === 0;
+
 /** What everybody wrote about each liquid, side by side. */
 export function NotesByGlass({ finding }: { readonly finding: Finding }) {
   const ordered = finding.glasses.toSorted(
     (a, b) => (a.meanRank ?? 0) - (b.meanRank ?? 0) || a.glass - b.glass,
   );
-  if (finding.sheets.every(({ glasses }) => glasses.every(({ notes }) => notes === null))) {
+  if (finding.sheets.every(({ glasses }) => glasses.every(isBlank))) {
     return (
       <Section title="The notes, glass by glass">
         <p className="soft">Nobody noted anything.</p>
@@ -31,13 +34,16 @@ export function NotesByGlass({ finding }: { readonly finding: Finding }) {
             {finding.sheets.map((sheet) => {
               // In sets and rounds a taster has several glasses of it; those without a note are not listed.
               const tasted = sheet.glasses.filter((glass) => glass.glass === one.glass);
-              const noted = tasted.filter(({ notes }) => notes !== null);
-              return (noted.length > 0 ? noted : tasted.slice(0, 1)).map(({ code, notes }) => (
+              const noted = tasted.filter((glass) => !isBlank(glass));
+              return (noted.length > 0 ? noted : tasted.slice(0, 1)).map(({ code, notes, strengths }) => (
                 <div key={`${sheet.sheetId} ${code}`}>
                   <h3>
                     {sheet.taster} <span className="soft">{code}</span>
                   </h3>
-                  <NotesRead notes={notes} />
+                  {sheet.typedBy !== null && (
+                    <p className="soft small">Typed in from paper by {sheet.typedBy}.</p>
+                  )}
+                  <NotesRead notes={notes} strengths={strengths} />
                 </div>
               ));
             })}

@@ -1,5 +1,4 @@
 import type { Sheet } from "@partsproof/house/protocol";
-import { proseIn } from "./note-strengths.ts";
 import { type Fields, guessIn, notesIn } from "./sheet-fields.ts";
 
 /** What helps to remember a glass: the guess, the beginning of a note, and the score. */
@@ -8,7 +7,7 @@ export function aboutGlass(sheet: Pick<Sheet, "namesOnOffer">, fields: Fields, c
   const guess = guessIn(fields, code);
   const named = sheet.namesOnOffer.find((name) => name.nameId === guess)?.label;
   const words = [notes.first.nose, notes.first.palate, notes.second.nose, notes.second.palate]
-    .map((text) => proseIn(text).trim())
+    .map((text) => text.trim())
     .find((text) => text !== "");
   const note = words === undefined ? null : words.split("\n")[0];
   return [notes.score === null ? null : `${notes.score}`, note, named === undefined ? null : `${named}?`]

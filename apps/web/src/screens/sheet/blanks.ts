@@ -1,10 +1,13 @@
 import type { Sheet } from "@partsproof/house/protocol";
-import { answerKey, type Fields, guessIn, notesIn, rankingIn } from "./sheet-fields.ts";
+import { allStrengthsIn, answerKey, type Fields, guessIn, notesIn, rankingIn } from "./sheet-fields.ts";
 
 /** Whether anything was noted of a glass in a pass. */
 export function noted(fields: Fields, code: string, pass: "first" | "second"): boolean {
   const notes = notesIn(fields, code)[pass];
-  return [notes.nose, notes.palate, notes.finish].some((text) => text.trim() !== "");
+  return (
+    [notes.nose, notes.palate, notes.finish].some((text) => text.trim() !== "") ||
+    allStrengthsIn(fields, code).some((said) => said.pass === pass)
+  );
 }
 
 /** What a lock would leave blank for good of what is asked, one sentence each. */

@@ -1,6 +1,7 @@
 import type { Sheet } from "@partsproof/house/protocol";
 import { Button } from "../../parts/index.ts";
 import type { Choice, Clash } from "./clash.ts";
+import { attributeName } from "./attribute-name.ts";
 import type { FieldValue } from "./sheet-fields.ts";
 
 interface ClashPanelProps {
@@ -36,8 +37,8 @@ export function ClashPanel({ clash, sheet, onChoose }: ClashPanelProps) {
         <Button onClick={() => onChoose("there")}>Take the other device’s</Button>
       </div>
       <p className="field-hint">
-        Where only one can stand, a guess, a score, a ranking, an answer, keeping both keeps the one that is
-        here.
+        Where only one can stand, a guess, a score, a strength, a ranking, an answer, keeping both keeps the
+        one that is here.
       </p>
     </section>
   );
@@ -46,6 +47,8 @@ export function ClashPanel({ clash, sheet, onChoose }: ClashPanelProps) {
 function fieldWords(key: string): string {
   const [what = "", code = "", pass = "", sense = ""] = key.split("/");
   if (what === "note") return `Glass ${code}, ${sense}, ${pass} pass`;
+  if (what === "strength")
+    return `Glass ${code}, ${attributeName(key.split("/").at(-1) ?? "")} (${sense}), ${pass} pass`;
   if (what === "answer") return `Set ${code}, answer`;
   if (what === "score") return `Glass ${code}, score`;
   return what === "guess" ? `Glass ${code}, guess` : "Ranking";

@@ -1,6 +1,6 @@
 import type { Sheet } from "@partsproof/house/protocol";
 import { joinFields } from "./join-fields.ts";
-import { type Fields, fieldsOf, type FieldValue, sameValue } from "./sheet-fields.ts";
+import { type Fields, fieldsOf, type FieldValue, isFieldOf, sameValue } from "./sheet-fields.ts";
 
 /** What to do where two devices wrote on one sheet: this one's over the other's, the other's alone, or both texts. */
 export type Choice = "here" | "there" | "both";
@@ -26,8 +26,11 @@ export function clashOf(
   where: "same field" | "any field",
 ): Clash | null {
   const there = fieldsOf(sheet);
-  const here = [...mine].filter(([key, value]) => there.has(key) && !sameValue(there.get(key), value));
-  const written = [...there].filter(([key, value]) => !sameValue(base.get(key), value)).map(([key]) => key);
+  const here = [...mine].filter(([key, value]) => isFieldOf(there, key) && !sameValue(there.get(key), value));
+  const all = new Set([...base.keys(), ...there.keys()]);
+  const written = [...all].filter(
+    (key) => isFieldOf(there, key) && !sameValue(base.get(key), there.get(key)),
+  );
   const asked = where === "any field" ? here : here.filter(([key]) => written.includes(key));
   if (asked.length === 0 || written.length === 0) return null;
   const keys = new Set([...here.map(([key]) => key), ...written]);

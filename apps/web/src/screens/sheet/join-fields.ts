@@ -16,9 +16,9 @@ export function joinFields(base: Fields, mine: ReadonlyMap<string, FieldValue>, 
   const joined = new Map<string, FieldValue>();
   const clashes: string[] = [];
   for (const [key, value] of mine) {
-    const there = theirs.get(key);
+    const there = theirs.get(key) ?? null;
     if (sameValue(there, value)) continue;
-    if (there === undefined || sameValue(there, base.get(key))) {
+    if (sameValue(there, base.get(key))) {
       joined.set(key, value);
       continue;
     }

@@ -29,6 +29,8 @@ export interface KeeperOptions {
   readonly store: (outbox: Outbox | null) => void;
   /** What an earlier visit to the page left. */
   readonly load?: () => Promise<Outbox | null>;
+  /** Who types this in from paper; left out where the taster writes. */
+  readonly typedBy?: string;
   /** A key that no other entry has. */
   readonly drawKey: () => string;
   /** Told of each entry that the house accepted. */
@@ -210,7 +212,16 @@ export class Keeper {
       fields.map(([key]) => key),
       this.#base.glasses.map(({ code }) => code),
     );
-    return { fields, body: { key: this.#options.drawKey(), after: this.#base.entries, ...written } };
+    const { drawKey, typedBy } = this.#options;
+    return {
+      fields,
+      body: {
+        key: drawKey(),
+        after: this.#base.entries,
+        ...written,
+        ...(typedBy === undefined ? {} : { typedBy }),
+      },
+    };
   }
 
   async #trySave(): Promise<void> {

@@ -39,5 +39,9 @@ export async function keepSheet(sheet: Sheet): Promise<void> {
 
 export async function keptSheet(id: string): Promise<Sheet | null> {
   const db = await database();
-  return (await db?.get("sheets", id).catch(() => undefined)) ?? null;
+  const sheet = await db?.get("sheets", id).catch(() => undefined);
+  // Kept by an earlier version, it says nothing of what came since.
+  return sheet === undefined
+    ? null
+    : { ...sheet, strengths: sheet.strengths ?? [], typedBy: sheet.typedBy ?? null };
 }

@@ -1,9 +1,10 @@
 import { useState } from "react";
 import { AreaField, Button } from "../../parts/index.ts";
 import { joinHeard } from "../../voice/index.ts";
-import { joinNote, proseIn, strengthsIn } from "./note-strengths.ts";
+import { HowStrong, type HowStrongProps } from "./how-strong.tsx";
 import type { Sense } from "./sheet-fields.ts";
 import { SpeakButton } from "./speak-button.tsx";
+import { strengthWords } from "./strength-words.ts";
 import { WordPicker } from "./word-picker.tsx";
 
 export interface NoteFieldProps {
@@ -11,35 +12,42 @@ export interface NoteFieldProps {
   readonly note: string;
   readonly onChange: (note: string) => void;
   readonly hint?: string;
+  /** How strong it is in what it has, 0 to 10. */
+  readonly strong: Omit<HowStrongProps, "section">;
 }
 
 const LONGEST = 8000;
 const LABELS: Readonly<Record<Sense, string>> = { nose: "Nose", palate: "Palate", finish: "Finish" };
 
-/** A note on one sense: typed, tapped together from words, or spoken. Intensities in it are set elsewhere and stay. */
-export function NoteField({ sense, note, onChange, hint }: NoteFieldProps) {
-  const [tapping, setTapping] = useState(false);
-  const prose = proseIn(note);
-  const write = (text: string): void => onChange(joinNote(text, strengthsIn(note)));
+/** A note on one sense: typed, tapped together from words, or spoken, and how strong it is if wanted. */
+export function NoteField({ sense, note, onChange, hint, strong }: NoteFieldProps) {
+  const [open, setOpen] = useState<"words" | "strong" | null>(null);
+  const turn = (what: "words" | "strong"): void => setOpen(open === what ? null : what);
+  const words = strengthWords(strong.strengths);
   return (
     <div className="note-field">
       <AreaField
         label={LABELS[sense]}
         rows={2}
-        value={prose}
-        onChange={write}
+        value={note}
+        onChange={onChange}
         wrong={
           note.length > LONGEST ? `a note requires at most ${LONGEST} characters, got ${note.length}` : null
         }
         {...(hint === undefined ? {} : { hint })}
       />
       <div className="note-tools">
-        <Button kind="quiet" aria-expanded={tapping} onClick={() => setTapping(!tapping)}>
+        <Button kind="quiet" aria-expanded={open === "words"} onClick={() => turn("words")}>
           Words<span className="unseen"> for the {sense}</span>
         </Button>
-        <SpeakButton what={sense} onHeard={(heard) => write(joinHeard(prose, heard))} />
+        <Button kind="quiet" aria-expanded={open === "strong"} onClick={() => turn("strong")}>
+          How strong<span className="unseen">, {sense}</span>
+        </Button>
+        <SpeakButton what={sense} onHeard={(heard) => onChange(joinHeard(note, heard))} />
       </div>
-      {tapping && <WordPicker sense={sense} note={prose} onChange={write} />}
+      {words !== "" && open !== "strong" && <p className="strong-words">{words} of 10</p>}
+      {open === "words" && <WordPicker sense={sense} note={note} onChange={onChange} />}
+      {open === "strong" && <HowStrong {...strong} section={sense} />}
     </div>
   );
 }

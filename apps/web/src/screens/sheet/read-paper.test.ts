@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { readOrder, readPicks, withTypist } from "./read-paper.ts";
+import { readOrder, readPicks } from "./read-paper.ts";
 
 const codes = ["724", "468", "542", "437"];
 
@@ -32,11 +32,6 @@ test("one is picked of two or three, two of four", () => {
   });
   expect(readPicks("468, 437", codes)).toEqual({ ok: true, value: ["468", "437"] });
   expect(readPicks("468 468", codes).ok).toBe(false);
-});
-
-test("who typed it stands once in the note, and nothing else of it changes", () => {
-  expect(withTypist(withTypist("Long", "Nell"), "Pat")).toBe("Long\n(Typed from paper by Pat.)");
-  expect(withTypist(withTypist("", "Nell"), "")).toBe("");
 });
 
 test("law: every whole order is read back as it was written", () => {

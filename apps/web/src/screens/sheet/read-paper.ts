@@ -43,12 +43,6 @@ export function readPicks(text: string, codes: readonly string[]): ReadPaper<rea
     : { ok: false, why: `an answer requires ${count} of ${codes.join(", ")}, ${said(text)}` };
 }
 
-/** A note's last line that says who typed it from paper; written once. */
-export function withTypist(note: string, typist: string): string {
-  const rest = note
-    .split("\n")
-    .filter((line) => !/^\(Typed from paper by .+\.\)$/.test(line))
-    .join("\n");
-  const line = `(Typed from paper by ${typist.trim()}.)`;
-  return typist.trim() === "" ? rest : rest === "" ? line : `${rest}\n${line}`;
-}
+/** An order as it would be typed. */
+export const orderText = (order: Tiers | null): string =>
+  order?.map((tier) => tier.join("=")).join(" ") ?? "";

@@ -5,7 +5,7 @@ import { alonePath, checkPath, findingPath, flightPath, revealPath } from "../fl
 import { AnswersRead } from "./answers-read.tsx";
 import { NotesRead } from "./notes-read.tsx";
 import { placeText } from "./ranking-moves.ts";
-import { fieldsOf, guessIn, notesIn, rankingIn } from "./sheet-fields.ts";
+import { allStrengthsIn, fieldsOf, guessIn, notesIn, rankingIn } from "./sheet-fields.ts";
 
 /** A sheet that can no longer be written on, and what it waits for. */
 export function ReadSheet({ sheet, household }: { readonly sheet: Sheet; readonly household: string }) {
@@ -23,6 +23,7 @@ export function ReadSheet({ sheet, household }: { readonly sheet: Sheet; readonl
       }
       back={{ to: flightPath(household, sheet.flightId), label: "The flight" }}
     >
+      {sheet.typedBy !== null && <p className="soft">Typed in from paper by {sheet.typedBy}.</p>}
       <AfterLock sheet={sheet} household={household} />
       {sheet.asks.answers !== null ? (
         <Section title={sheet.asks.answers === "picked" ? sheet.task : "The orders, best first"}>
@@ -61,7 +62,7 @@ export function ReadSheet({ sheet, household }: { readonly sheet: Sheet; readonl
           {sheet.glasses.map(({ code }) => (
             <div key={code}>
               <h3>{sheet.pouring === "alone" ? `Place ${code}` : `Glass ${code}`}</h3>
-              <NotesRead notes={notesIn(fields, code)} />
+              <NotesRead notes={notesIn(fields, code)} strengths={allStrengthsIn(fields, code)} />
             </div>
           ))}
         </div>

@@ -1,7 +1,10 @@
 import { EntryDraft } from "@partsproof/house/protocol";
 import { describe, expect, test } from "vitest";
-import { blanksOf } from "./blanks.ts";
+import { blanksOf, noted } from "./blanks.ts";
+import { clashOf } from "./clash.ts";
+import { joinFields } from "./join-fields.ts";
 import {
+  allStrengthsIn,
   answerKey,
   editOf,
   fieldsOf,
@@ -10,14 +13,17 @@ import {
   pickedIn,
   RANKING,
   roundIn,
+  sameValue,
   scoreKey,
+  strengthKey,
+  strengthsIn,
 } from "./sheet-fields.ts";
 
 const glasses = [
   { position: 1, code: "417" },
   { position: 2, code: "902" },
 ];
-const blank = { glasses, notes: [], guesses: [], ranking: null, sets: [] };
+const blank = { glasses, notes: [], strengths: [], guesses: [], ranking: null, sets: [] };
 const nameId = `whiskey:${"0".repeat(26)}`;
 
 describe("a sheet as fields", () => {
@@ -40,6 +46,40 @@ describe("a sheet as fields", () => {
     });
     const entry = { key: "0123456789abcdefghij-_", after: 3, ...edit };
     expect(EntryDraft.parse(entry)).toEqual(entry);
+  });
+
+  test("how strong a glass is goes by glass, pass, section and attribute; nothing said is no field and not 0", () => {
+    const smoke = { code: "417", pass: "first", section: "nose", attribute: "smoke.smoke" } as const;
+    const honey = { code: "902", pass: "second", section: "whole", attribute: "sweet.honey" } as const;
+    const sheet = { ...blank, strengths: [{ ...smoke, strength: 0 }] };
+    const fields = new Map(fieldsOf(sheet));
+    expect(fields.size).toBe(fieldsOf(blank).size + 1);
+    const keyOf = ({ code, pass, section, attribute }: typeof smoke | typeof honey) =>
+      strengthKey(code, pass, section, attribute);
+    expect([...strengthsIn(fields, "417", "first", "nose")]).toEqual([["smoke.smoke", 0]]);
+    expect([noted(fields, "417", "first"), noted(fields, "417", "second")]).toEqual([true, false]);
+    fields.set(keyOf(smoke), null).set(keyOf(honey), 3.5);
+    const edit = editOf(fields, [keyOf(smoke), keyOf(honey)], ["417", "902"]);
+    expect(edit).toEqual({
+      strengths: [
+        { ...smoke, strength: null },
+        { ...honey, strength: 3.5 },
+      ],
+    });
+    const entry = { key: "0123456789abcdefghij-_", after: 3, ...edit };
+    expect(EntryDraft.parse(entry)).toEqual(entry);
+    expect(allStrengthsIn(fields, "417")).toEqual([]);
+    expect(sameValue(fieldsOf(blank).get(keyOf(honey)), null)).toBe(true);
+
+    // Two devices: what one took back and the other changed is a clash, in both directions, though one of them has no field.
+    const before = fieldsOf(sheet);
+    const mine = new Map([[keyOf(smoke), 5]]);
+    expect(joinFields(before, mine, fieldsOf(blank))).toEqual({ mine, clashes: [keyOf(smoke)] });
+    const there = { ...blank, strengths: [] } as unknown as Parameters<typeof clashOf>[2];
+    expect(clashOf(before, mine, there, "same field")?.lines).toEqual([
+      { key: keyOf(smoke), here: 5, there: null },
+    ]);
+    expect(clashOf(fieldsOf(blank), new Map([[keyOf(honey), 2]]), there, "same field")).toBeNull();
   });
 
   test("answers to sets go set by set, picks or an order, and one taken back goes as none", () => {

@@ -1,4 +1,5 @@
-import type { BodyOf, GlassNotes, Ranking, Sheet } from "@partsproof/house/protocol";
+import { type AttributeId, ATTRIBUTES } from "@partsproof/core/sensory";
+import type { BodyOf, GlassNotes, Ranking, Sheet, SheetStrength } from "@partsproof/house/protocol";
 import type { z } from "zod";
 
 export type RankOrder = z.infer<typeof Ranking>;
@@ -8,21 +9,31 @@ export const PASSES = ["first", "second"] as const;
 export type Pass = (typeof PASSES)[number];
 export const SENSES = ["nose", "palate", "finish"] as const;
 export type Sense = (typeof SENSES)[number];
+/** What an intensity is about: one of the senses, or the glass as a whole. */
+export type Section = Sense | "whole";
 
 /** A sheet as flat fields, so that what was changed on two devices can be joined field by field. */
 export type Fields = ReadonlyMap<string, FieldValue>;
 
 export const noteKey = (code: string, pass: Pass, sense: Sense): string => `note/${code}/${pass}/${sense}`;
 export const scoreKey = (code: string): string => `score/${code}`;
+const STRENGTH = "strength/";
+export const strengthKey = (code: string, pass: Pass, section: Section, attribute: string): string =>
+  `${STRENGTH}${code}/${pass}/${section}/${attribute}`;
 export const guessKey = (code: string): string => `guess/${code}`;
 export const RANKING = "ranking";
 /** The answer to a set: codes picked, a space between, or an order; null for none. */
 export const answerKey = (set: number): string => `answer/${set}`;
 
-export function fieldsOf(sheet: Pick<Sheet, "glasses" | "notes" | "guesses" | "ranking" | "sets">): Fields {
+export function fieldsOf(
+  sheet: Pick<Sheet, "glasses" | "notes" | "strengths" | "guesses" | "ranking" | "sets">,
+): Fields {
   const fields = new Map<string, FieldValue>([[RANKING, sheet.ranking]]);
   for (const { set, picked, ranking } of sheet.sets) {
     fields.set(answerKey(set), picked?.toSorted().join(" ") ?? ranking);
+  }
+  for (const { code, pass, section, attribute, strength } of sheet.strengths) {
+    fields.set(strengthKey(code, pass, section, attribute), strength);
   }
   for (const { code } of sheet.glasses) {
     const notes = sheet.notes.find((one) => one.code === code);
@@ -35,9 +46,14 @@ export function fieldsOf(sheet: Pick<Sheet, "glasses" | "notes" | "guesses" | "r
   return fields;
 }
 
+/** A field that is not there says nothing: of the many intensities that could be said only those said are fields. */
 export function sameValue(a: FieldValue | undefined, b: FieldValue | undefined): boolean {
-  return a === b || JSON.stringify(a) === JSON.stringify(b);
+  return a === b || JSON.stringify(a ?? null) === JSON.stringify(b ?? null);
 }
+
+/** Whether a sheet has this field, with something in it or not. */
+export const isFieldOf = (fields: Fields, key: string): boolean =>
+  fields.has(key) || (key.startsWith(STRENGTH) && fields.has(scoreKey(key.split("/")[1] ?? "")));
 
 const text = (fields: Fields, key: string): string => String(fields.get(key) ?? "");
 
@@ -55,6 +71,34 @@ export function notesIn(fields: Fields, code: string): z.infer<typeof GlassNotes
     score: typeof score === "number" ? score : null,
   };
 }
+
+/** How strong a glass is in a pass and section, by attribute, in the order of core's list. Nothing said is not 0. */
+export function strengthsIn(
+  fields: Fields,
+  code: string,
+  pass: Pass,
+  section: Section,
+): ReadonlyMap<AttributeId, number> {
+  return new Map(
+    ATTRIBUTES.flatMap(({ id }) => {
+      const strength = fields.get(strengthKey(code, pass, section, id));
+      return typeof strength === "number" ? [[id, strength] as const] : [];
+    }),
+  );
+}
+
+/** All that is said of how strong a glass is. */
+export const allStrengthsIn = (fields: Fields, code: string): readonly Omit<SheetStrength, "code">[] =>
+  PASSES.flatMap((pass) =>
+    ([...SENSES, "whole"] as const).flatMap((section) =>
+      [...strengthsIn(fields, code, pass, section)].map(([attribute, strength]) => ({
+        pass,
+        section,
+        attribute,
+        strength,
+      })),
+    ),
+  );
 
 export function guessIn(fields: Fields, code: string): string | null {
   const guess = fields.get(guessKey(code));
@@ -89,6 +133,14 @@ export function editOf(
     [...keys].some((key) => key.startsWith(`note/${code}/`) || key === scoreKey(code)),
   );
   const guessed = codes.filter((code) => keys.has(guessKey(code)));
+  const strengths = [...keys].flatMap((key) => {
+    if (!key.startsWith(STRENGTH)) return [];
+    const [, code = "", pass, section, attribute] = key.split("/");
+    const strength = fields.get(key) ?? null;
+    return [
+      { code, pass, section, attribute, strength } as NonNullable<BodyOf<"addEntry">["strengths"]>[number],
+    ];
+  });
   const answered = [...keys].flatMap((key) => (key.startsWith("answer/") ? [Number(key.slice(7))] : []));
   return {
     ...(noted.length > 0 ? { notes: noted.map((code) => notesIn(fields, code)) } : {}),
@@ -104,5 +156,6 @@ export function editOf(
         }
       : {}),
     ...(keys.has(RANKING) ? { ranking: rankingIn(fields) } : {}),
+    ...(strengths.length > 0 ? { strengths } : {}),
   };
 }

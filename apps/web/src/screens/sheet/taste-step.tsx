@@ -2,14 +2,24 @@ import { useState } from "react";
 import { Button, TextField } from "../../parts/index.ts";
 import { noted } from "./blanks.ts";
 import { GlassStrip } from "./glass-strip.tsx";
-import { HowStrong } from "./how-strong.tsx";
 import { NoteField } from "./note-field.tsx";
 import { readScore } from "./read-score.ts";
 import { RestBar } from "./rest-bar.tsx";
-import { noteKey, notesIn, type Pass, scoreKey, type Sense, SENSES } from "./sheet-fields.ts";
+import {
+  noteKey,
+  notesIn,
+  type Pass,
+  scoreKey,
+  type Section,
+  type Sense,
+  SENSES,
+  strengthKey,
+  strengthsIn,
+} from "./sheet-fields.ts";
 import type { SheetStepProps } from "./sheet-step.ts";
 import type { StepName } from "./step-nav.tsx";
 import { useRest } from "./use-rest.ts";
+import { WholeGlass } from "./whole-glass.tsx";
 
 export interface TasteStepProps extends SheetStepProps {
   readonly pass: Pass;
@@ -54,6 +64,12 @@ export function TasteStep({
   const words = sheet.asks.answers !== null ? "Notes" : pass === "first" ? "First pass" : "Second pass";
   const rest = useRest(sheet.id);
   const write = (sense: Sense, text: string): void => set(noteKey(code, pass, sense), text);
+  const strong = (section: Section) => ({
+    strengths: strengthsIn(fields, code, pass, section),
+    before: pass === "second" ? strengthsIn(fields, code, "first", section) : null,
+    onChange: (attribute: string, value: number | null): void =>
+      set(strengthKey(code, pass, section, attribute), value),
+  });
   return (
     <section className="taste">
       <GlassStrip
@@ -91,15 +107,12 @@ export function TasteStep({
             sense={sense}
             note={notes[pass][sense]}
             onChange={(text) => write(sense, text)}
+            strong={strong(sense)}
             {...(pass === "first" && at === 0 ? { hint: ASKS[sense] } : {})}
           />
         </div>
       ))}
-      <HowStrong
-        note={notes[pass].palate}
-        before={pass === "second" ? notes.first.palate : null}
-        onChange={(text) => write("palate", text)}
-      />
+      <WholeGlass {...strong("whole")} />
       <ScoreField code={code} score={notes.score} onChange={(score) => set(scoreKey(code), score)} />
       <div className="form-actions">
         {next === undefined ? (

@@ -1,7 +1,8 @@
 import type { Sheet } from "@partsproof/house/protocol";
 import { useEffect, useMemo, useSyncExternalStore } from "react";
 import { api, inTime } from "../../api.ts";
-import { drawKey, storeReceipt } from "../../session/index.ts";
+import { drawKey, kept, storeReceipt } from "../../session/index.ts";
+import { paperKey } from "../flights/paths.ts";
 import { keepSheet } from "./kept-sheet.ts";
 import { Keeper, type Keeping } from "./keeper.ts";
 import { outboxOf, storeOutbox } from "./outbox.ts";
@@ -10,8 +11,10 @@ import { outboxOf, storeOutbox } from "./outbox.ts";
 export function useKeeper(sheet: Sheet, household: string, token: string): [Keeping, Keeper] {
   const keeper = useMemo(() => {
     const at = { household, flight: sheet.flightId, sheet: sheet.id };
+    const typedBy = kept(paperKey(sheet.id));
     return new Keeper({
       sheet,
+      ...(typedBy === null ? {} : { typedBy }),
       send: async (body) => {
         const answer = await inTime((signal) => api("addEntry", { at, token, body, signal }));
         // What opens without a network must know all that this phone has sent, or it would take it for another device's.

@@ -20,7 +20,9 @@ async function begun(house: TemporaryHouse, shelf: EveningShelf, glasses: readon
         : { set, ranking: own.map(({ code }) => [code]) },
     );
     const written = sheet.asks.ranking === null ? { answers } : { ranking: codes.map((code) => [code]) };
-    const body = { version: sheet.version, ...written };
+    const smoke = { code: codes[0] ?? "", pass: "first", section: "nose", attribute: "smoke.smoke" } as const;
+    const said = { strengths: [{ ...smoke, strength: 6.5 }], typedBy: "Nell" };
+    const body = { version: sheet.version, ...written, ...said };
     await house.client("editSheet", { at: { ...at, sheet: sheet.id }, token, body });
   }
   return { at, made, taken };
@@ -115,6 +117,7 @@ eachDatabase((database) => {
       const at = { household: id, flight: copy?.id ?? "", sheet: copy?.sheets[0]?.sheetId ?? "" };
       const kept = await house.client("getSheet", { at, token: mine?.token ?? "" });
       expect(kept.sets[0]?.picked, "what was written is not lost").toEqual([mine?.sheet.glasses[0]?.code]);
+      expect(kept).toMatchObject({ typedBy: "Nell", strengths: [{ strength: 6.5 }] });
     });
 
     test("H2 a file from before there were questions is read, and its flights are what they were", async () => {
@@ -127,7 +130,8 @@ eachDatabase((database) => {
         delete row["question"];
         delete row["design"];
       }
-      for (const row of old.tables["sheet"] ?? []) delete row["answers"];
+      for (const row of old.tables["sheet"] ?? [])
+        for (const later of ["answers", "strengths", "typedBy"]) delete row[later];
       for (const row of old.tables["flightKey"] ?? [])
         delete (row["opened"] as Record<string, unknown>)["said"];
       const { id } = await house.client("restoreHousehold", { body: old });

@@ -18,6 +18,8 @@ import {
   RecipeVersion,
   REFERENCE_LABEL,
   SetAnswer,
+  Sheet,
+  SheetStrength,
   ShortText,
   TransferAmount,
   Version,
@@ -156,6 +158,8 @@ const sheetFields = {
   lockedAt: Instant.nullable(),
   entries: z.int().min(0).default(0),
   answers: z.array(SetAnswer).default([]),
+  strengths: z.array(SheetStrength).default([]),
+  typedBy: Sheet.shape.typedBy.default(null),
 };
 
 const entry = z.strictObject({
@@ -170,6 +174,8 @@ const entry = z.strictObject({
     guesses: Entry.shape.guesses,
     ranking: Entry.shape.ranking,
     answers: Entry.shape.answers,
+    strengths: Entry.shape.strengths,
+    typedBy: Entry.shape.typedBy,
   }),
   hash: z.string().max(64).nullable(),
 });

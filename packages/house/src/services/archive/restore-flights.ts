@@ -74,7 +74,7 @@ export async function restoredFlights(
 
 /** Fields that were not written are left out, and the digest is of the first household's entry. */
 function restoredEntry({ written, ...row }: ArchiveRows["entry"][number]): Bare<EntryRow> {
-  const { notes, guesses, ranking, answers } = written;
+  const { notes, guesses, ranking, answers, strengths, typedBy } = written;
   return {
     ...row,
     hash: null,
@@ -83,6 +83,8 @@ function restoredEntry({ written, ...row }: ArchiveRows["entry"][number]): Bare<
       ...(guesses === undefined ? {} : { guesses }),
       ...(ranking === undefined ? {} : { ranking }),
       ...(answers === undefined ? {} : { answers }),
+      ...(strengths === undefined ? {} : { strengths }),
+      ...(typedBy === undefined ? {} : { typedBy }),
     },
   };
 }

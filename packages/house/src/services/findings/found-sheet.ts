@@ -53,6 +53,7 @@ export function foundSheet(
       taster: names.get(sheet.tasterId) ?? "",
       state: sheet.state as FoundSheet["shown"]["state"],
       lockedAt: sheet.lockedAt,
+      typedBy: sheet.typedBy,
       glasses: sheet.order.map((code, i) => {
         const nameId = truth[i]?.nameId ?? "";
         const guess = guesses[i] ?? null;
@@ -68,6 +69,7 @@ export function foundSheet(
           right: guess === null ? null : guess === nameId,
           rank: rankAt?.[i] ?? rounds.get(code) ?? null,
           notes: notesOf(code),
+          strengths: sheet.strengths.filter((said) => said.code === code).map(({ code: _, ...said }) => said),
         };
       }),
       guessed,

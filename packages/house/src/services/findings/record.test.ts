@@ -79,6 +79,63 @@ eachDatabase((database) => {
       expect(forge((copy) => Object.assign(copy, { nonce: "0".repeat(64) }))).toContain("changed_key");
     });
 
+    test("P2, E6, E7 what an entry may say now leaves the bytes of those from before, and is under the digest itself", async () => {
+      await using house = await temporaryHouse(database);
+      const shelf = await eveningShelf(house.client, { whiskeys: 2, tasters: 1 });
+      const { flight, pourerToken } = await setFlight(shelf, [0, 1]);
+      const at = { household: shelf.household, flight: flight.id };
+      const [taken] = await takeSheets(shelf, flight.id);
+      await house.client("markPoured", { at, token: pourerToken ?? "" });
+      const { sheet, token } = taken ?? { sheet: { id: "", glasses: [] }, token: "" };
+      const code = sheet.glasses[0]?.code ?? "";
+      const pass = { nose: "", palate: "", finish: "" };
+      const notes = [{ code, first: { ...pass, nose: "sea" }, second: pass, score: 80 }];
+      const smoke = { code, pass: "first", section: "nose", attribute: "smoke.smoke", strength: 6 } as const;
+      for (const [i, written] of [
+        { notes },
+        { strengths: [smoke] },
+        { notes, ranking: null, typedBy: "Nell" },
+      ].entries()) {
+        await house.client("addEntry", {
+          at: { ...at, sheet: sheet.id },
+          token,
+          body: { key: key(i), after: i, ...written },
+        });
+      }
+      if (taken) await lock(shelf, taken);
+      await house.client("revealFlight", { at, body: {} });
+      const read = readRecord((await house.client("getRecord", { at })).record);
+      if (!read.ok) throw new Error(JSON.stringify(read));
+      const before = `"notes":[{"code":"${code}","first":{"nose":"sea","palate":"","finish":""},"second":{"nose":"","palate":"","finish":""},"score":80}]`;
+      expect(read.record.sheets[0]?.entries.map(({ kind, body }) => [kind, body])).toEqual([
+        // As it was written when notes, guesses, rankings and answers were all there was.
+        ["note", `{${before}}`],
+        [
+          "note",
+          `{"strengths":[{"code":"${code}","pass":"first","section":"nose","attribute":"smoke.smoke","strength":6}]}`,
+        ],
+        ["rank", `{${before},"ranking":null,"typedBy":"Nell"}`],
+        ["lock", "{}"],
+      ]);
+      expect(verifyRecord(read.record, {}, sha256).findings).toEqual([]);
+      for (const [entry, from, to] of [
+        [1, '"strength":6', '"strength":7'],
+        [2, "Nell", "Bell"],
+      ] as const) {
+        const copy = JSON.parse(JSON.stringify(read.record)) as PublishedRecord;
+        const one = copy.sheets[0]?.entries[entry];
+        Object.assign(one ?? {}, { body: one?.body.replace(from, to) });
+        expect(verifyRecord(copy, {}, sha256).findings.map((found) => [found.code, found.entry])).toEqual([
+          ["changed_entry", entry + 1],
+        ]);
+      }
+      const [found] = (await house.client("getFinding", { at })).sheets;
+      expect(found?.typedBy).toBe("Nell");
+      expect(found?.glasses.find((glass) => glass.code === code)?.strengths).toEqual([
+        { pass: "first", section: "nose", attribute: "smoke.smoke", strength: 6 },
+      ]);
+    });
+
     test.each([
       ["triangle", {}],
       ["duo_trio", {}],

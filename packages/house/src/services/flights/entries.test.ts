@@ -109,6 +109,66 @@ eachDatabase((database) => {
       expect(items.map(({ number, kind }) => [number, kind])).toEqual([[1, "written"]]);
     });
 
+    test("E6, E7 intensities by section and who typed from paper are fields of the entry and of the sheet", async () => {
+      await using house = await temporaryHouse(database);
+      const { sheetAt, token, code, other, note } = await tasting(house);
+      const said = (attribute: "smoke.smoke" | "sweet.honey", section: "nose" | "whole", of = code) => ({
+        code: of,
+        pass: "first" as const,
+        section,
+        attribute,
+      });
+      const send = (n: number, after: number, body: object) =>
+        house.client("addEntry", { at: sheetAt, token, body: { key: key(n), after, ...body } });
+      await send(1, 0, { notes: [note("sea")] });
+      const { entry, sheet } = await send(2, 1, {
+        typedBy: "Nell",
+        strengths: [
+          { ...said("smoke.smoke", "whole"), strength: 0 },
+          { ...said("sweet.honey", "nose", other), strength: 3.5 },
+          { ...said("smoke.smoke", "nose"), strength: 10 },
+        ],
+      });
+      expect(entry).toMatchObject({ typedBy: "Nell", strengths: [{ strength: 0 }, {}, {}] });
+      const order = sheet.glasses.map((glass) => glass.code);
+      const first = [
+        { ...said("smoke.smoke", "nose"), strength: 10 },
+        { ...said("smoke.smoke", "whole"), strength: 0 },
+      ];
+      const second = [{ ...said("sweet.honey", "nose", other), strength: 3.5 }];
+      expect(sheet).toMatchObject({ typedBy: "Nell", notes: [{ first: { nose: "sea" } }] });
+      expect(sheet.strengths).toEqual(order[0] === code ? [...first, ...second] : [...second, ...first]);
+      const taken = await send(3, 2, {
+        strengths: [
+          { ...said("smoke.smoke", "nose"), strength: null },
+          { ...said("sweet.honey", "nose", other), strength: 4 },
+        ],
+      });
+      expect(taken.sheet.strengths.map(({ strength }) => strength).toSorted()).toEqual([0, 4]);
+      expect(taken.sheet.typedBy, "named by whatever was typed last").toBe("Nell");
+      const { items } = await house.client("listEntries", { at: sheetAt, token });
+      expect(items.map(({ typedBy }) => typedBy)).toEqual([undefined, "Nell", undefined]);
+
+      const wrong = [
+        { ...said("smoke.smoke", "nose"), strength: 5 },
+        { ...said("smoke.smoke", "nose"), strength: 6 },
+        { ...said("smoke.smoke", "nose", "1"), strength: 6 },
+      ];
+      const refusal = await refusalOf(send(4, 3, { strengths: wrong }));
+      expect(refusal.issues.map((one) => [one.code, one.path.join(".")])).toEqual([
+        ["strength_named_twice", "strengths.1"],
+        ["unknown_code", "strengths.2.code"],
+      ]);
+      for (const strength of [-1, 10.01, "5"])
+        expect(
+          (await refusalOf(send(4, 3, { strengths: [{ ...said("smoke.smoke", "nose"), strength }] }))).status,
+          String(strength),
+        ).toBe(422);
+      const unknown = { ...said("smoke.smoke", "nose"), attribute: "smoke.mirrors", strength: 5 };
+      expect((await refusalOf(send(4, 3, { strengths: [unknown] }))).status).toBe(422);
+      expect((await house.client("getSheet", { at: sheetAt, token })).entries).toBe(3);
+    });
+
     test("E5 entries are their taster's own until the reveal", async () => {
       await using house = await temporaryHouse(database);
       const { at, sheetAt, hostToken, write } = await tasting(house);

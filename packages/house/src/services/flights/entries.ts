@@ -15,12 +15,21 @@ interface Kept {
 }
 
 /** What is said of a sheet's entry from the body of a request; what was not sent is not in it. */
-export function writtenIn({ notes, guesses, ranking, answers }: Omit<EntryDraft, "key" | "after">): Written {
+export function writtenIn({
+  notes,
+  guesses,
+  ranking,
+  answers,
+  strengths,
+  typedBy,
+}: Omit<EntryDraft, "key" | "after">): Written {
   return {
     ...(notes === undefined ? {} : { notes }),
     ...(guesses === undefined ? {} : { guesses }),
     ...(ranking === undefined ? {} : { ranking }),
     ...(answers === undefined ? {} : { answers }),
+    ...(strengths === undefined ? {} : { strengths }),
+    ...(typedBy === undefined ? {} : { typedBy }),
   };
 }
 
@@ -100,6 +109,8 @@ export const shownEntry = ({ number, key, kind, createdAt, written, hash }: Entr
   ...(written.guesses === undefined ? {} : { guesses: [...written.guesses] }),
   ...(written.ranking === undefined ? {} : { ranking: written.ranking?.map((tie) => [...tie]) ?? null }),
   ...(written.answers === undefined ? {} : { answers: structuredClone([...written.answers]) }),
+  ...(written.strengths === undefined ? {} : { strengths: [...written.strengths] }),
+  ...(written.typedBy === undefined ? {} : { typedBy: written.typedBy }),
   hash,
 });
 

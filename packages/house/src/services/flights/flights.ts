@@ -100,6 +100,8 @@ async function drawn(
       lockedAt: null,
       entries: 0,
       answers: [],
+      strengths: [],
+      typedBy: null,
     })),
     key: key && {
       ...born(house, at.household),

@@ -4,8 +4,9 @@ import { issue, unknownCode } from "./edit-issue.ts";
 import { notAsked } from "./not-asked.ts";
 import { rankingIssues } from "./ranking-issues.ts";
 import type { FlightRow, SheetRow } from "../rows.ts";
+import { strengthIssues, strengthsAfter } from "./written-strengths.ts";
 
-type Written = Pick<SheetRow, "notes" | "guesses" | "ranking" | "answers">;
+type Written = Pick<SheetRow, "notes" | "guesses" | "ranking" | "answers" | "strengths" | "typedBy">;
 
 /**
  * What a sheet would say after an edit, or all that is wrong with the edit. Only the glasses named are replaced;
@@ -23,6 +24,8 @@ export function writtenAfter(
     guesses: merged(sheet.order, sheet.guesses, guesses),
     ranking: edit.ranking === undefined ? sheet.ranking : edit.ranking,
     answers: answered(sheet.answers, edit.answers ?? []),
+    strengths: strengthsAfter(sheet.order, sheet.strengths, edit.strengths ?? []),
+    typedBy: edit.typedBy ?? sheet.typedBy,
   };
   const unasked = notAsked(flight, edit);
   if (unasked.length > 0) return { written, issues: unasked };
@@ -31,6 +34,7 @@ export function writtenAfter(
     ...codeIssues("notes", notes, sheet),
     ...codeIssues("guesses", guesses, sheet),
     ...guessIssues(flight, sheet, guesses),
+    ...strengthIssues(edit.strengths ?? [], sheet),
     ...(edit.ranking ? rankingIssues(edit.ranking, sheet.order, ["ranking"]) : []),
   ];
   return { written, issues };

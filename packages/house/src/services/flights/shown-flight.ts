@@ -115,11 +115,13 @@ export function shownSheet(row: SheetRow, flight: FlightRow, names: TasterNames)
     }),
     namesOnOffer: asksOf(question).guesses ? flight.namesOnOffer.map((name) => ({ ...name })) : [],
     notes: [...row.notes],
+    strengths: row.strengths.map((said) => ({ ...said })),
     guesses: row.order.map((code) => ({
       code,
       nameId: row.guesses.find((guess) => guess.code === code)?.nameId ?? null,
     })),
     ranking: row.ranking === null ? null : row.ranking.map((tie) => [...tie]),
+    typedBy: row.typedBy,
     alcoholAtMost: alcoholOf(flight.alcoholAtMostG),
     undersidesEntered: row.undersides !== null,
     lockedAt: row.lockedAt,

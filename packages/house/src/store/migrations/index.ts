@@ -5,6 +5,7 @@ import { beginning } from "./0001-beginning.ts";
 import { table } from "./0002-table.ts";
 import { profile } from "./0003-profile.ts";
 import { question } from "./0004-question.ts";
+import { strengths } from "./0005-strengths.ts";
 
 /** Each step by its name, oldest first. A step that has been released is never changed; a new one is added. */
 export type Migrations = Readonly<
@@ -16,4 +17,5 @@ export const migrations: Migrations = {
   "0002_table": table,
   "0003_profile": profile,
   "0004_question": question,
+  "0005_strengths": strengths,
 };
