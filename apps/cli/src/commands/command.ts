@@ -78,9 +78,9 @@ const householdFlags = {
 };
 
 /** A sum that needs no house: asked through the reckoner's door, so that it is the same sum everywhere. */
-export function reckoning<F extends Flags>(
-  definition: Definition<never, never, F> & {
-    readonly run: (flags: GivenFlags<F>, client: Client) => Promise<Answer>;
+export function reckoning<F extends Flags, M extends string = never>(
+  definition: Definition<never, M, F> & {
+    readonly run: (flags: GivenFlags<F>, client: Client, args: Partial<Words<M>>) => Promise<Answer>;
   },
 ): Command {
   const { run, ...face } = definition;
@@ -88,7 +88,10 @@ export function reckoning<F extends Flags>(
     ...plain(face, {}),
     run: async (given) => {
       const client = await reckoner();
-      return run(given.flags as GivenFlags<F>, client).catch((error: unknown) => renamed(error, face.places));
+      const args = given.args as Partial<Words<M>>;
+      return run(given.flags as GivenFlags<F>, client, args).catch((error: unknown) =>
+        renamed(error, face.places),
+      );
     },
   };
 }

@@ -20,6 +20,7 @@ import { householdRemove } from "./household/remove.ts";
 import { householdRestore } from "./household/restore.ts";
 import { householdShow } from "./household/show.ts";
 import { tasterAdd, tasterList, tasterRename } from "./household/tasters.ts";
+import { read } from "./note/read.ts";
 import { recipeAdd, recipeRevise } from "./recipe/add.ts";
 import { recipeList } from "./recipe/list.ts";
 import { recipePreview } from "./recipe/preview.ts";
@@ -62,6 +63,7 @@ export const commands: readonly Command[] = [
   density,
   temperature,
   convert,
+  read,
   demoLoad,
   demoRemove,
   householdList,

@@ -79,6 +79,7 @@ export {
   SheetAsks,
   SheetSet,
 } from "./question.ts";
+export { NOTE_LONGEST, NoteObservation, NoteWhere, ReadDraft, ReadResult } from "./note.ts";
 export { FlightRecord } from "./record.ts";
 export {
   Recipe,

@@ -29,6 +29,7 @@ import {
   Watched,
 } from "./joining.ts";
 import { AtGlass, GlassOpened, LiveMessage } from "./live.ts";
+import { ReadDraft, ReadResult } from "./note.ts";
 import { FlightRecord } from "./record.ts";
 import {
   Recipe,
@@ -272,6 +273,11 @@ export const routes = {
   shelfProblem: route("POST", `${H}/search/problem`, "The same as a problem that any search takes.", {
     body: ShelfSearchDraft,
     answer: ShelfProblem,
+  }),
+
+  readNote: route("POST", "/api/read", "What a tasting note says, and its profile; nothing is kept.", {
+    body: ReadDraft,
+    answer: ReadResult,
   }),
 
   listHouseholds: route("GET", "/api/households", "The households of this house.", {

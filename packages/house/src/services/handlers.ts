@@ -15,6 +15,7 @@ import type { Handlers, StreamHandlers } from "./handler.ts";
 import { healthHandlers } from "./health.ts";
 import { householdHandlers, nextHandlers, tasterHandlers } from "./household/index.ts";
 import { followHandlers, joinHandlers, openJoiningHandlers, watchHandlers } from "./joining/index.ts";
+import { noteHandlers } from "./notes/index.ts";
 import { previewHandlers, recipeHandlers } from "./recipes/index.ts";
 import { reckonHandlers } from "./reckon/index.ts";
 import { searchHandlers, shelfSearchHandlers } from "./search/index.ts";
@@ -25,6 +26,7 @@ export const allHandlers: Handlers = {
   ...tasterHandlers,
   ...healthHandlers,
   ...reckonHandlers,
+  ...noteHandlers,
   ...searchHandlers,
   ...shelfSearchHandlers,
   ...householdHandlers,

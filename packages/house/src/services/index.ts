@@ -12,6 +12,7 @@ export type {
 export { HERE } from "./handler.ts";
 export { allHandlers, allStreams } from "./handlers.ts";
 export { hubOf } from "./live/index.ts";
+export { noteHandlers } from "./notes/index.ts";
 export { newId } from "./ids.ts";
 export type {
   Clock,

@@ -1,0 +1,147 @@
+import { backward, forward } from "./attach.ts";
+import { leans } from "./find-mentions.ts";
+import { type Draft, isStop, type Mention, says } from "./mention.ts";
+
+/** Hands every degree, "no", hedge and comparison of the note to the flavour it is of. */
+export function applyPhrases(draft: Draft): void {
+  const { items, lexicon } = draft;
+  for (const [n, item] of items.entries()) {
+    if (item.mark !== "" || draft.at[n] !== undefined) continue;
+    const lent = lexicon.leaning.get(item.words);
+    if (lent !== undefined && lent !== null && leans(items, n, lexicon)) {
+      const mention = forward(draft, n, { words: 0 });
+      if (mention) degree(draft, n, mention, lent);
+      continue;
+    }
+    applyNot(draft, n);
+    applyChange(draft, n);
+    applyDegree(draft, n);
+    applyUnsure(draft, n);
+  }
+  for (const mention of draft.mentions) {
+    if (items[mention.at]?.more) compare(mention);
+    if (asked(draft, mention)) mention.unsure = true;
+  }
+}
+
+/** "Thinner" is less of what weighs. */
+function compare(mention: Mention): void {
+  if (
+    (mention.inherent ?? 5) < 4 &&
+    mention.attributes.some((id) => id === "feel.weight" || id === "time.finish")
+  )
+    mention.less = true;
+  else mention.more = true;
+}
+
+function degree(draft: Draft, n: number, mention: Mention, strength: number): void {
+  const amplify = says(draft.items[n], "amplify") !== undefined;
+  mention.degrees.push({ strength, amplify });
+}
+
+function applyDegree(draft: Draft, n: number): void {
+  const item = draft.items[n];
+  if (item === undefined) return;
+  const ahead = item.senses.find((sense) => sense.says === "degree" && !sense.back);
+  const behind = item.senses.find((sense) => sense.says === "degree" && sense.back);
+  const strength = [ahead, behind].map((sense) => (sense?.says === "degree" ? sense.strength : undefined));
+  if (says(item, "there")?.strength !== undefined) {
+    const mention = forward(draft, n, { words: 3, link: true });
+    if (mention) degree(draft, n, mention, says(item, "there")?.strength ?? 5);
+  }
+  if (ahead === undefined && behind === undefined) return;
+  const next = ahead && forward(draft, n, { words: behind ? 0 : 1 });
+  if (next && (behind === undefined || !backward(draft, n, { words: 0 }) || adjacent(draft, n, next)))
+    return degree(draft, n, next, strength[0] ?? 5);
+  const before = backward(draft, n, {
+    words: 3,
+    comma: behind ? 1 : 0,
+    stop: behind !== undefined && /\bit\b/.test(item.words),
+  });
+  if (before && (behind || linked(draft, before, n) || ends(draft, n)))
+    return degree(draft, n, before, strength[1] ?? strength[0] ?? 5);
+  if (behind && !next) {
+    const after = forward(draft, n, { words: 2, link: true });
+    if (after) degree(draft, n, after, strength[1] ?? 5);
+  }
+}
+
+const adjacent = (draft: Draft, n: number, { at }: Mention): boolean => {
+  for (let between = n + 1; between < at; between++)
+    if (!says(draft.items[between], "glue") && !says(draft.items[between], "degree")) return false;
+  return true;
+};
+/** "the smoke is faint" */
+const linked = (draft: Draft, { last }: Mention, n: number): boolean => {
+  for (let between = last + 1; between < n; between++) if (says(draft.items[between], "link")) return true;
+  return false;
+};
+const ends = ({ items }: Draft, n: number): boolean =>
+  items[n + 1] === undefined ||
+  items[n + 1]?.mark !== "" ||
+  says(items[n + 1], "join") !== undefined ||
+  says(items[n + 1], "break") !== undefined;
+
+function applyNot(draft: Draft, n: number): void {
+  const item = draft.items[n];
+  const not = says(item, "not");
+  const gone = says(item, "gone");
+  if (gone !== undefined) {
+    const near = backward(draft, n, {
+      words: 3,
+      comma: 1,
+      stop:
+        draft.items[n - 1]?.mark === "ask" ||
+        (isStop(draft.items[n - 1]) && ends(draft, n) && not !== undefined),
+    });
+    const ahead = not && forward(draft, n, { words: 3, link: true });
+    if (near && !(ahead && !ends(draft, n))) {
+      near.gone = true;
+      if (gone.retracts) near.retracts = true;
+      return;
+    }
+  }
+  if (not === undefined) return;
+  const mention = forward(draft, n, { words: 5, link: true });
+  if (mention) mention.not = true;
+}
+
+function applyChange(draft: Draft, n: number): void {
+  const item = draft.items[n];
+  if (says(item, "less")) {
+    const mention = forward(draft, n, { words: 2, link: true });
+    if (mention) {
+      mention.less = true;
+      if (/much|far|lot/.test(item?.words ?? "")) mention.amplified = true;
+      return;
+    }
+  }
+  if (says(item, "more")) {
+    const mention = forward(draft, n, { words: 1 });
+    if (mention) {
+      mention.more = true;
+      if (/much|far|lot/.test(item?.words ?? "")) mention.amplified = true;
+      return;
+    }
+  }
+  const change = says(item, "lessened") ?? says(item, "increased");
+  if (change === undefined) return;
+  const mention = backward(draft, n, { words: 2, comma: 1 });
+  if (mention) mention[change.says === "lessened" ? "less" : "more"] = true;
+}
+
+function applyUnsure(draft: Draft, n: number): void {
+  if (says(draft.items[n], "unsure") === undefined) return;
+  const next = forward(draft, n, { words: 3, link: true, start: true });
+  const mention = next ?? backward(draft, n, { words: 1, comma: 1 });
+  if (mention) mention.unsure = true;
+}
+
+/** "Something nutty?" */
+function asked({ items }: Draft, { last }: Mention): boolean {
+  for (let n = last + 1; n < items.length && n <= last + 4; n++) {
+    if (items[n]?.mark === "ask") return true;
+    if (isStop(items[n])) return false;
+  }
+  return false;
+}

@@ -1,0 +1,46 @@
+/**
+ * Every attribute that an observation can have, "family.group": those of the vocabulary of tasting words (38 groups of 309 words, the
+ * trade's own, from no one list: common practice, no source). Two of them, the basic tastes and words for the whole, hold opposites
+ * (sweet and sour, balanced and harsh): they are read, and are no axis of a profile that is searched (sensory/attributes.data.ts).
+ */
+export const NOTED = [
+  "grain.cereal",
+  "grain.bake",
+  "fruit.orchard",
+  "fruit.tropical",
+  "fruit.stone",
+  "fruit.berry",
+  "fruit.citrus",
+  "fruit.dried",
+  "plant.flower",
+  "plant.green",
+  "plant.herb",
+  "sweet.sugar",
+  "sweet.honey",
+  "sweet.vanilla",
+  "sweet.dairy",
+  "sweet.cocoa",
+  "spice.warm",
+  "spice.sharp",
+  "nut.nut",
+  "wood.fresh",
+  "wood.toasted",
+  "wood.old",
+  "smoke.smoke",
+  "smoke.medicinal",
+  "earth.earth",
+  "earth.leather-and-leaf",
+  "savoury.sulphur",
+  "savoury.fat",
+  "savoury.sour-and-sweaty",
+  "savoury.stale",
+  "spirit.heads",
+  "spirit.ethanol",
+  "taste.basic",
+  "feel.weight",
+  "feel.burn",
+  "feel.pull",
+  "time.finish",
+  "whole.balance",
+] as const;
+export type NotedAttribute = (typeof NOTED)[number];

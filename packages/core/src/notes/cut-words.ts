@@ -1,0 +1,92 @@
+/** A word, or what a mark of punctuation does. */
+export interface Token {
+  readonly mark: "" | "comma" | "colon" | "stop" | "ask" | "blank";
+  /** Folded: lower case, no accents, plain apostrophes. */
+  readonly text: string;
+  readonly start: number;
+  readonly end: number;
+  readonly capital: boolean;
+}
+
+const LONGEST_WORD = 40;
+const MARKS: Readonly<Record<string, Token["mark"]>> = {
+  ",": "comma",
+  "(": "comma",
+  ")": "comma",
+  "/": "comma",
+  "…": "comma",
+  "—": "comma",
+  "–": "comma",
+  ":": "colon",
+  ".": "stop",
+  "!": "stop",
+  ";": "stop",
+  "?": "ask",
+  "•": "stop",
+  "|": "stop",
+};
+const LETTER = /[\p{L}\p{N}]/u;
+const ACCENTS = /\p{M}+/gu;
+
+const isWord = (code: number, text: string, at: number): boolean =>
+  code < 128
+    ? (code > 96 && code < 123) || (code > 64 && code < 91) || (code > 47 && code < 58)
+    : (code < 0xd800 || code > 0xdfff) && (LETTER.test(text[at] ?? "") || (code > 0x2ff && code < 0x370));
+
+const fold = (word: string): string => {
+  const lower = word.toLowerCase().replaceAll("’", "'");
+  for (let at = 0; at < lower.length; at++)
+    if (lower.charCodeAt(at) > 127)
+      return lower.normalize("NFD").replace(ACCENTS, "").replaceAll("œ", "oe").replaceAll("ß", "ss");
+  return lower;
+};
+
+const isApostrophe = (code: number): boolean => code === 39 || code === 0x2019;
+
+/** Words and marks of a text, from left to right, each with where it stands in UTF-16 units. Linear in the text's length. */
+export function cutWords(text: string): Token[] {
+  const tokens: Token[] = [];
+  const mark = (kind: Token["mark"], start: number, end: number): void => {
+    const last = tokens.at(-1);
+    if (last !== undefined && last.mark !== "" && (kind === "comma" || last.mark === "blank")) return;
+    tokens.push({ mark: kind, text: "", start, end, capital: false });
+  };
+  for (let at = 0; at < text.length; ) {
+    const code = text.charCodeAt(at);
+    if (isWord(code, text, at)) {
+      let end = at + 1;
+      for (; end < text.length; end++) {
+        const next = text.charCodeAt(end);
+        if (isWord(next, text, end)) continue;
+        const inside =
+          isApostrophe(next) && end + 1 < text.length && isWord(text.charCodeAt(end + 1), text, end + 1);
+        const decimal = next === 46 && code < 58 && code > 47 && /\d/.test(text[end + 1] ?? "");
+        if (!inside && !decimal) break;
+      }
+      const word = text.slice(at, end);
+      const folded = word.length > LONGEST_WORD ? "" : fold(word);
+      tokens.push({ mark: "", text: folded, start: at, end, capital: word[0] !== folded[0] });
+      at = end;
+      continue;
+    }
+    const here = text[at] ?? "";
+    if (here === "\n") {
+      let end = at + 1;
+      let lines = 1;
+      for (; end < text.length && /\s/.test(text[end] ?? ""); end++) if (text[end] === "\n") lines++;
+      mark(lines > 1 ? "blank" : "stop", at, end);
+      at = end;
+    } else if (here === "&" || here === "+") {
+      tokens.push({ mark: "", text: "and", start: at, end: at + 1, capital: false });
+      at++;
+    } else {
+      const dash = here === "-" && (text[at - 1] ?? " ").trim() === "";
+      const pause = here === "." && text[at + 1] === ".";
+      const kind = dash || pause ? "comma" : MARKS[here];
+      if (kind !== undefined) mark(kind, at, at + 1);
+      at++;
+      if (pause) while (text[at] === ".") at++;
+    }
+  }
+  return tokens;
+}

@@ -1,0 +1,65 @@
+import type { Ending } from "./language.ts";
+
+/** How English makes many of one. Tried in order. Common practice, no source. */
+export const PLURALS: readonly Ending[] = [
+  { ends: "'s", instead: "" },
+  { ends: "s'", instead: "s" },
+  { ends: "ies", instead: "y" },
+  { ends: "oes", instead: "o" },
+  { ends: "ches", instead: "ch" },
+  { ends: "shes", instead: "sh" },
+  { ends: "xes", instead: "x" },
+  { ends: "sses", instead: "ss" },
+  { ends: "aves", instead: "af" },
+  { ends: "s", instead: "" },
+];
+
+/** How English makes an adjective, a quality or a comparison of a flavour's word. */
+export const ENDINGS: readonly Ending[] = [
+  { ends: "iness", instead: "y", gives: "quality" },
+  { ends: "ness", instead: "", gives: "quality" },
+  { ends: "iest", instead: "y", gives: "more" },
+  { ends: "ier", instead: "y", gives: "more" },
+  { ends: "nner", instead: "n", gives: "more" },
+  { ends: "tter", instead: "t", gives: "more" },
+  { ends: "er", instead: "", gives: "more" },
+  { ends: "er", instead: "e", gives: "more" },
+  { ends: "est", instead: "", gives: "more" },
+  { ends: "ish", instead: "" },
+  { ends: "ish", instead: "y" },
+  { ends: "like", instead: "" },
+  { ends: "ey", instead: "" },
+  { ends: "y", instead: "" },
+  { ends: "y", instead: "e" },
+  { ends: "ty", instead: "" },
+  { ends: "my", instead: "" },
+  { ends: "gy", instead: "" },
+  { ends: "ny", instead: "" },
+];
+
+export const NUMBERS: Readonly<Record<string, number>> = {
+  a: 1,
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  seven: 7,
+  eight: 8,
+  nine: 9,
+  ten: 10,
+  twelve: 12,
+  fifteen: 15,
+  twenty: 20,
+  thirty: 30,
+  forty: 40,
+  fifty: 50,
+  sixty: 60,
+  ninety: 90,
+  hundred: 100,
+  half: 0.5,
+  couple: 2,
+  few: 3,
+  several: 5,
+};

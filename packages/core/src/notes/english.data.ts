@@ -1,0 +1,22 @@
+import { FLAVOURS } from "./english-flavours.data.ts";
+import { LEANING, OWN_TAILS, PHRASES, SHY, TAILS, TURNS } from "./english-grammar.data.ts";
+import { ENDINGS, NUMBERS, PLURALS } from "./english-endings.data.ts";
+import { EVERYDAY, HEARD, SOUNDS } from "./english-slips.data.ts";
+import type { Language } from "./language.ts";
+
+/** English, British and American. */
+export const ENGLISH: Language = {
+  flavours: FLAVOURS,
+  phrases: PHRASES,
+  leaning: LEANING,
+  tails: TAILS,
+  ownTails: OWN_TAILS,
+  shy: SHY,
+  turns: TURNS,
+  plurals: PLURALS,
+  endings: ENDINGS,
+  numbers: NUMBERS,
+  heard: HEARD,
+  everyday: EVERYDAY,
+  sounds: SOUNDS,
+};

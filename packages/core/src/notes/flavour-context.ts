@@ -1,0 +1,81 @@
+import { isFlavour, type Item } from "./find-items.ts";
+import { type Draft, isStop, type Says, says } from "./mention.ts";
+
+const BESIDE: readonly Says[] = [
+  "degree",
+  "where",
+  "not",
+  "more",
+  "less",
+  "unsure",
+  "memory",
+  "there",
+  "amplify",
+];
+const PASSED: readonly Says[] = ["glue", "link"];
+
+const any = (item: Item, kinds: readonly Says[]): boolean =>
+  kinds.some((kind) => says(item, kind) !== undefined);
+
+const sure = ({ lexicon, at }: Draft, item: Item, n: number): boolean =>
+  at[n] !== undefined || (isFlavour(item.senses) && !lexicon.shy.has(item.words));
+
+/** Whether what stands about an item speaks of flavours, so that a common word or a misspelt one may be one. */
+export function inContext(draft: Draft, at: number): boolean {
+  const { items } = draft;
+  if (fragment(items, at)) return true;
+  for (let left = at - 1, steps = 0; left >= 0 && steps < 5; left--, steps++) {
+    const item = items[left];
+    if (item === undefined || isStop(item)) break;
+    if (sure(draft, item, left) || any(item, BESIDE) || item.words === "like" || item.words === "of")
+      return true;
+    if (any(item, ["aside", "idiom", "break"])) break;
+  }
+  for (let right = at + 1, steps = 0; right < items.length && steps < 3; right++, steps++) {
+    const item = items[right];
+    if (item === undefined || isStop(item)) break;
+    if (
+      sure(draft, item, right) ||
+      any(item, ["where", "gone", "lessened", "increased"]) ||
+      says(item, "degree")?.back
+    )
+      return true;
+    if (/^(?:note|notes|aroma|flavour|flavor|taste|character|thing|vibe|vibes)$/.test(item.words))
+      return true;
+    if (any(item, ["aside", "idiom", "break"])) break;
+  }
+  return false;
+}
+
+/** Stricter: right beside a flavour or a phrase that asks for one. For words that are mostly something else. */
+export function inPlainContext(draft: Draft, at: number): boolean {
+  const { items } = draft;
+  let left = at - 1;
+  while (
+    left >= 0 &&
+    items[left]?.mark === "" &&
+    (any(items[left] as Item, PASSED) || says(items[left], "join"))
+  )
+    left--;
+  const before = items[left];
+  if (before !== undefined) {
+    const listed = before.mark === "comma" && left > 0 && sure(draft, items[left - 1] as Item, left - 1);
+    if (listed || (before.mark === "" && sure(draft, before, left))) return true;
+    if (before.mark === "" && any(before, ["degree", "memory"])) return true;
+    if (before.mark === "" && says(before, "where") !== undefined && at - left <= 3) return true;
+    if (before.mark === "colon" && says(items[left - 1], "where")) return true;
+  }
+  let right = at + 1;
+  while (items[right] !== undefined && (says(items[right], "join") || items[right]?.mark === "comma"))
+    right++;
+  const after = items[right];
+  return right <= at + 2 && after !== undefined && after.mark === "" && sure(draft, after, right);
+}
+
+/** All that stands between two marks: "Cork. Dust." */
+function fragment(items: readonly Item[], at: number): boolean {
+  const before = items[at - 1];
+  const after = items[at + 1];
+  const sideBefore = before === undefined || before.mark !== "";
+  return sideBefore && (after === undefined || after.mark !== "") && items.length > 0;
+}

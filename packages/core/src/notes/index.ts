@@ -1,0 +1,6 @@
+export { NOTED, type NotedAttribute } from "./attributes.data.ts";
+export { ENGLISH } from "./english.data.ts";
+export type { Language, Stance, Where } from "./language.ts";
+export { type NoteReader, openReader } from "./open-reader.ts";
+export { type Intensity, type Profile, profileOf } from "./profile-of.ts";
+export type { NoteRead, Observation, Remark } from "./read-note.ts";

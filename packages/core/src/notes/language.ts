@@ -1,0 +1,87 @@
+/** Part of a tasting that an observation is of. */
+export type Where = "nose" | "palate" | "finish" | "whole";
+
+/** Whether it is there: "absent" where not, and all others say that it is. */
+export type Stance = "present" | "absent" | "less" | "more" | "unsure";
+
+/** What a phrase of a language does in a note; what a kind needs besides is optional here and read where the kind is. */
+export interface Said {
+  readonly says:
+    | "degree"
+    | "amplify"
+    | "not"
+    | "gone"
+    | "less"
+    | "lessened"
+    | "more"
+    | "increased"
+    | "as-much"
+    | "unsure"
+    | "there"
+    | "correct"
+    | "said-before"
+    | "than"
+    | "other"
+    | "this"
+    | "aside"
+    | "where"
+    | "idiom"
+    | "liking"
+    | "memory"
+    | "length"
+    | "seconds"
+    | "join"
+    | "break"
+    | "start"
+    | "glue"
+    | "link"
+    | "number";
+  /** Phrases, "|" between. */
+  readonly words: string;
+  /** 0 to 10. */
+  readonly strength?: number;
+  /** Holds for both of "A and B". */
+  readonly of?: true;
+  /** Stands after what it is of. */
+  readonly back?: true;
+  readonly where?: Where;
+  readonly form?: "head" | "heading" | "after" | "verb" | "stays";
+  readonly join?: "and" | "or";
+  readonly unit?: number;
+  readonly liking?: 1 | -1;
+  /** An aside on how it looks. */
+  readonly look?: true;
+  /** Takes back what was said of it before. */
+  readonly retracts?: true;
+  /** A length of the finish that needs no finish beside it. */
+  readonly alone?: true;
+}
+
+/** Endings that make one word of another. */
+export interface Ending {
+  readonly ends: string;
+  readonly instead: string;
+  readonly gives?: "more" | "quality";
+}
+
+/** All that the reader knows of a language: another language is another file of this form. */
+export interface Language {
+  /** Attribute id, or ids with "+" between, to words with "|" between, each perhaps with "=strength". */
+  readonly flavours: Readonly<Record<string, string>>;
+  readonly phrases: readonly Said[];
+  readonly leaning: Readonly<Record<string, number | null>>;
+  readonly tails: string;
+  readonly ownTails: string;
+  readonly shy: string;
+  /** What a word before a flavour makes of its family. */
+  readonly turns: Readonly<Record<string, Readonly<Record<string, string>>>>;
+  readonly plurals: readonly Ending[];
+  readonly endings: readonly Ending[];
+  readonly numbers: Readonly<Record<string, number>>;
+  /** What dictation hears for a flavour: heard to meant, taken only where a flavour is spoken of. */
+  readonly heard: Readonly<Record<string, string>>;
+  /** Everyday words that stand near a flavour's spelling and are not it. */
+  readonly everyday: string;
+  /** The same sound, written once: each pattern of letters with what is left of it. */
+  readonly sounds: readonly (readonly [letters: string, sound: string])[];
+}

@@ -1,0 +1,52 @@
+import type { Item } from "./find-items.ts";
+import type { Where } from "./language.ts";
+import type { Lexicon, Sense } from "./lexicon.ts";
+
+/** A flavour that a note speaks of, while it is being read. */
+export interface Mention {
+  /** Its item; it may reach over those that follow, up to `last`. */
+  readonly at: number;
+  readonly last: number;
+  readonly word: string;
+  readonly attributes: readonly string[];
+  /** What the word itself says of the strength. */
+  readonly inherent: number | null;
+  degrees: { readonly strength: number; readonly amplify: boolean }[];
+  amplified: boolean;
+  not: boolean;
+  gone: boolean;
+  retracts: boolean;
+  less: boolean;
+  more: boolean;
+  unsure: boolean;
+  /** Not of this glass, or taken back: no observation. */
+  dropped: boolean;
+  compared: boolean;
+  where: Where;
+  times: number;
+}
+
+/** A note on its way from items to observations. */
+export interface Draft {
+  readonly items: readonly Item[];
+  readonly lexicon: Lexicon;
+  readonly mentions: Mention[];
+  /** The mention that begins at an item, or reaches over it. */
+  readonly at: (Mention | undefined)[];
+}
+
+export type Says = Exclude<Sense["says"], "flavour" | "heard">;
+export type SaidSense = Extract<Sense, { readonly says: Says }>;
+
+/** What an item says of that kind, if anything. */
+export function says(item: Item | undefined, kind: Says): SaidSense | undefined {
+  if (item === undefined) return undefined;
+  for (const sense of item.senses) if (sense.says === kind) return sense;
+  return undefined;
+}
+
+/** Whether an item stands for a word that no phrase has. */
+export const isPlain = (item: Item): boolean => item.mark === "" && item.senses.length === 0;
+
+export const isStop = (item: Item | undefined): boolean =>
+  item === undefined || item.mark === "stop" || item.mark === "ask" || item.mark === "blank";

@@ -1,0 +1,61 @@
+import { type Draft, isStop, type Mention, says } from "./mention.ts";
+
+const BEFORE = 6;
+const AFTER = 9;
+
+/** "plum, no, cherry": leaves out the flavour that was put right. */
+export function takeBack(draft: Draft): void {
+  const { items } = draft;
+  for (const [n, item] of items.entries()) {
+    if (item.mark !== "" || says(item, "correct") === undefined) continue;
+    if (says(item, "not") && !puts(draft, n)) continue;
+    const wrong = last(draft, n);
+    const right = next(draft, n);
+    if (wrong === undefined || right === undefined) continue;
+    wrong.dropped = true;
+    // "no, not plum, cherry" names the wrong one again.
+    if (
+      right.word === wrong.word &&
+      draft.mentions[draft.mentions.indexOf(right) + 1] &&
+      (right.not || /\bnot\b/.test(item.words))
+    )
+      right.dropped = true;
+    else if (says(item, "not")) right.not = false;
+  }
+  for (const [n, mention] of draft.mentions.entries()) {
+    if (!mention.retracts) continue;
+    for (const before of draft.mentions.slice(0, n))
+      if (before.word === mention.word && !before.not) before.dropped = true;
+  }
+}
+
+/** Whether a bare "no" puts right rather than denies: a mark behind it, or the same kind of thing on both sides. */
+function puts(draft: Draft, n: number): boolean {
+  const { items, at } = draft;
+  const after = items[n + 1];
+  if (after?.mark === "comma") return true;
+  const [left, right] = [at[n - 1], at[n + 1]];
+  return left !== undefined && right !== undefined && family(left) === family(right);
+}
+
+const family = ({ attributes }: Mention): string => attributes[0]?.split(".")[0] ?? "";
+
+function last({ items, at }: Draft, n: number): Mention | undefined {
+  let stops = 0;
+  for (let m = n - 1; m >= 0 && m >= n - BEFORE; m--) {
+    if (isStop(items[m]) && ++stops > 1) return undefined;
+    const mention = at[m];
+    if (mention && !mention.dropped) return mention;
+  }
+  return undefined;
+}
+
+function next({ items, at }: Draft, n: number): Mention | undefined {
+  for (let m = n + 1; m < items.length && m <= n + AFTER; m++) {
+    if (items[m]?.mark === "blank" || says(items[m], "where")) return undefined;
+    if (isStop(items[m]) && m > n + 2) return undefined;
+    const mention = at[m];
+    if (mention) return mention;
+  }
+  return undefined;
+}

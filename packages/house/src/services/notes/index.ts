@@ -1,0 +1,1 @@
+export { noteHandlers } from "./read.ts";
