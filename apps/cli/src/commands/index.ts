@@ -9,6 +9,13 @@ import { flightAdd } from "./flight/add.ts";
 import { flightList, flightShow } from "./flight/list.ts";
 import { flightCallOff, flightPoured, flightPourList } from "./flight/pouring.ts";
 import { findingsList, flightFinding, flightReveal, flightUndersides } from "./flight/reveal.ts";
+import {
+  findingsFlight,
+  findingsLeague,
+  findingsRecipe,
+  findingsTaster,
+  findingsWhiskey,
+} from "./findings/findings.ts";
 import { flightLock, flightSheetEdit, flightSheetShow } from "./flight/sheet.ts";
 import { flightFree, flightTake } from "./flight/take.ts";
 import { householdAdd } from "./household/add.ts";
@@ -118,3 +125,18 @@ export const commands: readonly Command[] = [
   doorSignIn,
   doorSignOut,
 ];
+  findingsFlight,
+  findingsRecipe,
+  findingsWhiskey,
+  findingsTaster,
+  findingsLeague,
+  couldShowDiffer,
+  couldShowInTurn,
+  couldShowMatch,
+  couldShowRank,
+  differ,
+  differInTurn,
+  match,
+  rank,
+  pairs,
+  mixture,

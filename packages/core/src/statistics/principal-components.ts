@@ -30,6 +30,8 @@ export function principalComponents(table: NumberTable, components: number): Pri
   if (!Number.isInteger(components) || components < 1 || components > width) {
     throw new RangeError(`principalComponents requires 1 to ${width} components, got ${components}`);
   }
+  const short = width > table.length ? fromItems(table, components) : null;
+  if (short !== null) return short;
   const { values, vectors } = symmetricEigen(covarianceOf(table));
   const all = values.reduce((sum, x) => sum + Math.max(0, x), 0);
   if (!(all > 0)) throw new RangeError("principalComponents requires items that differ, got equal rows");
@@ -41,5 +43,32 @@ export function principalComponents(table: NumberTable, components: number): Pri
     loadings,
     variances: values.slice(0, components).map((x) => Math.max(0, x)),
     shares: values.slice(0, components).map((x) => Math.max(0, x) / all),
+  };
+}
+
+/**
+ * The same from the items' products with each other, which are fewer than the attributes'; null where a component has no variance and
+ * its direction would be any.
+ */
+function fromItems(table: NumberTable, components: number): PrincipalComponents | null {
+  const rows = centredColumns(table);
+  const product = (a: readonly number[], b: readonly number[]): number =>
+    a.reduce((sum, x, j) => sum + x * (b[j] as number), 0);
+  const { values, vectors } = symmetricEigen(rows.map((a) => rows.map((b) => product(a, b))));
+  const all = values.reduce((sum, x) => sum + Math.max(0, x), 0);
+  const kept = values.slice(0, components);
+  if (kept.length < components || kept.some((x) => !(x > 1e-10 * all))) return null;
+  const loadings = kept.map((value, c) => {
+    const along = (rows[0] ?? []).map((_, j) =>
+      rows.reduce((sum, row, i) => sum + (row[j] as number) * (vectors[c]?.[i] as number), 0),
+    );
+    const largest = along.reduce((most, x) => (Math.abs(x) > Math.abs(most) + 1e-12 ? x : most), 0);
+    return along.map((x) => (x * Math.sign(largest)) / Math.sqrt(value));
+  });
+  return {
+    scores: rows.map((row) => loadings.map((loading) => product(row, loading))),
+    loadings,
+    variances: kept.map((x) => x / (table.length - 1)),
+    shares: kept.map((x) => x / all),
   };
 }

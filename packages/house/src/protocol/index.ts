@@ -173,3 +173,17 @@ export {
   VesselKind,
 } from "./vessel.ts";
 export { Cask, GrainShare, Whiskey, WhiskeyDraft, WhiskeyEdit, WhiskeyKind, WoodSpecies } from "./whiskey.ts";
+export {
+  ApartFound,
+  KnownFound,
+  League,
+  MapFound,
+  MixUpsFound,
+  RecipeFinding,
+  ScoresFound,
+  TasterFinding,
+  WeighedFlight,
+  WhiskeyFinding,
+  WordsFound,
+  WorthsFound,
+} from "./weighed.ts";

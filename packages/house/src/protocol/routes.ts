@@ -94,6 +94,7 @@ export interface Route<
   readonly says: string;
   readonly query: Q;
   readonly body: B;
+import { League, RecipeFinding, TasterFinding, WeighedFlight, WhiskeyFinding } from "./weighed.ts";
   readonly answer: R;
   readonly status: 200 | 201 | 204;
   /** Which bearer token the route reads: see SPEC.md of services. */
@@ -585,3 +586,27 @@ export type BodyOf<N extends RouteName | StreamName> = Given<Routes[N]["body"]>;
 export type QueryRead<N extends RouteName | StreamName> = Read<Routes[N]["query"]>;
 export type BodyRead<N extends RouteName | StreamName> = Read<Routes[N]["body"]>;
 export type AnswerOf<N extends RouteName | StreamName> = Read<Routes[N]["answer"]>;
+  getWeighedFlight: route(
+    "GET",
+    `${F}/finding/weighed`,
+    "What the sheets of a revealed flight can carry: worths, mix-ups, what was known.",
+    { answer: WeighedFlight, opens: EVERY_ROLE },
+  ),
+  getRecipeFinding: route("GET", `${H}/recipes/:recipe/finding`, "A recipe over all its revealed flights.", {
+    answer: RecipeFinding,
+  }),
+  getWhiskeyFinding: route(
+    "GET",
+    `${H}/whiskeys/:whiskey/finding`,
+    "A whiskey as it was poured in revealed flights.",
+    { answer: WhiskeyFinding },
+  ),
+  getTasterFinding: route(
+    "GET",
+    `${H}/tasters/:taster/finding`,
+    "One taster over all their revealed flights.",
+    { answer: TasterFinding },
+  ),
+  getLeague: route("GET", `${H}/league`, "Own blends beside each other, by all revealed flights.", {
+    answer: League,
+  }),

@@ -2,6 +2,7 @@ import { batchHandlers, planHandlers } from "./batches/index.ts";
 import { bottleHandlers, transferHandlers, vesselHandlers, whiskeyHandlers } from "./shelf/index.ts";
 import { doorHandlers } from "./door/index.ts";
 import { demoHandlers } from "./demo/load-demo.ts";
+import { evidenceHandlers } from "./evidence/index.ts";
 import { exportHandlers, restoreHandlers } from "./archive/index.ts";
 import { findingHandlers, recordHandlers, revealHandlers } from "./findings/index.ts";
 import {
@@ -50,6 +51,7 @@ export const allHandlers: Handlers = {
   ...findingHandlers,
   ...recordHandlers,
   ...closingHandlers,
+  ...evidenceHandlers,
   ...openJoiningHandlers,
   ...joinHandlers,
   ...watchHandlers,

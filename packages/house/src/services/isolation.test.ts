@@ -95,6 +95,11 @@ const attempts: Partial<Record<RouteName | StreamName, Attempt>> = {
   revealFlight: { body: () => ({}) },
   getFinding: {},
   listFindings: {},
+  getWeighedFlight: {},
+  getRecipeFinding: {},
+  getWhiskeyFinding: {},
+  getTasterFinding: {},
+  getLeague: {},
 };
 
 const slot = (ids: Ids) => ({ parts: 1, of: { kind: "whiskey", whiskeyId: ids["whiskey"] } });

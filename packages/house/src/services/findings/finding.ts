@@ -40,19 +40,23 @@ async function lineOf(
   return { flightId, name, revealedAt: revealedAt ?? "", glasses, ...line };
 }
 
+/** F12: 409 before the reveal, the same for every caller. */
+export function needRevealed({ state }: FlightRow): void {
+  if (state === "revealed") return;
+  refuse(409, {
+    code: "not_revealed",
+    path: ["flight"],
+    limit: "a flight that is revealed",
+    received: state,
+    message: `the finding requires a flight that is revealed, got one that is ${state}`,
+  });
+}
+
 export const findingHandlers: Handlers<"getFinding" | "listFindings"> = {
   getFinding: ({ house, at }) =>
     house.store.transaction(async (records) => {
       const flight = await knownFlight(records, at);
-      if (flight.state !== "revealed") {
-        refuse(409, {
-          code: "not_revealed",
-          path: ["flight"],
-          limit: "a flight that is revealed",
-          received: flight.state,
-          message: `the finding requires a flight that is revealed, got one that is ${flight.state}`,
-        });
-      }
+      needRevealed(flight);
       return findingOf(records, flight, await tasterNames(records, at.household));
     }),
 

@@ -22,9 +22,9 @@ export function roundsOf(flight: FlightRow, key: FlightKey, sheet: SheetRow): re
 }
 
 /** Pairs put the same way again: the law of pairs turned round, from the other end. */
-const keptLaw = (glasses: number): CountLaw => countLaw(inversionLaw(glasses).exactly.toReversed());
+export const keptLaw = (glasses: number): CountLaw => countLaw(inversionLaw(glasses).exactly.toReversed());
 
-function keptOf(first: readonly number[], second: readonly number[]): number {
+export function keptOf(first: readonly number[], second: readonly number[]): number {
   const places = first.map((glass) => second.indexOf(glass));
   return places.reduce(
     (sum, place, i) => sum + places.slice(i + 1).filter((later) => later > place).length,

@@ -139,6 +139,7 @@ async function everyAnswer(it: World, tokens: readonly (string | null)[]): Promi
   const asked = everyGet({
     household: [shelf.household],
     whiskey: shelf.whiskeyIds,
+    taster: shelf.tasterIds,
     vessel: [...shelf.vesselIds, ...it.bottleIds],
     transfer: items.map(({ id }) => id),
     flight: [it.flight],

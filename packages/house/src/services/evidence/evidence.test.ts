@@ -1,0 +1,164 @@
+import { eachDatabase, temporaryHouse } from "@partsproof/testkit";
+import { describe, expect, test } from "vitest";
+import { type EveningShelf, eveningShelf, lock, setFlight, takeSheets } from "../fixtures/evening.ts";
+import { refusalOf } from "../fixtures/refusal.ts";
+
+const blank = { nose: "", palate: "", finish: "" };
+
+/** What a taster writes, by bottle number: the guess for each, the ranking best first, a word, a score. */
+interface Writing {
+  readonly guesses?: Readonly<Record<number, number>>;
+  readonly best?: readonly number[];
+  readonly word?: string;
+}
+
+/** A flight of these bottles poured and written on; revealed where told. */
+async function evening(
+  shelf: EveningShelf,
+  glasses: readonly number[],
+  writings: readonly Writing[],
+  reveal = true,
+): Promise<string> {
+  const { client, household, vesselIds, nameIds } = shelf;
+  const made = await setFlight(shelf, glasses, { name: `Evening ${glasses.join("")}` });
+  const at = { household, flight: made.flight.id };
+  const token = made.pourerToken ?? "";
+  await client("markPoured", { at, token });
+  const list = await client("getPourList", { at, token });
+  for (const [row, taken] of (await takeSheets(shelf, at.flight)).entries()) {
+    const writing = writings[row] ?? {};
+    const codeOf = (bottle: number): string =>
+      list.tasters[row]?.glasses.find(({ vesselId }) => vesselId === vesselIds[bottle])?.code ?? "";
+    await client("editSheet", {
+      at: { ...at, sheet: taken.sheet.id },
+      token: taken.token,
+      body: {
+        version: taken.sheet.version,
+        guesses: Object.entries(writing.guesses ?? {}).map(([bottle, guess]) => ({
+          code: codeOf(Number(bottle)),
+          nameId: nameIds[guess] ?? "",
+        })),
+        ranking: writing.best === undefined ? null : writing.best.map((bottle) => [codeOf(bottle)]),
+        notes:
+          writing.word === undefined
+            ? []
+            : glasses.map((bottle, i) => ({
+                code: codeOf(bottle),
+                first: { ...blank, nose: i === 0 ? (writing.word ?? "") : "water" },
+                second: blank,
+                score: 70 + i,
+              })),
+      },
+    });
+    await lock(shelf, taken);
+  }
+  if (reveal) await client("revealFlight", { at, token: made.hostToken, body: {} });
+  return at.flight;
+}
+
+const swapped: Writing = { guesses: { 0: 1, 1: 0, 2: 2 }, best: [2, 0, 1], word: "Marzipan" };
+
+eachDatabase((database) => {
+  describe(`evidence (${database})`, () => {
+    test("E1 a sealed flight leaves no trace on any page, and is weighed after its reveal only", async () => {
+      await using house = await temporaryHouse(database);
+      const shelf = await eveningShelf(house.client, { whiskeys: 3, tasters: 2 });
+      const { household } = shelf;
+      await evening(shelf, [0, 1, 2], [swapped, swapped]);
+      const pages = async () => {
+        const at = { household };
+        return JSON.stringify([
+          await Promise.all(
+            shelf.whiskeyIds.map((whiskey) => house.client("getWhiskeyFinding", { at: { ...at, whiskey } })),
+          ),
+          await Promise.all(
+            shelf.tasterIds.map((taster) => house.client("getTasterFinding", { at: { ...at, taster } })),
+          ),
+          await house.client("getLeague", { at }),
+        ]);
+      };
+      const before = await pages();
+      const flight = await evening(shelf, [0, 1], [{ guesses: { 0: 0, 1: 1 }, best: [0, 1] }], false);
+      expect(await pages()).toBe(before);
+      const at = { household, flight };
+      const sealed = await refusalOf(house.client("getWeighedFlight", { at }));
+      expect(sealed).toEqual(await refusalOf(house.client("getFinding", { at })));
+      expect(sealed).toMatchObject({ status: 409, codes: ["not_revealed"] });
+      await house.client("callOffFlight", { at, token: "0".repeat(64) }).catch(() => undefined);
+      expect(await pages()).toBe(before);
+    });
+
+    test("E3 E4 mix-ups and names by hand: two of three swapped on two sheets", async () => {
+      await using house = await temporaryHouse(database);
+      const shelf = await eveningShelf(house.client, { whiskeys: 3, tasters: 2 });
+      const flight = await evening(shelf, [0, 1, 2], [swapped, swapped]);
+      const at = { household: shelf.household, flight };
+      const { known, mixUps } = await house.client("getWeighedFlight", { at });
+      // Of 3 names 2, 3 and 1 of the 6 ways have 0, 1 and 3 right; two sheets give 2 or more right in
+      // 1 − (2·2 + 2·2·3)/36 = 20/36 of all cases.
+      expect(known).toMatchObject({ guessed: 6, right: 2, luck: { p: 20 / 36, fraction: "5/9" } });
+      expect(known?.low).toBe(0);
+      // With the third glass right the other two can only be wrong the one way round: nothing stands out.
+      expect(mixUps?.pairs.map(({ there, back, p }) => [there, back, p])).toEqual([[2, 2, 1]]);
+      const byName = new Map(mixUps?.names.map(({ key }, i) => [key, i]));
+      const [a = 0, b = 0, c = 0] = shelf.nameIds.map((nameId) => byName.get(nameId));
+      expect([mixUps?.board[a]?.[b], mixUps?.board[b]?.[a], mixUps?.board[c]?.[c]]).toEqual([2, 2, 2]);
+    });
+
+    test("E2 worths: probabilities that hang together, the word with its number, the same again from the same sheets", async () => {
+      await using house = await temporaryHouse(database);
+      const shelf = await eveningShelf(house.client, { whiskeys: 4, tasters: 3 });
+      const flight = await evening(
+        shelf,
+        [0, 1, 2],
+        Array.from({ length: 3 }, () => ({ best: [2, 0, 1] })),
+      );
+      await evening(
+        shelf,
+        [2, 3],
+        Array.from({ length: 3 }, () => ({ best: [2, 3] })),
+      );
+      const at = { household: shelf.household };
+      const { worths } = await house.client("getWeighedFlight", { at: { ...at, flight } });
+      expect(worths?.counted).toEqual({ flights: 1, sheets: 3, tasters: 3 });
+      expect(worths?.items.map(({ label }) => label.slice(-1))).toEqual(["C", "A", "B"]);
+      for (const { ranks } of worths?.items ?? [])
+        expect(ranks.reduce((sum, p) => sum + p, 0)).toBeCloseTo(1, 9);
+      worths?.better.forEach((row, i) =>
+        row.forEach((p, j) => expect(p + (worths.better[j]?.[i] ?? Number.NaN)).toBeCloseTo(1, 9)),
+      );
+      expect(worths?.best.sentence).toMatch(
+        /^Saltreach Tide No\. C is .* best of the 3 \(probability 0\.\d\d, by luck 0\.33; .*3 sheets\)\.$/,
+      );
+      expect(worths?.pairsSaid).toMatch(/^2 pairs are looked at and all are shown\./);
+      const whiskey = shelf.whiskeyIds[2] ?? "";
+      const page = await house.client("getWhiskeyFinding", { at: { ...at, whiskey } });
+      expect(page.worths?.counted).toEqual({ flights: 2, sheets: 6, tasters: 3 });
+      expect(page.worths?.items.map(({ rankings }) => rankings).toSorted()).toEqual([3, 3, 3, 6]);
+      expect(page.worths?.items[0]?.key).toBe(`whiskey:${whiskey}`);
+      expect(await house.client("getWhiskeyFinding", { at: { ...at, whiskey } })).toEqual(page);
+      // No blend of one's own was poured, so there is no league.
+      expect((await house.client("getLeague", { at })).worths).toBeNull();
+    });
+
+    test("E6 E7 words once a glass and never tested, scores by tasters' means", async () => {
+      await using house = await temporaryHouse(database);
+      const shelf = await eveningShelf(house.client, { whiskeys: 3, tasters: 2 });
+      await evening(shelf, [0, 1, 2], [swapped, swapped]);
+      await evening(shelf, [0, 1], [{ word: "Marzipan, marzipan" }]);
+      const at = { household: shelf.household, whiskey: shelf.whiskeyIds[0] ?? "" };
+      const page = await house.client("getWhiskeyFinding", { at });
+      expect(page.words).toMatchObject({ glasses: 3, words: [{ word: "marzipan", here: 3, elsewhere: 0 }] });
+      expect(page.words?.said).toContain("not tested");
+      // All scored 70: no interval is made of that, and it says why.
+      expect(page.scores).toMatchObject({ mean: 70, low: null, high: null, tasters: 2, scores: 3 });
+      expect(page.scores?.sentence).toContain("no certainty");
+      const taster = { household: shelf.household, taster: shelf.tasterIds[0] ?? "" };
+      const one = await house.client("getTasterFinding", { at: taster });
+      expect(one.guesses.map(({ guessed, right, byLuck }) => [guessed, right, byLuck])).toEqual([[3, 1, 1]]);
+      expect(one.cannotTell).toEqual([
+        "Has not shown to name glasses better than luck: 1 of 3 right (p = 0.67).",
+      ]);
+    });
+  });
+});

@@ -1,0 +1,1 @@
+export { evidenceHandlers } from "./evidence-handlers.ts";

@@ -1,0 +1,40 @@
+import type { WordsFound } from "../../protocol/index.ts";
+import type { FlightEvidence, SheetEvidence } from "./flight-evidence.ts";
+
+/** Words shown, and how often one must have been said to be shown. */
+const MOST_WORDS = 8;
+const LEAST_SAID = 2;
+
+/** E7: words said of some glasses more than of the others, counted once a glass and not tested; null where none were. */
+export function wordsFound(
+  flights: readonly FlightEvidence[],
+  isHere: (nameId: string, sheet: SheetEvidence) => boolean,
+): WordsFound | null {
+  const [here, elsewhere] = [new Map<string, number>(), new Map<string, number>()];
+  const glasses = { here: 0, elsewhere: 0 };
+  for (const flight of flights) {
+    for (const sheet of flight.sheets) {
+      sheet.order.forEach((glass, i) => {
+        const words = sheet.words[i] ?? [];
+        if (words.length === 0) return;
+        const own = isHere(flight.glasses[glass]?.nameId ?? "", sheet);
+        glasses[own ? "here" : "elsewhere"] += 1;
+        const counts = own ? here : elsewhere;
+        for (const word of words) counts.set(word, (counts.get(word) ?? 0) + 1);
+      });
+    }
+  }
+  if (glasses.here === 0) return null;
+  const more = (word: string, times: number): number =>
+    (times + 0.5) / (glasses.here + 1) / (((elsewhere.get(word) ?? 0) + 0.5) / (glasses.elsewhere + 1));
+  return {
+    glasses: glasses.here,
+    otherGlasses: glasses.elsewhere,
+    words: [...here]
+      .filter(([, times]) => times >= LEAST_SAID)
+      .toSorted(([a, m], [b, n]) => more(b, n) - more(a, m) || n - m || (a < b ? -1 : 1))
+      .slice(0, MOST_WORDS)
+      .map(([word, times]) => ({ word, here: times, elsewhere: elsewhere.get(word) ?? 0 })),
+    said: "Counted once a glass and not tested: among so many words some stand out by luck.",
+  };
+}
