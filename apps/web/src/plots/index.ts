@@ -1,3 +1,13 @@
 export { DotPlot } from "./dot-plot.tsx";
 export { PairPlot } from "./pair-plot.tsx";
 export { RankPlot } from "./rank-plot.tsx";
+export { drawBoard } from "./drawn/draw-board.ts";
+export { drawDumbbells } from "./drawn/draw-dumbbells.ts";
+export { drawIntervals } from "./drawn/draw-intervals.ts";
+export { drawMap } from "./drawn/draw-map.ts";
+export { drawRibbons } from "./drawn/draw-ribbons.ts";
+export { Figure } from "./drawn/figure.tsx";
+export { offerFile } from "./drawn/save-figure.ts";
+export { escaped, standaloneSvg } from "./drawn/standalone.ts";
+export { WIDTHS } from "./drawn/drawing.ts";
+export { DrawFigure } from "./drawn/draw-figure.tsx";

@@ -4,6 +4,7 @@ import { screens as about } from "./about/screens.ts";
 import { screens as batches } from "./batches/screens.ts";
 import { screens as closest } from "./closest/screens.ts";
 import { screens as door } from "./door/screens.ts";
+import { screens as evidence } from "./evidence/screens.ts";
 import { screens as findings } from "./findings/screens.ts";
 import { screens as flights } from "./flights/screens.ts";
 import { screens as front } from "./front/screens.ts";
@@ -35,6 +36,7 @@ const table = [
   ...flights,
   ...sheet,
   ...pour,
+  ...evidence,
   ...findings,
   ...household,
   ...about,

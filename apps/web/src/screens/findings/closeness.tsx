@@ -15,12 +15,14 @@ interface ClosenessProps {
 export function Closeness({ found, ranksOf }: ClosenessProps) {
   const { order, sheets, first, luck } = found;
   const [sheet] = sheets;
-  const closest = order.filter(({ place }) => place === order[0]?.place).map(({ label }) => label);
+  const others = order.filter(({ target }) => !target);
+  const best = Math.min(...others.map(({ place }) => place));
+  const closest = others.filter(({ place }) => place === best).map(({ label }) => label);
   return (
     <Section title="How close to the target">
       {order.length > 0 && sheet !== undefined && (
         <RankPlot
-          title={`${listed(closest)} came closest`}
+          title={`Of the others, ${listed(closest)} came closest to ${found.target.label}`}
           glasses={sheet.of}
           rows={order.map((row) => ({
             key: String(row.glass),

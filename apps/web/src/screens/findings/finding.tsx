@@ -1,7 +1,7 @@
 import type { Finding } from "@partsproof/house/protocol";
-import { useAsk } from "../../api.ts";
+import { useAskKept } from "../../api.ts";
 import { printDay } from "../../figures/index.ts";
-import { Broken, Busy, LinkButton, Page, Section } from "../../parts/index.ts";
+import { Broken, Busy, LinkButton, OutOfReach, Page, Section } from "../../parts/index.ts";
 import { Link } from "../../router/index.ts";
 import { useFlightToken } from "../../session/index.ts";
 import { countGlasses } from "../flights/flight-state.ts";
@@ -17,6 +17,9 @@ import { NotesByGlass } from "./notes-by-glass.tsx";
 import { Ranks } from "./ranks.tsx";
 import { ranksOfGlass } from "./ranked-glasses.ts";
 import { Repeats } from "./repeats.tsx";
+import { Invented } from "../evidence/invented.tsx";
+import { writeUpPath } from "../evidence/paths.ts";
+import WeighedSections from "../evidence/weighed-sections.tsx";
 import { Say } from "./say.tsx";
 import { Sets } from "./sets.tsx";
 import "./finding.css";
@@ -26,12 +29,18 @@ export default function FindingPage({ params }: ScreenProps) {
   const household = params["household"] ?? "";
   const flight = params["flight"] ?? "";
   const token = useFlightToken(flight);
-  const asked = useAsk("getFinding", {
+  const asked = useAskKept("getFinding", {
     at: { household, flight },
     ...(token === undefined ? {} : { token }),
   });
   const back = { to: `/h/${household}/findings`, label: "Findings" };
-  if (asked.state === "here") return <Shown finding={asked.answer} household={household} back={back} />;
+  if (asked.state === "here")
+    return (
+      <>
+        <OutOfReach refusal={asked.refusal} />
+        <Shown finding={asked.answer} household={household} back={back} />
+      </>
+    );
   const sealed = asked.state === "broken" && asked.refusal.issues.some(({ code }) => code === "not_revealed");
   return (
     <Page title="Finding" back={back}>
@@ -77,6 +86,7 @@ function Shown({ finding, household, back }: ShownProps) {
         </>
       }
     >
+      <Invented />
       {finding.sets !== null && <Sets found={finding.sets} />}
       {finding.closeness !== null ? (
         <Closeness found={finding.closeness} ranksOf={(glass) => ranksOfGlass(finding, glass)} />
@@ -87,6 +97,7 @@ function Shown({ finding, household, back }: ShownProps) {
       {finding.agreement !== null && <Agreement found={finding.agreement} />}
       <Repeats finding={finding} />
       {flight.question === "which_is_which" && <Guesses finding={finding} />}
+      <WeighedSections household={household} flight={flight.id} />
       <Say finding={finding} />
       <ShuffleSeen finding={finding} />
       <Section title="What was left out">
@@ -110,6 +121,7 @@ function Shown({ finding, household, back }: ShownProps) {
       </Section>
       <div className="form-actions no-paper">
         <LinkButton to={revealPath(household, flight.id)}>See the glasses opened again</LinkButton>
+        <LinkButton to={writeUpPath(household, flight.id)}>Write-up to print or pass on</LinkButton>
         <LinkButton to={flightsPath(household)}>Set the next flight</LinkButton>
       </div>
     </Page>

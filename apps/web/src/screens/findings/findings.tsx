@@ -5,6 +5,8 @@ import { Link } from "../../router/index.ts";
 import { useHousehold } from "../../session/index.ts";
 import { countGlasses } from "../flights/flight-state.ts";
 import { findingPath, flightsPath } from "../flights/paths.ts";
+import { AcrossFlights } from "../evidence/across-flights.tsx";
+import { Invented } from "../evidence/invented.tsx";
 import { Headline } from "./headline.tsx";
 import "./findings.css";
 
@@ -14,6 +16,7 @@ export default function Findings() {
   const findings = useAskAll("listFindings", { at: { household } });
   return (
     <Page title="Findings" lead="What the glasses said, and how much of it could be luck.">
+      <Invented />
       {findings.state === "busy" && <Busy what="the findings" />}
       {findings.state === "broken" && <Broken asked={findings} title="The findings could not be fetched" />}
       {findings.state === "here" && findings.answer.length === 0 && (
@@ -45,6 +48,7 @@ export default function Findings() {
           ))}
         </ol>
       )}
+      {findings.state === "here" && findings.answer.length > 0 && <AcrossFlights household={household} />}
     </Page>
   );
 }

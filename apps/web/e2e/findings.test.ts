@@ -1,0 +1,95 @@
+import { readFile } from "node:fs/promises";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { picture } from "./fixtures/picture.ts";
+import { type Evening, startEvening } from "./fixtures/start-evening.ts";
+
+const CASE_MS = 120_000;
+
+describe("what flights say together, in a real browser", () => {
+  let evening: Evening;
+  let page: Page;
+  let home = "";
+  let ids: Readonly<Record<"flight" | "recipe" | "whiskey" | "taster", string>>;
+
+  beforeAll(async () => {
+    evening = await startEvening();
+    page = await evening.phone("blender");
+    const { id: household } = await evening.api("loadDemo", {});
+    const at = { household };
+    const named = (all: readonly { readonly id: string; readonly name: string }[], name: string): string =>
+      all.find((one) => one.name.includes(name))?.id ?? "";
+    const findings = (await evening.api("listFindings", { at })).items;
+    home = `/h/${household}/findings`;
+    ids = {
+      flight: findings.find(({ name }) => name === "Beside the Lamp")?.flightId ?? "",
+      recipe: named((await evening.api("listRecipes", { at })).items, "Wick and Rye"),
+      whiskey: named((await evening.api("listWhiskeys", { at, query: { limit: 200 } })).items, "Lamplighter"),
+      taster: named((await evening.api("listTasters", { at })).items, "Tamsel"),
+    };
+  }, 240_000);
+  afterAll(() => evening.end(), 60_000);
+
+  const saved = async (button: string): Promise<{ name: string; bytes: Buffer }> => {
+    const coming = page.waitForEvent("download");
+    await page.getByRole("button", { name: button }).first().click();
+    const download = await coming;
+    return { name: download.suggestedFilename(), bytes: await readFile(await download.path()) };
+  };
+
+  it("every page states its finding, says that it is invented, and is sound at every size", {
+    timeout: CASE_MS,
+  }, async () => {
+    const pages: readonly (readonly [string, string, RegExp])[] = [
+      ["flight", `/${ids.flight}`, /Lamplighter.* ranked first/],
+      ["recipe", `/recipes/${ids.recipe}`, /better than Wick and Rye/],
+      ["whiskey", `/whiskeys/${ids.whiskey}`, /named right in 3 of 8 glasses, which could well be luck/],
+      ["taster", `/tasters/${ids.taster}`, /Tamsel named 10 of 17 glasses right/],
+      ["league", "/league", /is (perhaps|likely) the best of the 3/],
+      ["write-up", `/${ids.flight}/write-up`, /Write-up: Beside the Lamp/],
+    ];
+    for (const [name, path, title] of pages) {
+      await page.goto(home + path);
+      await page.getByRole("heading", { level: 1, name: title }).waitFor();
+      await page.locator(".drawn").first().waitFor();
+      await page
+        .getByText(/^Invented/)
+        .first()
+        .waitFor();
+      await evening.looks.over(page, `finding of a ${name}`);
+      await picture(page, `finding-${name}`);
+    }
+    expect(evening.looks.take()).toStrictEqual([]);
+  });
+
+  it("a figure and the write-up are saved as files that stand alone", { timeout: CASE_MS }, async () => {
+    await page.goto(`${home}/league`);
+    await page.getByText("As a table, and as files").first().click();
+    await page.getByRole("columnheader", { name: "Log worth" }).waitFor();
+    const svg = await saved("Save as SVG");
+    expect(svg.name).toBe("league-worths.svg");
+    expect(svg.bytes.toString()).toMatch(
+      /^<svg xmlns[\s\S]*<title>[^<]*best of the 3<\/title>[\s\S]*<\/svg>$/,
+    );
+    const png = await saved("Save as PNG");
+    // The signature of PNG (ISO/IEC 15948, 5.2), and a picture as wide as it was drawn, twice over.
+    expect([...png.bytes.subarray(0, 8)]).toEqual([137, 80, 78, 71, 13, 10, 26, 10]);
+    expect(png.bytes.readUInt32BE(16)).toBe(2 * (720 + 32));
+    const csv = await saved("Save as CSV");
+    expect(csv.bytes.toString().split("\r\n")).toHaveLength(5);
+    await page.goto(`${home}/${ids.flight}/write-up`);
+    const file = await saved("Save as one file");
+    expect(file.name).toBe("beside-the-lamp.html");
+    const html = file.bytes.toString();
+    expect(html).not.toMatch(/<script|<link|src=|https?:\/\/(?!www\.w3\.org\/)/);
+    // Opened by itself it shows the same, and asks nobody for anything.
+    const alone = await evening.phone("reader");
+    const asked: string[] = [];
+    alone.on("request", (request) => asked.push(request.url()));
+    await alone.setContent(html);
+    await alone.getByRole("heading", { name: "Beside the Lamp" }).waitFor();
+    await alone.getByText(/made up/).waitFor();
+    expect(asked.filter((url) => !url.startsWith("data:"))).toEqual([]);
+    expect(evening.troubles.take()).toStrictEqual([]);
+  });
+});

@@ -1,0 +1,104 @@
+import type { WorthsFound } from "@partsproof/house/protocol";
+import { Section } from "../../parts/index.ts";
+import { drawIntervals, drawRibbons, Figure } from "../../plots/index.ts";
+import { countedWords, oneDigit, share, twoDigits } from "./counted-words.ts";
+import { Said } from "./said.tsx";
+
+interface WorthsProps {
+  readonly worths: WorthsFound;
+  readonly title: string;
+  /** Of the files. */
+  readonly name: string;
+}
+
+const claimOf = (sentence: string): string => sentence.replace(/ \([^()]*\)\.?$/, "");
+
+/** Who is ahead, how sure that is, and what place each may be in. */
+export function WorthsSection({ worths, title, name }: WorthsProps) {
+  const { items, closeTo } = worths;
+  const more = closeTo === null ? "liked more" : `closer to ${closeTo}`;
+  const rests = `${countedWords(worths.counted, "ranking")}.`;
+  const [last] = items.toReversed();
+  const [lead] = items;
+  return (
+    <Section title={title}>
+      <Figure
+        title={claimOf(worths.best.sentence)}
+        name={`${name}-worths`}
+        note={`Log worth, further right is ${more}; 0.7 more is about two to one in a pair. Dot: expected; line: 95 % of what is believed${items.some(({ target }) => target) ? "; ring: the target" : ""}. ${rests}`}
+        draw={(width) =>
+          drawIntervals(
+            items.map(({ label, worth, low, high, target }) => ({
+              label,
+              value: worth,
+              low,
+              high,
+              said: oneDigit(worth),
+              ring: target,
+            })),
+            width,
+          )
+        }
+        table={{
+          heads: [
+            "What was poured",
+            "Log worth",
+            "95 % from",
+            "to",
+            "First, probability",
+            "Expected place",
+            "Rankings",
+          ],
+          rows: items.map(({ label, worth, low, high, ranks, expectedRank, rankings }) => [
+            label,
+            twoDigits(worth),
+            twoDigits(low),
+            twoDigits(high),
+            share(ranks[0] ?? 0),
+            oneDigit(expectedRank),
+            String(rankings),
+          ]),
+        }}
+      />
+      <div className="evidence-said">
+        <Said sentence={worths.best.sentence} strong />
+        <ul>
+          {worths.pairs.map(({ other, sentence }) => (
+            <li key={other}>
+              <Said sentence={sentence} />
+            </li>
+          ))}
+        </ul>
+        <p className="soft">{worths.pairsSaid}</p>
+      </div>
+      <Figure
+        title={
+          items.length > 2
+            ? `${lead?.label ?? ""} may be anywhere the ribbon is thick; so may ${last?.label ?? ""}`
+            : "How probable each place is"
+        }
+        name={`${name}-places`}
+        note={`Places, 1 is ${closeTo === null ? "best" : "closest"}; the thicker a ribbon at a place, the more probable that place. ${rests}`}
+        draw={(width) =>
+          drawRibbons(
+            items.map(({ label, ranks, expectedRank }) => ({ label, ranks, said: oneDigit(expectedRank) })),
+            width,
+          )
+        }
+        table={{
+          heads: ["What was poured", ...items.map((_, i) => `Place ${i + 1}`)],
+          rows: items.map(({ label, ranks }) => [label, ...ranks.map(share)]),
+        }}
+      />
+      <details className="evidence-how">
+        <summary>How this was reckoned</summary>
+        <p>{worths.placesSaid}</p>
+        {worths.tastersSaid !== null && <p>{worths.tastersSaid}</p>}
+        <p>
+          {worths.method}. Drawing leaves each probability unsure by {worths.drawingError.toFixed(3)} at most
+          (one standard error).
+        </p>
+      </details>
+    </Section>
+  );
+}
