@@ -4,6 +4,7 @@ import { picture } from "./fixtures/picture.ts";
 import { goToStep, lockSheet, rankingShown, saved, takeSheet } from "./fixtures/sheet-steps.ts";
 import { speakFor } from "./fixtures/speak-for.ts";
 import { type Evening, startEvening } from "./fixtures/start-evening.ts";
+import { storedPages } from "./fixtures/stored-pages.ts";
 
 const POLL = { timeout: 30_000, interval: 100 };
 const ACT_MS = 120_000;
@@ -106,7 +107,7 @@ describe("the phone at the table", () => {
     await ana.getByRole("button", { name: /Stop listening/ }).click();
     await ana.getByRole("button", { name: "Speak the palate" }).waitFor();
 
-    await ana.getByRole("button", { name: "How strong, palate" }).click();
+    await ana.getByRole("button", { name: "How strong the palate is" }).click();
     const smoke = ana.getByRole("slider", { name: /^smoke/ });
     expect(await smoke.getAttribute("aria-valuetext")).toBe("not said");
     await smoke.press("ArrowRight");
@@ -271,6 +272,11 @@ describe("the phone at the table", () => {
       await lockSheet(phone);
     }
     await host.goto(`/h/${household}/flights/${made.flight}`);
+    await host.getByRole("button", { name: "Reveal", exact: true }).waitFor();
+    const before = await storedPages(host);
+    expect(before).toContain(made.flight);
+    for (const { glasses } of list.tasters)
+      for (const { code } of glasses) expect(before).not.toMatch(new RegExp(`"${code}"`));
     await host.getByRole("button", { name: "Reveal", exact: true }).click();
     await host.getByRole("button", { name: "Open the first set" }).click();
     await host.getByText("3 of 4 right", { exact: true }).waitFor();
@@ -290,7 +296,31 @@ describe("the phone at the table", () => {
     await host.locator(".luck summary").first().click();
     await host.getByText("(43 / 2187)").waitFor();
     await look(host, "finding of a triangle");
+    // Whoever asks for less motion waits for none: neither how long nor how late (the reveal opens in turns).
+    await host.emulateMedia({ reducedMotion: "reduce" });
+    const late = await host.evaluate(() => {
+      const one = document.createElement("p");
+      one.style.animation = "opened-lift 0.6s 0.15s backwards";
+      document.body.append(one);
+      const { animationDelay, animationDuration } = getComputedStyle(one);
+      one.remove();
+      return [animationDelay, Number.parseFloat(animationDuration) < 0.001];
+    });
+    expect(late).toEqual(["0s", true]);
     nothingWrong();
+
+    // What was opened opens again without a network; before the reveal nothing of the key was among it.
+    await host.waitForFunction(() => navigator.serviceWorker.controller !== null);
+    await host.context().setOffline(true);
+    await host.goto(`/h/${household}/findings/${made.flight}`);
+    await host.getByText("This is how it last stood on this device").waitFor();
+    await host.getByRole("heading", { name: "Could they be told apart" }).waitFor();
+    await host.goto(`/h/${household}/flights/${made.flight}`);
+    await host.getByText("This is how it last stood on this device").waitFor();
+    await host.getByRole("heading", { level: 1, name: "Kettle or wall" }).waitFor();
+    await picture(host, "phone-flight-without-a-network");
+    await host.context().setOffline(false);
+    expect(evening.troubles.take().filter((line) => !WITHOUT_NETWORK.test(line))).toEqual([]);
   });
 
   it("alone: mat and marks to scale on paper, a photo that nothing shows before the reveal", {
@@ -364,6 +394,75 @@ describe("the phone at the table", () => {
     expect(said).toMatch(/exposes little/);
     expect(said).not.toMatch(/\b(?:real|fake|sham|cheat)/i);
     await picture(phone, "phone-finding-beside-the-photo");
+    nothingWrong();
+  });
+
+  it("sets poured alone: trays mixed up, places for numbers, undersides by set, the exact odds", {
+    timeout: ACT_MS,
+  }, async () => {
+    const { flight } = await evening.api("addFlight", {
+      at: { household },
+      body: {
+        name: "Two apart, by myself",
+        question: "tell_apart",
+        method: "duo_trio",
+        sets: 2,
+        pouring: "alone",
+        pourMl: 5,
+        glasses: vessels.slice(0, 2).map((vesselId) => ({ vesselId })),
+        tasterIds: tasters.slice(0, 1),
+      },
+    });
+    const phone = await evening.phone("Ana");
+    const at = `/h/${household}/flights/${flight.id}`;
+    await phone.goto(`${at}/alone`);
+    await takeSheet(phone);
+    await phone.getByText("2 more glasses with R on the side").waitFor();
+    for (const tray of [1, 2])
+      expect(
+        await phone
+          .getByRole("list", { name: `Tray ${tray}` })
+          .getByRole("checkbox")
+          .count(),
+      ).toBe(3);
+    for (const tick of await phone.getByRole("checkbox").all()) await tick.check();
+    await look(phone, "alone with trays");
+    await phone.getByRole("button", { name: "They stand at their places" }).click();
+    // The trays changed places and their glasses did not: place 1 has the first mark of tray 2, which is like its R.
+    for (const set of [1, 2]) {
+      await phone.getByText(`Set ${set} of 2`).waitFor();
+      await phone.getByRole("radio", { name: `Glass ${set * 2 - 1}` }).check();
+      await phone.getByRole("button", { name: set === 1 ? "Next: set 2" : "Go to the lock" }).click();
+    }
+    await saved(phone);
+    await lockSheet(phone);
+    await phone.getByRole("link", { name: "Look under the glasses" }).click();
+    for (const [i, mark] of ["C", "A", "B", "D"].entries())
+      await phone
+        .getByRole("group", { name: new RegExp(`Place ${i + 1}$`) })
+        .getByRole("radio", { name: new RegExp(`^${mark}`) })
+        .check();
+    await look(phone, "undersides of trays");
+    await phone.getByRole("button", { name: "Enter the letters" }).click();
+    await phone.getByRole("button", { name: "Enter them" }).click();
+    await phone.getByText("the marks of one set, such as C, D").waitFor();
+    expect(evening.troubles.takeAnswers(422)).toBe(1);
+    for (const [i, mark] of ["C", "D", "A", "B"].entries())
+      await phone
+        .getByRole("group", { name: new RegExp(`Place ${i + 1}$`) })
+        .getByRole("radio", { name: new RegExp(`^${mark}`) })
+        .check();
+    await phone.getByRole("button", { name: "Enter the letters" }).click();
+    await phone.getByRole("button", { name: "Enter them" }).click();
+    await phone.getByRole("button", { name: "Reveal", exact: true }).click();
+    await phone.getByRole("button", { name: "Open all" }).click();
+    await picture(phone, "phone-reveal-of-trays");
+    await phone.getByRole("link", { name: "Read the finding" }).click();
+    await phone.getByRole("heading", { name: "Could they be told apart" }).waitFor();
+    const { sets } = await evening.api("getFinding", { at: { household, flight: flight.id } });
+    // ISO 10399, one-sided: both of two at 1/2 each.
+    expect(sets).toMatchObject({ answered: 2, right: 2, luck: { fraction: "1/4" } });
+    await picture(phone, "phone-finding-of-trays");
     nothingWrong();
   });
 

@@ -1,6 +1,7 @@
 import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { picture } from "./fixtures/picture.ts";
+import { readSquare } from "./fixtures/read-square.ts";
 import { goToStep, guess, lockSheet, type Notes, saved, writeNotes } from "./fixtures/sheet-steps.ts";
 import { PASSPHRASE, startTable, type Table } from "./fixtures/start-table.ts";
 import { notWrittenOnce } from "./fixtures/written-once.ts";
@@ -128,6 +129,9 @@ describe("a table of eight phones on a network of its own", () => {
     const dialog = host.getByRole("dialog");
     link = await dialog.getByLabel(/^Link to/).inputValue();
     expect(link).toMatch(new RegExp(`^${table.plain}/join#[0-9a-f]{64}$`));
+    await dialog.getByRole("button", { name: "Show for a camera" }).click();
+    expect(await readSquare(host.getByRole("img", { name: /^Square code of the link/ }))).toBe(link);
+    await host.keyboard.press("Escape");
     const anaJoins = async (): Promise<Page> => {
       const ana = await table.deviceApart("Ana");
       await ana.goto(link);

@@ -1,5 +1,5 @@
 import { Suspense, useEffect } from "react";
-import { useAsk } from "./api.ts";
+import { useAskKept } from "./api.ts";
 import { Announcer } from "./parts/announce.tsx";
 import { Broken } from "./parts/broken.tsx";
 import { Busy } from "./parts/busy.tsx";
@@ -55,7 +55,7 @@ function Shown({ found, bare = false }: { readonly found: Found; readonly bare?:
 /** Screens under /h/:household wait for the household and name it to all below. */
 function InHousehold({ found }: { readonly found: Found }) {
   const id = found.params["household"] ?? "";
-  const asked = useAsk("getHousehold", { at: { household: id } });
+  const asked = useAskKept("getHousehold", { at: { household: id } });
   const here = asked.state === "here";
   useEffect(() => {
     if (here) keepHousehold(id);

@@ -75,7 +75,11 @@ const waiting = ({ waitingFor }: Flight): string | null =>
 
 const marks = (flight: Flight): string =>
   [
-    ...flight.marks.map(({ mark, label }) => `${mark} under the glass with ${label}`),
+    ...flight.marks.flatMap(({ mark, label, set, likeR }) => {
+      const where = set === null ? "" : `tray ${set}: `;
+      const known = likeR ? [`${where}R on the side of the glass with ${label}`] : [];
+      return [...known, `${where}${mark} under the glass with ${label}`];
+    }),
     flight.undersidesEntered ? "entered after the lock" : "to enter after the lock: flight undersides",
   ].join("\n");
 

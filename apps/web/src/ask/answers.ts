@@ -14,9 +14,10 @@ export function keepAnswer(key: string, answer: unknown): void {
   if (answers.size > MOST && oldest.done !== true) answers.delete(oldest.value);
 }
 
-/** Forgets everything, as after leaving a household for good. */
+/** Forgets everything, as after leaving a household for good; what is kept for pages without a network too. */
 export function forgetAnswers(): void {
   answers.clear();
+  void import("./kept-pages.ts").then(({ forgetPages }) => forgetPages());
 }
 
 /** Told after every write: whatever is on screen asks again. */

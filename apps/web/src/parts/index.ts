@@ -1,6 +1,7 @@
 export { announce } from "./announce.tsx";
 export { BlendFacts } from "./blend-facts.tsx";
 export { Broken } from "./broken.tsx";
+export { OutOfReach } from "./out-of-reach.tsx";
 export { Busy } from "./busy.tsx";
 export { Button, LinkButton } from "./button.tsx";
 export { Choice, Tick } from "./choice.tsx";

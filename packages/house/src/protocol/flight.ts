@@ -67,7 +67,18 @@ export const Flight = z.object({
   /** Once poured: whose sheets the reveal waits for; a seat that nobody has taken is `empty`. */
   waitingFor: z.array(z.object({ sheetId: Id, taster: z.string(), empty: z.boolean() })),
   /** Alone only, and no secret: which underside mark was poured with what. */
-  marks: z.array(z.object({ mark: z.string(), nameId: NameId, label: z.string(), vesselId: Id })),
+  marks: z.array(
+    z.object({
+      mark: z.string(),
+      nameId: NameId,
+      label: z.string(),
+      vesselId: Id,
+      /** The set it is poured for, from 1; null in one row. The sets change places among themselves before they are tasted. */
+      set: z.int().nullable(),
+      /** Duo-trio: the glass labelled "R" of this set holds the same. */
+      likeR: z.boolean(),
+    }),
+  ),
   /** Alone only: whether the undersides were entered after the lock. */
   undersidesEntered: z.boolean(),
   /** At most, per taster, whichever of the names on offer are poured. */

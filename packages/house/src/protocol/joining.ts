@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { Id, Instant, ShortText } from "./fields.ts";
 import { Alcohol, Flight, Sheet } from "./flight.ts";
+import { FlightDesign } from "./question.ts";
 
 /** What somebody may come to a flight as. The host set it and so needs no way in. */
 export const JoiningRole = z.enum(["taster", "watcher", "pourer"]);
@@ -98,6 +99,8 @@ export const Watched = z.object({
   flightId: Id,
   flightName: z.string(),
   state: Flight.shape.state,
+  /** How many sets or rounds the glasses of each seat stand in. */
+  layout: FlightDesign.pick({ method: true, setsEach: true, glassesEach: true }),
   seats: z.array(
     z.object({
       taster: z.string(),

@@ -1,4 +1,4 @@
-import { useSay } from "../../api.ts";
+import { forgetAnswers, useSay } from "../../api.ts";
 import { announce, Button, IssueSummary } from "../../parts/index.ts";
 import { go } from "../../router/index.ts";
 
@@ -7,7 +7,9 @@ export function SignOut({ here }: { readonly here: boolean }) {
   const one = useSay("signOut");
   const all = useSay("signOutEverywhere");
   const signOut = async (): Promise<void> => {
-    if ((await one.send({})) !== null) go("/door", { replace: true });
+    if ((await one.send({})) === null) return;
+    forgetAnswers();
+    go("/door", { replace: true });
   };
   const everywhere = async (): Promise<void> => {
     if ((await all.send({})) !== null) announce("Every device is signed out");

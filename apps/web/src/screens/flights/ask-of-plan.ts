@@ -39,8 +39,9 @@ export function askOfPlan(
 }
 
 /** One-sided unless either of the two may have more of what is asked for. */
-function sidesOf({ method, pours, expectedVesselId }: Plan): 1 | 2 {
-  return method === "paired" && !pours.some(({ vesselId }) => vesselId === expectedVesselId) ? 2 : 1;
+function sidesOf({ method, pouring, pours, expectedVesselId }: Plan): 1 | 2 {
+  const said = pouring !== "alone" && pours.some(({ vesselId }) => vesselId === expectedVesselId);
+  return method === "paired" && !said ? 2 : 1;
 }
 
 /** What it is to find, in words: without it no number of tasters means anything. */

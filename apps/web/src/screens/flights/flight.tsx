@@ -1,7 +1,7 @@
 import type { Flight, LiveState } from "@partsproof/house/protocol";
-import { useAsk, written } from "../../api.ts";
+import { useAskKept, written } from "../../api.ts";
 import { listed, printMoment } from "../../figures/index.ts";
-import { Broken, Busy, Page, Section } from "../../parts/index.ts";
+import { Broken, Busy, OutOfReach, Page, Section } from "../../parts/index.ts";
 import { useFlightToken, useHousehold } from "../../session/index.ts";
 import type { ScreenProps } from "../screen.ts";
 import { Asked } from "./asked.tsx";
@@ -26,13 +26,18 @@ const LOOK_AGAIN_MS = 5000;
 export default function FlightPage({ params }: ScreenProps) {
   const household = useHousehold().id;
   const at = { household, flight: params["flight"] ?? "" };
-  const asked = useAsk("getFlight", { at });
+  const asked = useAskKept("getFlight", { at });
   const waits = asked.state === "here" && waitsFor(asked.answer) !== "nothing";
   const { table, on } = useLive(at, useFlightToken(at.flight), () => written());
   useEvery(LOOK_AGAIN_MS, asked.again, waits && !on);
   const back = { to: flightsPath(household), label: "Flights" };
   if (asked.state === "here") {
-    return <Shown flight={asked.answer} household={household} back={back} table={table} />;
+    return (
+      <>
+        <OutOfReach refusal={asked.refusal} />
+        <Shown flight={asked.answer} household={household} back={back} table={table} />
+      </>
+    );
   }
   return (
     <Page title="Flight" back={back}>

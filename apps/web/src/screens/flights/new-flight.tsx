@@ -34,11 +34,13 @@ import {
   glassesEach,
   glassesOf,
   inSets,
+  mayBeAlone,
   mostGlasses,
   namesOffered,
   newPlan,
   type Plan,
   plannedAlcoholG,
+  withinSets,
 } from "./plan.ts";
 import { planIssues, stillIssues } from "./plan-issues.ts";
 import { TastersField } from "./tasters-field.tsx";
@@ -157,19 +159,21 @@ function SetUp({ cupboard, tasters, household }: SetUpProps) {
             value={plan.name}
             onChange={(name) => setPlan({ ...plan, name })}
           />
-          {mostGlasses(plan).each === 1 ? (
-            <p>Somebody who does not taste pours: sets and rounds cannot be mixed up alone.</p>
+          {!mayBeAlone(plan) ? (
+            <p>Somebody who does not taste pours: two rounds cannot be mixed up alone.</p>
           ) : (
             <Choice
               label="Who pours"
               path={["pouring"]}
               value={plan.pouring}
               onChange={(pouring) =>
-                setPlan({
-                  ...plan,
-                  pouring,
-                  tasterIds: pouring === "alone" ? plan.tasterIds.slice(0, 1) : plan.tasterIds,
-                })
+                setPlan(
+                  withinSets({
+                    ...plan,
+                    pouring,
+                    tasterIds: pouring === "alone" ? plan.tasterIds.slice(0, 1) : plan.tasterIds,
+                  }),
+                )
               }
               options={[
                 { value: "someone else", label: "Somebody who does not taste" },

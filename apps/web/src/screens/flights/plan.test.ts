@@ -1,4 +1,5 @@
 import { temporaryHouse } from "@partsproof/testkit";
+import { askOfPlan } from "./ask-of-plan.ts";
 import { describe, expect, test } from "vitest";
 import { type Cupboard, cupboardOf } from "./cupboard.ts";
 import {
@@ -7,6 +8,7 @@ import {
   glassesOf,
   lastIndexOf,
   namesOffered,
+  mostSets,
   newPlan,
   type Plan,
   plannedAlcoholG,
@@ -171,7 +173,24 @@ describe("a plan by its question", () => {
     );
     expect(each).toEqual([9, 9, 6, 12]);
     expect(glassesEach(withQuestion(two, "agree_with_myself"))).toBe(4);
-    expect(withQuestion({ ...two, pouring: "alone" }, "tell_apart").pouring).toBe("someone else");
+    const alone = { ...two, pouring: "alone", sets: 8 } as const;
+    expect(withQuestion(alone, "agree_with_myself").pouring).toBe("someone else");
+    // Ten letters for the undersides: three triangles of three.
+    expect(withQuestion(alone, "tell_apart")).toMatchObject({ pouring: "alone", sets: 3 });
+    const most = (["triangle", "duo_trio", "paired", "tetrad"] as const).map((method) =>
+      mostSets({ pouring: "alone", method }),
+    );
+    expect(most).toEqual([3, 5, 5, 2]);
+    const paired = {
+      ...apart,
+      pouring: "alone",
+      method: "paired",
+      asked: "drier",
+      expectedVesselId: "a",
+    } as const;
+    expect(draftOf(paired, [])).toMatchObject({ asked: "drier", expectedVesselId: null });
+    expect(askOfPlan(paired)).toMatchObject({ ask: { sides: 2 } });
+    expect(askOfPlan({ ...paired, pouring: "someone else" })).toMatchObject({ ask: { sides: 1 } });
   });
 
   test("alcohol at most, by hand: two triangles of 10 mL, the stronger twice in each", () => {

@@ -40,6 +40,7 @@ export interface Plan {
 }
 
 const MOST_GLASSES = 10;
+const MOST_SETS = 8;
 /** Of each round: every glass is poured twice. */
 const MOST_AGAIN = 8;
 export const MOST_TASTERS = 12;
@@ -78,6 +79,23 @@ export function newPlan(today: string): Plan {
 export const inSets = ({ question }: Pick<Plan, "question">): boolean =>
   question === "tell_apart" || question === "changed";
 
+/** Everything but two rounds can be poured by whoever tastes it. */
+export const mayBeAlone = ({ question }: Pick<Plan, "question">): boolean => question !== "agree_with_myself";
+
+/** Marks for the undersides. */
+const MOST_MARKED = 10;
+
+/** Coded glasses in a set of a method; a duo-trio's R has no code. */
+const codedInSet = (method: DiscriminationMethod): number =>
+  (DISCRIMINATION[method].orders[0]?.length ?? 0) - (method === "duo_trio" ? 1 : 0);
+
+/** Sets that each taster can get: alone only as many as there are marks for. */
+export const mostSets = ({ pouring, method }: Pick<Plan, "pouring" | "method">): number =>
+  pouring === "alone" ? Math.floor(MOST_MARKED / codedInSet(method)) : MOST_SETS;
+
+/** The plan with no more sets than there can be. */
+export const withinSets = (plan: Plan): Plan => ({ ...plan, sets: Math.min(plan.sets, mostSets(plan)) });
+
 /** The most glasses, and the most of one whiskey, that are chosen for a question. */
 export function mostGlasses({ question }: Pick<Plan, "question">): {
   readonly all: number;
@@ -93,13 +111,13 @@ export function mostGlasses({ question }: Pick<Plan, "question">): {
 export function withQuestion(plan: Plan, question: QuestionId): Plan {
   const { all, each } = mostGlasses({ question });
   const pours = plan.pours.map((pour) => ({ ...pour, glasses: Math.min(pour.glasses, each) }));
-  return {
+  return withinSets({
     ...plan,
     question,
     pours: all < MOST_GLASSES ? pours.slice(0, all) : pours,
-    // Sets and rounds are not poured alone: the undersides tell of one row.
-    pouring: each === 1 ? "someone else" : plan.pouring,
-  };
+    // Two rounds are not poured alone: the undersides tell of one pouring.
+    pouring: mayBeAlone({ question }) ? plan.pouring : "someone else",
+  });
 }
 
 /** Glasses chosen. */
@@ -215,7 +233,7 @@ export function draftOf(plan: Plan, offered: readonly string[]): BodyOf<"addFlig
     question: plan.question,
     // What the question has no use for is not sent: the house refuses it.
     ...(inSets(plan) ? { method: plan.method, sets: plan.sets } : {}),
-    ...(paired ? { asked: plan.asked, expectedVesselId: expected } : {}),
+    ...(paired ? { asked: plan.asked, expectedVesselId: alone ? null : expected } : {}),
     ...(plan.question === "how_close" ? { reference: plan.reference } : {}),
     ...rowOf(plan),
     glasses: plan.pours.flatMap(({ vesselId, glasses }) =>

@@ -1,9 +1,9 @@
 import { DISCRIMINATION, type DiscriminationMethod, plainOdds } from "@partsproof/core/sensory";
 import { SelectField, Stepper, TextField } from "../../parts/index.ts";
 import type { PlanFieldProps } from "./glasses-field.tsx";
+import { mostSets, withinSets } from "./plan.ts";
 
 const METHODS = Object.keys(DISCRIMINATION) as DiscriminationMethod[];
-const MOST_SETS = 8;
 
 /** When to choose which; common practice, no source. */
 const WHEN: Readonly<Record<DiscriminationMethod, string>> = {
@@ -35,7 +35,7 @@ export function SetsField({ plan, onChange, cupboard }: PlanFieldProps) {
                 checked={plan.method === method}
                 aria-labelledby={`method-${method}-title`}
                 aria-describedby={`method-${method}`}
-                onChange={() => onChange({ ...plan, method })}
+                onChange={() => onChange(withinSets({ ...plan, method }))}
               />
               <span className="question-title" id={`method-${method}-title`}>
                 {how.title}
@@ -57,23 +57,25 @@ export function SetsField({ plan, onChange, cupboard }: PlanFieldProps) {
             hint="A word that can be more or less: sweeter, smokier, longer."
             input={{ maxLength: 60 }}
           />
-          <SelectField
-            label="Which has more of it, do you say beforehand"
-            path={["expectedVesselId"]}
-            value={plan.expectedVesselId ?? ""}
-            onChange={(id) => onChange({ ...plan, expectedVesselId: id === "" ? null : id })}
-            hint="Sealed with the key, so that it cannot be chosen afterwards. Without it either may have more, and it takes more sets to be sure."
-            options={
-              <>
-                <option value="">Either may</option>
-                {plan.pours.map(({ vesselId }) => (
-                  <option key={vesselId} value={vesselId}>
-                    {nameOf(vesselId)}
-                  </option>
-                ))}
-              </>
-            }
-          />
+          {plan.pouring === "alone" ? null : (
+            <SelectField
+              label="Which has more of it, do you say beforehand"
+              path={["expectedVesselId"]}
+              value={plan.expectedVesselId ?? ""}
+              onChange={(id) => onChange({ ...plan, expectedVesselId: id === "" ? null : id })}
+              hint="Sealed with the key, so that it cannot be chosen afterwards. Without it either may have more, and it takes more sets to be sure."
+              options={
+                <>
+                  <option value="">Either may</option>
+                  {plan.pours.map(({ vesselId }) => (
+                    <option key={vesselId} value={vesselId}>
+                      {nameOf(vesselId)}
+                    </option>
+                  ))}
+                </>
+              }
+            />
+          )}
         </>
       )}
       <div className="field">
@@ -82,13 +84,15 @@ export function SetsField({ plan, onChange, cupboard }: PlanFieldProps) {
           label="Sets for each taster"
           value={plan.sets}
           min={1}
-          max={MOST_SETS}
+          max={mostSets(plan)}
           path={["sets"]}
           onChange={(sets) => onChange({ ...plan, sets })}
         />
         <p className="field-hint">
-          Every set has its own numbers and order. More sets tell more, and are more to drink: see how much
-          alcohol that is, and pour less.
+          {plan.pouring === "alone"
+            ? `Alone at most ${String(mostSets(plan))}, as many as there are letters for. `
+            : "Every set has its own numbers and order. "}
+          More sets tell more, and are more to drink: see how much alcohol that is, and pour less.
         </p>
       </div>
     </div>

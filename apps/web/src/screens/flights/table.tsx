@@ -6,6 +6,7 @@ import type { ScreenProps } from "../screen.ts";
 import { findingPath, checkPath, revealPath, sheetPath } from "./paths.ts";
 import { useEvery } from "./use-every.ts";
 import { useLive } from "./use-live.ts";
+import { whereWords } from "./where-words.ts";
 import "./table.css";
 
 /** While the stream does not stand. */
@@ -79,7 +80,7 @@ function Shown({ watched, table, at }: ShownProps) {
             // oxlint-disable-next-line react/no-array-index-key -- seats never change their order
             <li key={i} className={`table-seat table-seat-${seat.state}`}>
               <span className="name">{seat.taster}</span>
-              <span>{seatWords(seat.state, position)}</span>
+              <span>{seatWords(seat.state, position, watched.layout)}</span>
             </li>
           );
         })}
@@ -107,12 +108,16 @@ function Shown({ watched, table, at }: ShownProps) {
   );
 }
 
-function seatWords(state: Watched["seats"][number]["state"], position: number | null): string {
+function seatWords(
+  state: Watched["seats"][number]["state"],
+  position: number | null,
+  layout: Watched["layout"],
+): string {
   switch (state) {
     case "free":
       return "seat free";
     case "open":
-      return position === null ? "here" : `at glass ${position} of their row`;
+      return position === null ? "here" : whereWords(position, layout);
     case "locked":
       return "✓ locked";
     case "closed":

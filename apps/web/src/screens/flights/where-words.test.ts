@@ -6,10 +6,10 @@ test("in a row the glass, in sets and rounds which of them", () => {
   // Two triangles: glasses 1 to 3 are the first, 4 to 6 the second.
   const triangle = { setsEach: 2, glassesEach: 6, method: "triangle" } as const;
   expect([1, 3, 4, 6].map((position) => whereWords(position, triangle))).toEqual([
-    "at set 1 of 2",
-    "at set 1 of 2",
-    "at set 2 of 2",
-    "at set 2 of 2",
+    "at set 1 of 2, glass 1",
+    "at set 1 of 2, glass 3",
+    "at set 2 of 2, glass 1",
+    "at set 2 of 2, glass 3",
   ]);
-  expect(whereWords(5, { setsEach: 2, glassesEach: 8, method: null })).toBe("at round 2 of 2");
+  expect(whereWords(5, { setsEach: 2, glassesEach: 8, method: null })).toBe("at round 2 of 2, glass 1");
 });

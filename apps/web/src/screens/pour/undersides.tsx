@@ -4,6 +4,7 @@ import { useSay } from "../../api.ts";
 import { announce, Button, Dialog, IssueSummary, Page } from "../../parts/index.ts";
 import { go } from "../../router/index.ts";
 import { flightPath } from "../flights/paths.ts";
+import { pouredSets } from "./poured-sets.ts";
 import { type MarksAt, placeWith, withMark } from "./marks-at.ts";
 
 export interface UndersidesProps {
@@ -24,6 +25,9 @@ export function Undersides({ flight, at, token }: UndersidesProps) {
     setAsking(false);
     if (done !== null) go(flightPath(at.household, flight.id), { replace: true });
   };
+  const { setsEach } = flight.design;
+  const size = setsEach === 0 ? 0 : flight.marks.length / setsEach;
+  const together = pouredSets(flight).map(({ marks }) => marks.map(({ mark }) => mark).join(""));
   return (
     <Page
       title="Look under the glasses"
@@ -37,6 +41,12 @@ export function Undersides({ flight, at, token }: UndersidesProps) {
           <li key={i}>
             <fieldset>
               <legend>
+                {size > 0 && (
+                  <span className="unders-set">
+                    Set {Math.floor(i / size) + 1}
+                    <span className="unseen">, </span>
+                  </span>
+                )}
                 <span className="unders-place">
                   <span className="unseen">Place </span>
                   {i + 1}
@@ -74,6 +84,7 @@ export function Undersides({ flight, at, token }: UndersidesProps) {
       <p className="field-hint">
         Each letter stands once. A letter with a dashed edge is at another place already; choosing it moves it
         here.
+        {setsEach > 1 && ` The glasses of a set keep together: ${together.join(", ")}.`}
       </p>
       <div className="form-actions">
         <Button kind="main" disabled={blank > 0} onClick={() => setAsking(true)}>

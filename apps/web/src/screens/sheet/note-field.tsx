@@ -41,7 +41,7 @@ export function NoteField({ sense, note, onChange, hint, strong }: NoteFieldProp
           Words<span className="unseen"> for the {sense}</span>
         </Button>
         <Button kind="quiet" aria-expanded={open === "strong"} onClick={() => turn("strong")}>
-          How strong<span className="unseen">, {sense}</span>
+          How strong<span className="unseen"> the {sense} is</span>
         </Button>
         <SpeakButton what={sense} onHeard={(heard) => onChange(joinHeard(note, heard))} />
       </div>

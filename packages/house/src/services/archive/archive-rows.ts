@@ -97,7 +97,9 @@ const batch = z.strictObject({
   finishedAt: Instant.nullable(),
   note: LongText,
 });
-const { namesOnOffer, targetNameId, pourer, marks, glassCount, pourMl, pouring, state } = Flight.shape;
+const { namesOnOffer, targetNameId, pourer, glassCount, pourMl, pouring, state } = Flight.shape;
+// Which set a mark is poured for follows from the design.
+const { set: _____, likeR: ______, ...mark } = Flight.shape.marks.element.shape;
 const flight = z.strictObject({
   ...head,
   name: ShortText,
@@ -108,7 +110,7 @@ const flight = z.strictObject({
   namesOnOffer,
   targetNameId,
   pourer,
-  marks,
+  marks: z.array(z.strictObject(mark)),
   alcoholAtMostG: notBelowZero,
   pouredAt: Instant.nullable(),
   revealedAt: Instant.nullable(),

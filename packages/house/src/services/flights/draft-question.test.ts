@@ -77,10 +77,10 @@ describe("what a question needs, and what it has no use for", () => {
       ["too_many_glasses"],
     ],
     [
-      "Q6 sets and rounds alone",
+      "Q6 rounds alone",
       [0, 1],
       { question: "agree_with_myself", pouring: "alone", pourer: null, late: true },
-      ["late_not_asked", "alone_has_no_sets"],
+      ["late_not_asked", "alone_has_no_rounds"],
     ],
     [
       "Q6 repeats alone",

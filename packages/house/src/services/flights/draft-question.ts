@@ -35,7 +35,8 @@ function notAsked(draft: Draft): Issue[] {
     ["method", "method_not_asked", method, sets],
     ["sets", "sets_not_asked", draft.sets === 1 ? null : draft.sets, sets],
     ["asked", "asked_not_asked", draft.asked, method === "paired"],
-    ["expectedVesselId", "expected_not_asked", draft.expectedVesselId, method === "paired"],
+    // Alone there is no seal to put it under.
+    ["expectedVesselId", "expected_not_asked", draft.expectedVesselId, method === "paired" && !alone],
     ["reference", "reference_not_asked", draft.reference || null, question === "how_close"],
     ["repeats", "repeats_not_asked", draft.repeats || null, inOneRow && !alone],
     ["controlVesselId", "control_not_asked", draft.controlVesselId, inOneRow && !alone],
@@ -53,8 +54,8 @@ function notAsked(draft: Draft): Issue[] {
     ...uses.flatMap(([field, code, sent, allowed]) =>
       sent === null || allowed ? [] : [issue(code, [field], `no ${field} for ${named}`, sent)],
     ),
-    ...(alone && !inOneRow
-      ? [issue("alone_has_no_sets", ["pouring"], `someone else to pour for ${question}`, pouring)]
+    ...(alone && rounds
+      ? [issue("alone_has_no_rounds", ["pouring"], `someone else to pour for ${question}`, pouring)]
       : []),
   ];
 }
@@ -94,7 +95,7 @@ export function glassesEachOf(draft: Draft): number {
 
 function tooMany(draft: Draft): Issue[] {
   const { question, glasses, repeats, controlVesselId, glassesEach, pouring } = draft;
-  if (inSets(question)) return codes(draft);
+  if (inSets(question)) return pouring === "alone" ? marks(draft) : codes(draft);
   const issues: Issue[] = [];
   const most =
     question === "agree_with_myself" ? MOST_IN_A_ROUND : pouring === "alone" ? MOST_ALONE : MAX_GLASSES;
@@ -120,6 +121,16 @@ function tooMany(draft: Draft): Issue[] {
     issues.push(issue("control_among_glasses", ["controlVesselId"], limit, controlVesselId));
   }
   return [...issues, ...codes(draft)];
+}
+
+/** Q18: every glass of somebody alone has a mark, and there are ten. */
+function marks(draft: Draft): Issue[] {
+  const { method, sets } = draft;
+  if (method === null || glassesEachOf(draft) <= MOST_ALONE) return [];
+  const most = Math.floor(MOST_ALONE / codedInSet(method));
+  return [
+    issue("too_many_glasses", ["sets"], `at most ${most} sets, ${MOST_ALONE} marked glasses, alone`, sets),
+  ];
 }
 
 /** Every code is used once in a flight, and there are no more of three digits. */

@@ -144,7 +144,7 @@ eachDatabase((database) => {
           { ...said("sweet.honey", "nose", other), strength: 4 },
         ],
       });
-      expect(taken.sheet.strengths.map(({ strength }) => strength).toSorted()).toEqual([0, 4]);
+      expect(taken.sheet.strengths.map(({ strength }) => strength).toSorted((a, b) => a - b)).toEqual([0, 4]);
       expect(taken.sheet.typedBy, "named by whatever was typed last").toBe("Nell");
       const { items } = await house.client("listEntries", { at: sheetAt, token });
       expect(items.map(({ typedBy }) => typedBy)).toEqual([undefined, "Nell", undefined]);

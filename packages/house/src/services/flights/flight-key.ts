@@ -1,4 +1,5 @@
 import { REFERENCE_LABEL } from "../../protocol/index.ts";
+import { setOfMark } from "./alone-marks.ts";
 import { ethanolPerMl } from "./offer.ts";
 import { designOf, inSets, questionOf } from "./question.ts";
 import type { House } from "../ports.ts";
@@ -40,6 +41,7 @@ export async function unsealedKey(
 /** Alone there is no drawn key: the undersides say which mark stood at which place (F4). */
 export function keyOfUndersides(flight: FlightRow, sheet: SheetRow): SealedKey | null {
   if (sheet.undersides === null) return null;
+  if (inSets(questionOf(flight))) return keyOfSets(flight, sheet, sheet.undersides);
   return {
     glasses: flight.marks.map(({ vesselId, nameId }) => ({ vesselId, nameId })),
     codes: [
@@ -58,6 +60,44 @@ export function keyOfUndersides(flight: FlightRow, sheet: SheetRow): SealedKey |
         glass: flight.marks.findIndex((other) => other.mark === mark),
       })),
     ],
+  };
+}
+
+/** Q18: the two vessels; a set's glasses by their places, R before them where there is one. */
+function keyOfSets(
+  flight: FlightRow,
+  sheet: SheetRow,
+  found: NonNullable<SheetRow["undersides"]>,
+): SealedKey {
+  const vesselIds = [...new Set(flight.marks.map(({ vesselId }) => vesselId))].toSorted();
+  const size = flight.marks.length / designOf(flight).setsEach;
+  const indexAt = (place: number): number =>
+    flight.marks.findIndex(({ mark }) => mark === found.find((one) => one.place === place)?.mark);
+  const glassOf = (index: number): number => vesselIds.indexOf(flight.marks[index]?.vesselId ?? "");
+  return {
+    glasses: vesselIds.map((vesselId) => ({
+      vesselId,
+      nameId: flight.marks.find((one) => one.vesselId === vesselId)?.nameId ?? "",
+    })),
+    codes: Array.from({ length: designOf(flight).setsEach }, (_, i) => i + 1).flatMap((set) => {
+      const places = Array.from({ length: size }, (_, i) => (set - 1) * size + i + 1);
+      const poured = setOfMark(flight, indexAt(places[0] ?? 0)).set;
+      const like = flight.marks.findIndex((_, i) => {
+        const of = setOfMark(flight, i);
+        return of.set === poured && of.likeR;
+      });
+      const known =
+        like === -1 ? [] : [{ sheetId: sheet.id, code: REFERENCE_LABEL, glass: glassOf(like), set }];
+      return [
+        ...known,
+        ...places.map((place) => ({
+          sheetId: sheet.id,
+          code: String(place),
+          glass: glassOf(indexAt(place)),
+          set,
+        })),
+      ];
+    }),
   };
 }
 

@@ -1,4 +1,5 @@
 import { drawNonce, hex } from "@partsproof/core/sealing";
+import { drawnMarks } from "./alone-marks.ts";
 import { born } from "../birth.ts";
 import { chanceOf } from "./chance.ts";
 import { asksFrom, checkDraft } from "./flight-draft.ts";
@@ -53,8 +54,9 @@ async function drawn(
   const nonce = alone ? null : drawNonce(chance);
   const layout = alone ? null : drawnLayout(body, shelf, glasses, sheetIds, chance);
   const key = layout?.key ?? null;
-  const places = glasses.map((_, i) => String(i + 1));
-  const design = designFrom(body, shelf, layout?.said ?? ["The order is what your shuffle made it."]);
+  const marked = alone ? drawnMarks(body, glasses, chance) : null;
+  const places = (marked?.glasses ?? []).map((_, i) => String(i + 1));
+  const design = designFrom(body, shelf, (layout ?? marked)?.said ?? []);
   const references = design.reference ? Math.max(1, design.setsEach) : 0;
   const flight: FlightRow = {
     ...head,
@@ -68,14 +70,12 @@ async function drawn(
     ...offerOf(shelf, asksFrom(body, shelf)),
     targetNameId: body.targetNameId,
     pourer: body.pourer,
-    marks: alone
-      ? glasses.map((glass, i) => ({
-          mark: MARKS.charAt(i),
-          nameId: glass.nameId,
-          label: shelf.vessels.get(glass.vesselId)?.label ?? "",
-          vesselId: glass.vesselId,
-        }))
-      : [],
+    marks: (marked?.glasses ?? []).map((glass, i) => ({
+      mark: MARKS.charAt(i),
+      nameId: glass.nameId,
+      label: shelf.vessels.get(glass.vesselId)?.label ?? "",
+      vesselId: glass.vesselId,
+    })),
     hostTokenHash: hashes.host,
     pourerTokenHash: hashes.pourer,
     pouredAt: null,

@@ -1,5 +1,6 @@
 import { UK_UNIT_G, US_STANDARD_DRINK_G } from "@partsproof/core/sensory";
 import type { Alcohol, Flight, Sheet } from "../../protocol/index.ts";
+import { setOfMark } from "./alone-marks.ts";
 import { asksOf, designOf, questionOf, setsOf, taskOf } from "./question.ts";
 import type { z } from "zod";
 import { sheetsOf } from "./flight-rows.ts";
@@ -57,7 +58,7 @@ export function shownFlight(row: FlightRow, sheets: readonly SheetRow[], names: 
       lockedAt: sheet.lockedAt,
     })),
     waitingFor: row.state === "tasting" ? waitingFor(sheets, names) : [],
-    marks: row.marks.map((mark) => ({ ...mark })),
+    marks: row.marks.map((mark, i) => ({ ...mark, ...setOfMark(row, i) })),
     undersidesEntered: sheets.some((sheet) => sheet.undersides !== null),
     alcoholAtMost: alcoholOf(row.alcoholAtMostG),
     createdAt: row.createdAt,

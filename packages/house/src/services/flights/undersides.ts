@@ -1,14 +1,16 @@
 import type { Issue } from "../../protocol/index.ts";
+import { setOfMark } from "./alone-marks.ts";
 import { changed, knownFlight, needState, sheetsOf } from "./flight-rows.ts";
 import type { Handlers } from "../handler.ts";
 import { HouseRefusal, refuse, staleEdit } from "../refuse.ts";
+import { designOf } from "./question.ts";
 import type { FlightRow, SheetRow } from "../rows.ts";
 import { showFlight } from "./shown-flight.ts";
 import { needToken } from "./tokens.ts";
 
 type Found = readonly { readonly place: number; readonly mark: string }[];
 
-/** F4: every place once, every mark once. */
+/** F4, Q18: every place once, every mark once; what was poured for one set stands in one set. */
 function issuesOf(flight: FlightRow, found: Found): Issue[] {
   const wrong = (path: Issue["path"], limit: string, received: unknown): Issue => ({
     code: "undersides_wrong",
@@ -29,8 +31,32 @@ function issuesOf(flight: FlightRow, found: Found): Issue[] {
         : []),
     ];
   });
-  if (issues.length > 0 || found.length === marks.length) return issues;
+  if (issues.length > 0) return issues;
+  if (found.length === marks.length) return apart(flight, found, wrong);
   return [wrong(["marks"], `the mark at each of the ${marks.length} places`, found.length)];
+}
+
+/** Q18: marks of one set that stand in two. */
+function apart(
+  flight: FlightRow,
+  found: Found,
+  wrong: (path: Issue["path"], limit: string, received: unknown) => Issue,
+): Issue[] {
+  const { setsEach } = designOf(flight);
+  const size = setsEach === 0 ? flight.marks.length : flight.marks.length / setsEach;
+  const pouredFor = (mark: string | undefined) =>
+    setOfMark(
+      flight,
+      flight.marks.findIndex((one) => one.mark === mark),
+    ).set;
+  return found.flatMap(({ place, mark }, i) => {
+    const first = Math.floor((place - 1) / size) * size + 1;
+    const set = pouredFor(found.find((one) => one.place === first)?.mark);
+    if (pouredFor(mark) === set) return [];
+    const own = flight.marks.filter((one) => pouredFor(one.mark) === set).map((one) => one.mark);
+    const limit = `at places ${first} to ${first + size - 1} the marks of one set, such as ${own.join(", ")}`;
+    return [wrong(["marks", i, "mark"], limit, mark)];
+  });
 }
 
 function needLocked(sheet: SheetRow): void {

@@ -253,7 +253,7 @@ eachDatabase((database) => {
       expect(state).toMatchObject({ kind: "state", seats: sheetIds.map(() => ({ position: null })) });
       expect(event).toMatchObject({ what: "locked", sheetId: taster.sheet?.id });
       const seen = await phone.client("watchFlight", { at, token: watcher.token });
-      expect(Object.keys(seen).toSorted()).toEqual(["flightId", "flightName", "seats", "state"]);
+      expect(Object.keys(seen).toSorted()).toEqual(["flightId", "flightName", "layout", "seats", "state"]);
       expect(seen.seats.map((seat) => [seat.taster, seat.state])).toEqual([
         ["Taster 1", "free"],
         ["Finch", "locked"],

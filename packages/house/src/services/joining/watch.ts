@@ -1,5 +1,5 @@
 import type { LiveEvent, LiveState, Watched } from "../../protocol/index.ts";
-import { knownFlight, needToken, roleAt, sheetsOf, tasterNames } from "../flights/index.ts";
+import { designOf, knownFlight, needToken, roleAt, sheetsOf, tasterNames } from "../flights/index.ts";
 import { hashToken } from "../ids.ts";
 import type { Asked, Handlers, StreamHandlers, Who } from "../handler.ts";
 import { limitsOf } from "../limits/index.ts";
@@ -87,6 +87,12 @@ export const followHandlers: StreamHandlers = {
   },
 };
 
+/** J8: how many sets there are, and not what is asked of them. */
+function layoutOf(flight: FlightRow): Watched["layout"] {
+  const { method, setsEach, glassesEach } = designOf(flight);
+  return { method, setsEach, glassesEach };
+}
+
 export const watchHandlers: Handlers<"watchFlight" | "atGlass" | "openGlass"> = {
   watchFlight: ({ house, at }) =>
     house.store.transaction(async (records): Promise<Watched> => {
@@ -96,6 +102,7 @@ export const watchHandlers: Handlers<"watchFlight" | "atGlass" | "openGlass"> = 
         flightId: flight.id,
         flightName: flight.name,
         state: flight.state as Watched["state"],
+        layout: layoutOf(flight),
         seats: (await sheetsOf(records, flight)).map(({ tasterId, state, lockedAt }) => ({
           taster: names.get(tasterId) ?? "",
           state: state as Watched["seats"][number]["state"],
