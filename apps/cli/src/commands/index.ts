@@ -3,12 +3,12 @@ import { batchEdit } from "./batch/edit.ts";
 import { batchList, batchShow } from "./batch/list.ts";
 import { batchPlan } from "./batch/plan.ts";
 import type { Command } from "./command.ts";
+import { couldShowDiffer, couldShowInTurn, couldShowMatch, couldShowRank } from "./counts/could-show.ts";
+import { differ, differInTurn } from "./counts/differ.ts";
+import { match } from "./counts/match.ts";
+import { mixture, pairs, rank } from "./counts/tables.ts";
 import { doorSignIn } from "./door/sign-in.ts";
 import { doorSignOut } from "./door/sign-out.ts";
-import { flightAdd } from "./flight/add.ts";
-import { flightList, flightShow } from "./flight/list.ts";
-import { flightCallOff, flightPoured, flightPourList } from "./flight/pouring.ts";
-import { findingsList, flightFinding, flightReveal, flightUndersides } from "./flight/reveal.ts";
 import {
   findingsFlight,
   findingsLeague,
@@ -16,6 +16,10 @@ import {
   findingsTaster,
   findingsWhiskey,
 } from "./findings/findings.ts";
+import { flightAdd } from "./flight/add.ts";
+import { flightList, flightShow } from "./flight/list.ts";
+import { flightCallOff, flightPoured, flightPourList } from "./flight/pouring.ts";
+import { findingsList, flightFinding, flightReveal, flightUndersides } from "./flight/reveal.ts";
 import { flightLock, flightSheetEdit, flightSheetShow } from "./flight/sheet.ts";
 import { flightFree, flightTake } from "./flight/take.ts";
 import { householdAdd } from "./household/add.ts";
@@ -122,9 +126,6 @@ export const commands: readonly Command[] = [
   flightReveal,
   flightFinding,
   findingsList,
-  doorSignIn,
-  doorSignOut,
-];
   findingsFlight,
   findingsRecipe,
   findingsWhiskey,
@@ -140,3 +141,6 @@ export const commands: readonly Command[] = [
   rank,
   pairs,
   mixture,
+  doorSignIn,
+  doorSignOut,
+];

@@ -12,6 +12,8 @@ export interface Belief {
   /** What drawing leaves open, one standard error. */
   readonly monteCarloError: number;
   readonly sheets: number;
+  /** What the sheets are where they are none, such as "comparison". */
+  readonly unit?: string;
 }
 
 /** Two decimals, and never a certainty that no sheets can give. */
@@ -34,8 +36,11 @@ export interface BeliefSense {
 }
 const LIKING: BeliefSense = { better: "better", best: "the best" };
 
-const sheetsOf = (count: number): string => (count === 1 ? "1 sheet" : `${count} sheets`);
-const method = "Bayesian worths from rankings";
+const sheetsOf = ({ sheets, unit = "sheet" }: Belief): string =>
+  `${sheets} ${unit}${sheets === 1 ? "" : "s"}`;
+const theseOf = ({ sheets, unit = "sheet" }: Belief): string =>
+  sheets === 1 ? `This ${unit} does` : `These ${unit}s do`;
+const methodOf = ({ unit = "ranking" }: Belief): string => `Bayesian worths from ${unit}s`;
 
 /**
  * Which of two glasses is better, in plain words and always with the number and the method.
@@ -52,9 +57,9 @@ export function betterWords(one: string, other: string, belief: Belief, sense: B
     return betterWords(other, one, { ...belief, probability: 1 - belief.probability }, sense);
   const word = wordFor(belief);
   const shown = shownProbability(belief.probability);
-  const how = `${method}, ${sheetsOf(belief.sheets)}`;
+  const how = `${methodOf(belief)}, ${sheetsOf(belief)}`;
   return word === null
-    ? `${belief.sheets === 1 ? "This sheet does" : "These sheets do"} not say which of ${one} and ${other} is ${sense.better} (probability ${shown} for ${one}, ${how}).`
+    ? `${theseOf(belief)} not say which of ${one} and ${other} is ${sense.better} (probability ${shown} for ${one}, ${how}).`
     : `${one} is ${word} ${sense.better} than ${other} (probability ${shown}, ${how}).`;
 }
 
@@ -71,7 +76,7 @@ export function bestWords(one: string, glasses: number, belief: Belief, sense: B
   if (!Number.isInteger(glasses) || glasses < 2)
     throw new RangeError(`bestWords requires 2 glasses or more, got ${glasses}`);
   const word = wordFor(belief);
-  const how = `probability ${shownProbability(belief.probability)}, by luck ${(1 / glasses).toFixed(2)}; ${method}, ${sheetsOf(belief.sheets)}`;
+  const how = `probability ${shownProbability(belief.probability)}, by luck ${(1 / glasses).toFixed(2)}; ${methodOf(belief)}, ${sheetsOf(belief)}`;
   return word === null
     ? `${one} is ahead, but nothing says that it is ${sense.best} of the ${glasses} (${how}).`
     : `${one} is ${word} ${sense.best} of the ${glasses} (${how}).`;

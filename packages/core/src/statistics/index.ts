@@ -81,7 +81,12 @@ export { rvCoefficient, type RvTest } from "./rv-coefficient.ts";
 export { SIGN_FLIP_EXACT, signFlipTest, type SignFlipTest } from "./sign-flips.ts";
 export { brier, type BrierScore, type Forecast } from "./brier.ts";
 export { type KendallTau, kendallTau } from "./kendall-tau.ts";
-export { type MixtureFit, mixtureFit, type MixtureModel, type MixtureRun } from "./mixture-fit.ts";
+export {
+  type MixtureFit,
+  mixtureFit,
+  type MixtureModel,
+  type MixtureRun,
+} from "./mixture-fit.ts";
 export { drawnRanking, rankingPower, type RankingPower } from "./ranking-power.ts";
 export { type Differing, type WhatDiffers, whatDiffers } from "./what-differs.ts";
 export { judgedSets } from "./judged-sets.ts";

@@ -18,9 +18,11 @@ export type MixtureFit =
       readonly standardErrors: Readonly<Record<string, number>>;
       /** Residual standard deviation. */
       readonly sigma: number;
+      readonly terms: number;
+      /** Runs less terms. */
       readonly df: number;
-      /** Share of the variation about the mean that the model explains. */
-      readonly rSquared: number;
+      /** Share of the variation about the mean that the model explains; null when every y is the same. */
+      readonly rSquared: number | null;
       /** What the model expects of a mixture, with the interval of that expectation. */
       expected(x: readonly number[], level?: number): { readonly value: number; readonly interval: Interval };
     }
@@ -30,7 +32,12 @@ export type MixtureFit =
       readonly code: "terms_not_separable" | "no_degrees_left";
       readonly terms: number;
       readonly runs: number;
+      /** With as many terms as runs they go through every point and nothing says how far off they are; null with fewer runs. */
+      readonly coefficients: Readonly<Record<string, number>> | null;
     };
+
+/** How far shares may be from adding up to 1: thirds written as 0.33, used as they stand. */
+const SHARE_SLIP = 0.015;
 
 /** The terms of a model, as lists of components. */
 function termsOf(model: MixtureModel, components: number): number[][] {
@@ -54,7 +61,7 @@ function termsOf(model: MixtureModel, components: number): number[][] {
  *
  * Accuracy: relative 1e-10. Source: Scheffé, J. R. Stat. Soc. B 20 (1958) 344; Cornell, Experiments with Mixtures (from memory).
  *
- * @throws RangeError when a run has other components, a share is negative, shares don't add up to 1 (to 1e-6), or a y is not finite
+ * @throws RangeError when a run has other components, a share is negative, shares don't add up to 1 (to `SHARE_SLIP`), or a y is not finite
  * @example mixtureFit(["x1", "x2"], [{ x: [1, 0], y: 11 }, { x: [0, 1], y: 9 }, { x: [0.5, 0.5], y: 12 }], "linear")
  */
 export function mixtureFit(
@@ -69,7 +76,11 @@ export function mixtureFit(
   }
   runs.forEach(({ x, y }, i) => {
     const sum = x.reduce((total, share) => total + share, 0);
-    if (x.length !== components.length || !x.every((share) => share >= 0) || !(Math.abs(sum - 1) <= 1e-6)) {
+    if (
+      x.length !== components.length ||
+      !x.every((share) => share >= 0) ||
+      !(Math.abs(sum - 1) <= SHARE_SLIP)
+    ) {
       throw new RangeError(
         `mixtureFit requires ${components.length} shares >= 0 that add up to 1 in run ${i}, got [${x.join(", ")}]`,
       );
@@ -80,26 +91,30 @@ export function mixtureFit(
   const row = (x: readonly number[]): number[] =>
     terms.map((term) => term.reduce((product, i) => product * (x[i] as number), 1));
   const df = runs.length - terms.length;
-  if (df < 1) return { ok: false, code: "no_degrees_left", terms: terms.length, runs: runs.length };
+  const none = { ok: false, terms: terms.length, runs: runs.length } as const;
+  const names = terms.map((term) => term.map((i) => components[i]).join(":"));
+  const named = (value: (i: number) => number): Record<string, number> =>
+    Object.fromEntries(names.map((name, i) => [name, value(i)]));
+  if (df < 0) return { ...none, code: "no_degrees_left", coefficients: null };
   const y = runs.map((run) => run.y);
   const fit = leastSquares(
     runs.map(({ x }) => row(x)),
     y,
   );
-  if (fit === null) return { ok: false, code: "terms_not_separable", terms: terms.length, runs: runs.length };
+  if (fit === null) return { ...none, code: "terms_not_separable", coefficients: null };
+  const coefficients = named((i) => fit.coefficients[i] as number);
+  if (df === 0) return { ...none, code: "no_degrees_left", coefficients };
   const mean = y.reduce((sum, v) => sum + v, 0) / y.length;
   const total = y.reduce((sum, v) => sum + (v - mean) ** 2, 0);
   const sigma = Math.sqrt(fit.residual / df);
-  const names = terms.map((term) => term.map((i) => components[i]).join(":"));
-  const named = (value: (i: number) => number): Record<string, number> =>
-    Object.fromEntries(names.map((name, i) => [name, value(i)]));
   return {
     ok: true,
-    coefficients: named((i) => fit.coefficients[i] as number),
+    coefficients,
     standardErrors: named((i) => sigma * Math.sqrt(fit.inverse[i]?.[i] as number)),
     sigma,
+    terms: terms.length,
     df,
-    rSquared: total === 0 ? 1 : 1 - fit.residual / total,
+    rSquared: total === 0 ? null : 1 - fit.residual / total,
     expected(x, level = 0.95) {
       const at = row(x);
       const value = at.reduce((sum, v, i) => sum + v * (fit.coefficients[i] as number), 0);

@@ -13,7 +13,7 @@ test("J1 Scheffé's quadratic mixture: yarn elongation (Cornell), fit by R", () 
     ...Object.entries(coef).map(([term, value]) => Math.abs((fit.coefficients[term] ?? 0) - value)),
     ...Object.entries(se).map(([term, value]) => Math.abs((fit.standardErrors[term] ?? 0) - value)),
     Math.abs(fit.sigma - sigma),
-    Math.abs(fit.rSquared - rSquared),
+    Math.abs((fit.rSquared ?? 0) - rSquared),
   );
   console.log(`mixture against R: off by ${off.toExponential(1)} at most`);
   expect(off).toBeLessThan(1e-9);

@@ -1,12 +1,35 @@
-/** Elementary symmetric polynomials e_0 … e_most of x, leaving out up to two places. */
-function symmetric(x: Float64Array, most: number, without = -1, neither = -1): Float64Array {
-  const e = new Float64Array(most + 1);
-  e[0] = 1;
-  for (let i = 0; i < x.length; i += 1) {
-    if (i === without || i === neither) continue;
-    for (let t = most; t >= 1; t -= 1) e[t] = (e[t] as number) + (x[i] as number) * (e[t - 1] as number);
-  }
-  return e;
+/** Takes one more number into elementary symmetric polynomials e_0 … e_most. */
+function take(e: Float64Array, x: number): void {
+  for (let t = e.length - 1; t >= 1; t -= 1) e[t] = (e[t] as number) + x * (e[t - 1] as number);
+}
+
+/** Elementary symmetric polynomials of x up to `most`: of what comes before each place, of what comes after, and of all. */
+interface Symmetric {
+  readonly before: readonly Float64Array[];
+  readonly after: readonly Float64Array[];
+  readonly all: Float64Array;
+}
+
+function symmetric(x: Float64Array, most: number): Symmetric {
+  const growing = (order: Iterable<number>): { at: Float64Array[]; all: Float64Array } => {
+    const e = new Float64Array(most + 1);
+    e[0] = 1;
+    const at: Float64Array[] = [];
+    for (const i of order) {
+      at[i] = e.slice();
+      take(e, x[i] as number);
+    }
+    return { at, all: e };
+  };
+  const { at: before, all } = growing(x.keys());
+  return { before, after: growing([...x.keys()].toReversed()).at, all };
+}
+
+/** e_t of two lots of numbers together. */
+function together(a: Float64Array, b: Float64Array, t: number): number {
+  let sum = 0;
+  for (let k = 0; k <= t; k += 1) sum += (a[k] as number) * (b[t - k] as number);
+  return sum;
 }
 
 /** Adds to what is wanted of the log likelihood of one ranking, as a function of the appeals and the logs of the tie parameters. */
@@ -65,7 +88,8 @@ function addStage(
   const top = rest.reduce((most, x) => Math.max(most, x), -Infinity);
   const scaled = orders.map((t) => rest.map((x) => Math.exp((x - top) / t)));
   const weight = orders.map((t) => (t === 1 ? 1 : Math.exp(logTies[ties.indexOf(t)] as number)));
-  const whole = orders.map((t, o) => symmetric(scaled[o] as Float64Array, t)[t] as number);
+  const symmetrics = orders.map((t, o) => symmetric(scaled[o] as Float64Array, t));
+  const whole = orders.map((t, o) => symmetrics[o]?.all[t] as number);
   const z = whole.reduce((sum, e, o) => sum + (weight[o] as number) * e, 0);
   for (let i = 0; i < size; i += 1) sums.value += ((rest[i] as number) - top) / size;
   if (size > 1) sums.value += logTies[ties.indexOf(size)] as number;
@@ -85,6 +109,7 @@ function addStage(
   };
   orders.forEach((t, o) => {
     const x = scaled[o] as Float64Array;
+    const { before, after } = symmetrics[o] as Symmetric;
     const share = (weight[o] as number) / z;
     const place = t === 1 ? -1 : n + ties.indexOf(t);
     if (place >= 0) {
@@ -93,13 +118,17 @@ function addStage(
       add(place, place, p);
     }
     for (let i = 0; i < r; i += 1) {
-      const picked = share * (x[i] as number) * (symmetric(x, t - 1, i)[t - 1] as number);
+      const picked =
+        share * (x[i] as number) * together(before[i] as Float64Array, after[i] as Float64Array, t - 1);
       mean[from + i] = (mean[from + i] as number) + picked / t;
       add(from + i, from + i, picked / (t * t));
       if (place >= 0) add(from + i, place, picked / t);
       if (t === 1) continue;
+      // What comes before j, without i.
+      const between = (before[i] as Float64Array).slice();
       for (let j = i + 1; j < r; j += 1) {
-        const both = t === 2 ? 1 : (symmetric(x, t - 2, i, j)[t - 2] as number);
+        const both = t === 2 ? 1 : together(between, after[j] as Float64Array, t - 2);
+        take(between, x[j] as number);
         add(from + i, from + j, (share * (x[i] as number) * (x[j] as number) * both) / (t * t));
       }
     }

@@ -127,8 +127,14 @@ function bound(issue: z.core.$ZodIssue): { code: string; limit: string } {
     case "invalid_value":
       return { code: "unknown_word", limit: `one of ${issue.values.map(String).join(", ")}` };
     default:
-      return { code: issue.code, limit: issue.message };
+      return { code: ownWord(issue) ?? issue.code, limit: issue.message };
   }
+}
+
+/** The word a schema's own rule has for what it found, where it has one. */
+function ownWord(issue: z.core.$ZodIssue): string | null {
+  const word = issue.code === "custom" ? (issue.params?.["code"] as unknown) : undefined;
+  return typeof word === "string" ? word : null;
 }
 
 /** Of several forms none fits: the words that tell them apart, or what each of them asks for. */

@@ -25,6 +25,31 @@ export {
   page,
 } from "./fields.ts";
 export { Chance } from "./chance.ts";
+export {
+  CouldShowAnswer,
+  DifferAnswer,
+  type CountsBeliefs,
+  CountsReason,
+  InTurnAnswer,
+  MatchAnswer,
+  MixtureAnswer,
+  PairsAnswer,
+  RankAnswer,
+} from "./counts-answer.ts";
+export {
+  CouldShowDraft,
+  DifferDraft,
+  COUNTS_LIMITS,
+  CountsEffect,
+  CountsTest,
+  InTurnDraft,
+  MatchDraft,
+  MixtureDraft,
+  MixtureModelName,
+  PairsDraft,
+  RankDraft,
+} from "./counts-asked.ts";
+export { countsSchema } from "./counts-schema.ts";
 export { Finding, FindingLine, NextThing, RevealedGlass } from "./finding.ts";
 export { AgreementFound, ClosenessFound, SetsFound } from "./found.ts";
 export {

@@ -4,6 +4,24 @@ import { Batch, BatchDraft, BatchEdit, BatchPlan, BatchPlanDraft } from "./batch
 import { Id, PageQuery, page } from "./fields.ts";
 import { DoorShown, PassphraseDraft, SignInDraft, TrailLine } from "./door.ts";
 import { Entries, EntryDraft, EntryKept, LockDraft } from "./entry.ts";
+import {
+  CouldShowAnswer,
+  DifferAnswer,
+  InTurnAnswer,
+  MatchAnswer,
+  MixtureAnswer,
+  PairsAnswer,
+  RankAnswer,
+} from "./counts-answer.ts";
+import {
+  CouldShowDraft,
+  DifferDraft,
+  InTurnDraft,
+  MatchDraft,
+  MixtureDraft,
+  PairsDraft,
+  RankDraft,
+} from "./counts-asked.ts";
 import { Finding, FindingLine, NextThing } from "./finding.ts";
 import {
   Flight,
@@ -76,6 +94,7 @@ import {
 import { ShelfProblem, ShelfSearchAnswer, ShelfSearchDraft } from "./shelf-search.ts";
 import { BottleDraft, Transfer, TransferDraft, Vessel, VesselDraft, VesselEdit } from "./vessel.ts";
 import { Version } from "./fields.ts";
+import { League, RecipeFinding, TasterFinding, WeighedFlight, WhiskeyFinding } from "./weighed.ts";
 import { Whiskey, WhiskeyDraft, WhiskeyEdit } from "./whiskey.ts";
 
 type Method = "GET" | "POST" | "PATCH" | "DELETE";
@@ -94,7 +113,6 @@ export interface Route<
   readonly says: string;
   readonly query: Q;
   readonly body: B;
-import { League, RecipeFinding, TasterFinding, WeighedFlight, WhiskeyFinding } from "./weighed.ts";
   readonly answer: R;
   readonly status: 200 | 201 | 204;
   /** Which bearer token the route reads: see SPEC.md of services. */
@@ -275,6 +293,49 @@ export const routes = {
     body: ShelfSearchDraft,
     answer: ShelfProblem,
   }),
+
+  countsDiffer: route(
+    "POST",
+    "/api/counts/differ",
+    "What right answers of a difference test show: exact p, d′, and likeness where asked.",
+    { body: DifferDraft, answer: DifferAnswer },
+  ),
+  countsInTurn: route(
+    "POST",
+    "/api/counts/in-turn",
+    "The same for answers looked at one at a time: valid at any moment, and whether to stop.",
+    { body: InTurnDraft, answer: InTurnAnswer },
+  ),
+  countsMatch: route(
+    "POST",
+    "/api/counts/match",
+    "How well guessing would do at naming glasses, and how many were truly known.",
+    { body: MatchDraft, answer: MatchAnswer },
+  ),
+  countsRank: route(
+    "POST",
+    "/api/counts/rank",
+    "What rankings show: agreement, the most likely worths, and what to believe.",
+    { body: RankDraft, answer: RankAnswer },
+  ),
+  countsPairs: route(
+    "POST",
+    "/api/counts/pairs",
+    "What comparisons of two show: worths, ties, the effect of coming first.",
+    { body: PairsDraft, answer: PairsAnswer },
+  ),
+  countsMixture: route(
+    "POST",
+    "/api/counts/mixture",
+    "What a mixture is expected to give, by its shares: Scheffé's polynomial.",
+    { body: MixtureDraft, answer: MixtureAnswer },
+  ),
+  countsCouldShow: route(
+    "POST",
+    "/api/counts/could-show",
+    "Before a flight: what the chosen numbers could show.",
+    { body: CouldShowDraft, answer: CouldShowAnswer },
+  ),
 
   readNote: route("POST", "/api/read", "What a tasting note says, and its profile; nothing is kept.", {
     body: ReadDraft,
@@ -568,24 +629,6 @@ export const routes = {
     query: PageQuery,
     answer: page(FindingLine),
   }),
-} as const;
-
-export type Routes = typeof routes;
-/** Routes that answer with a stream of events. */
-export type StreamName = {
-  [N in keyof Routes]: Routes[N]["stream"] extends true ? N : never;
-}[keyof Routes];
-/** Routes that answer once. */
-export type RouteName = Exclude<keyof Routes, StreamName>;
-type Given<S> = S extends z.ZodType ? z.input<S> : undefined;
-type Read<S> = S extends z.ZodType ? z.output<S> : undefined;
-/** What a caller may send. */
-export type QueryOf<N extends RouteName | StreamName> = Given<Routes[N]["query"]>;
-export type BodyOf<N extends RouteName | StreamName> = Given<Routes[N]["body"]>;
-/** What a service gets after the schemas read it. */
-export type QueryRead<N extends RouteName | StreamName> = Read<Routes[N]["query"]>;
-export type BodyRead<N extends RouteName | StreamName> = Read<Routes[N]["body"]>;
-export type AnswerOf<N extends RouteName | StreamName> = Read<Routes[N]["answer"]>;
   getWeighedFlight: route(
     "GET",
     `${F}/finding/weighed`,
@@ -610,3 +653,21 @@ export type AnswerOf<N extends RouteName | StreamName> = Read<Routes[N]["answer"
   getLeague: route("GET", `${H}/league`, "Own blends beside each other, by all revealed flights.", {
     answer: League,
   }),
+} as const;
+
+export type Routes = typeof routes;
+/** Routes that answer with a stream of events. */
+export type StreamName = {
+  [N in keyof Routes]: Routes[N]["stream"] extends true ? N : never;
+}[keyof Routes];
+/** Routes that answer once. */
+export type RouteName = Exclude<keyof Routes, StreamName>;
+type Given<S> = S extends z.ZodType ? z.input<S> : undefined;
+type Read<S> = S extends z.ZodType ? z.output<S> : undefined;
+/** What a caller may send. */
+export type QueryOf<N extends RouteName | StreamName> = Given<Routes[N]["query"]>;
+export type BodyOf<N extends RouteName | StreamName> = Given<Routes[N]["body"]>;
+/** What a service gets after the schemas read it. */
+export type QueryRead<N extends RouteName | StreamName> = Read<Routes[N]["query"]>;
+export type BodyRead<N extends RouteName | StreamName> = Read<Routes[N]["body"]>;
+export type AnswerOf<N extends RouteName | StreamName> = Read<Routes[N]["answer"]>;

@@ -4,6 +4,7 @@ import { doorHandlers } from "./door/index.ts";
 import { demoHandlers } from "./demo/load-demo.ts";
 import { evidenceHandlers } from "./evidence/index.ts";
 import { exportHandlers, restoreHandlers } from "./archive/index.ts";
+import { countsHandlers } from "./counts/index.ts";
 import { findingHandlers, recordHandlers, revealHandlers } from "./findings/index.ts";
 import {
   closingHandlers,
@@ -29,6 +30,7 @@ export const allHandlers: Handlers = {
   ...reckonHandlers,
   ...noteHandlers,
   ...searchHandlers,
+  ...countsHandlers,
   ...shelfSearchHandlers,
   ...householdHandlers,
   ...demoHandlers,
@@ -49,9 +51,9 @@ export const allHandlers: Handlers = {
   ...undersidesHandlers,
   ...revealHandlers,
   ...findingHandlers,
+  ...evidenceHandlers,
   ...recordHandlers,
   ...closingHandlers,
-  ...evidenceHandlers,
   ...openJoiningHandlers,
   ...joinHandlers,
   ...watchHandlers,

@@ -1,0 +1,1 @@
+export { countsHandlers } from "./counts.ts";
