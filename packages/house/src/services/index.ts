@@ -13,6 +13,7 @@ export { HERE } from "./handler.ts";
 export { countsHandlers } from "./counts/index.ts";
 export { allHandlers, allStreams } from "./handlers.ts";
 export { hubOf } from "./live/index.ts";
+export { noteHandlers } from "./notes/index.ts";
 export { newId } from "./ids.ts";
 export type {
   Clock,
