@@ -64,7 +64,8 @@ describe("whoever sits at the table tries to read a sealed key, or another's she
         const headers = { ...ask.headers, host: "table.test", "x-forwarded-for": from };
         const told = await send(server.address, { ...ask, headers });
         const leaks = [...leaksTo(detect, told.headers), ...leaksTo(detect, told.body)];
-        tried.push({ kind: persona.who, ask, told, leaks });
+        const kind = ask.path.includes(scene.apart.flight) ? `${persona.who}, at sets` : persona.who;
+        tried.push({ kind, ask, told, leaks });
       }
     }
     console.log(table(tried));
@@ -80,7 +81,7 @@ describe("whoever sits at the table tries to read a sealed key, or another's she
         .filter(({ told, ask }) => told.status === 200 && ask.path.endsWith("/live"))
         .map(({ kind }) => kind),
     );
-    expect([...came].toSorted()).toEqual(["taster", "watcher"]);
+    expect([...came].toSorted()).toEqual(["taster", "taster of sets, at sets", "watcher"]);
     // The detector sees the victim's words where they may be read.
     const [, sheet = ""] = scene.tasting.sheets;
     const own = await send(server.address, {
