@@ -3,6 +3,7 @@ import { abv20, celsius, kgPerM3, massFraction, millilitres20 } from "@partsproo
 import { bareHorner } from "./bare-horner.ts";
 import { benchSearch } from "./search.ts";
 import { type Case, timed } from "./timed.ts";
+import { benchWorths } from "./worths.ts";
 
 // `npm run bench`: what density, strength and a what-if cost beside the bare arithmetic of the formula, in the same run.
 
@@ -82,5 +83,6 @@ for (const [n, one] of cases.entries()) {
     `| ${one.name} | ${median.toFixed(1)} | ${times.toFixed(2)} | ${bounds.join(", ")} | ${verdict} |`,
   );
 }
+missed += benchWorths();
 missed += await benchSearch();
 if (missed > 0) process.exitCode = 1;

@@ -42,6 +42,24 @@ const suites: readonly Suite[] = [
     files: ["packages/core/src/uncertainty/agreement.test.ts"],
     size: "200 problems against Monte Carlo",
   },
+  {
+    name: "coverage",
+    project: "core",
+    files: [
+      "packages/core/src/sensory/difference-test.ref.test.ts",
+      "packages/core/src/statistics/sequential.ref.test.ts",
+      "packages/core/src/statistics/page.ref.test.ts",
+      "packages/core/src/statistics/one-taster.ref.test.ts",
+      "packages/core/src/statistics/pooled-worths.test.ts",
+      "packages/core/src/statistics/profiles.ref.test.ts",
+      "packages/core/src/statistics/rankings.ref.test.ts",
+      "packages/core/src/statistics/what-differs.test.ts",
+      "packages/core/src/statistics/worth-beliefs.test.ts",
+      "packages/core/src/statistics/worth-calibration.test.ts",
+      "packages/core/src/statistics/worth-speed.test.ts",
+    ],
+    size: "intervals, exact tests and beliefs, simulated at the sizes people have",
+  },
   { name: "laws of core", project: "core", files: [".prop.test.ts"], size: "2 000 cases a law" },
 ];
 
