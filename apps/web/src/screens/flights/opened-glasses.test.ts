@@ -23,4 +23,22 @@ test("one taster's glasses open in the order they stand; everybody's in that of 
       expect(own?.glasses.find(({ glass }) => glass === i)?.right).toBe(right);
     }
   }
+  // The same evening as two rounds: each taster is told once of a liquid, with both places.
+  const rounds = {
+    ...finding,
+    flight: { ...finding.flight, question: "agree_with_myself" as const },
+    sheets: finding.sheets.map((one) => ({
+      ...one,
+      glasses: one.glasses.flatMap((glass) => [
+        { ...glass, set: 1, rank: 1 },
+        { ...glass, set: 2, rank: 3 },
+      ]),
+    })),
+  };
+  const [first] = openedGlasses(rounds, EVERYONE);
+  expect(first?.guesses.map(({ taster, said }) => `${taster}: ${said}`)).toEqual([
+    "Ana: put at place 1, then at place 3",
+    "Ben: put at place 1, then at place 3",
+    "Cai: put at place 1, then at place 3",
+  ]);
 });

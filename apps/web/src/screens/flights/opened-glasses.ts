@@ -33,6 +33,14 @@ function saidOf(finding: Finding, glass: Finding["sheets"][number]["glasses"][nu
   return { right: null, said: glass.rank === null ? "no place" : `put at place ${glass.rank}` };
 }
 
+/** What was said of all glasses of one liquid that a taster had; of two rounds where it was put in each. */
+function saidOfAll(finding: Finding, own: readonly Finding["sheets"][number]["glasses"][number][]) {
+  const [first, ...again] = own.map((glass) => saidOf(finding, glass));
+  if (first === undefined || again.length === 0) return first ?? { right: null, said: "" };
+  const places = own.map(({ rank }) => (rank === null ? "nowhere" : `at place ${rank}`));
+  return { right: null, said: `put ${places.join(", then ")}` };
+}
+
 /** Set by set: what stood there and what was picked; for everybody at once, who was right. */
 function openedSets(found: SetsFound, whose: string): readonly OpenedGlass[] {
   const sheets = found.sheets.filter(({ sheetId }) => whose === EVERYONE || sheetId === whose);
@@ -92,19 +100,21 @@ export function openedGlasses(finding: Finding, whose: string): readonly OpenedG
     });
   }
   return finding.glasses.map((poured): OpenedGlass => {
-    const tasted = finding.sheets.flatMap((one) => {
-      return one.glasses
-        .filter((each) => each.glass === poured.glass)
-        .map((glass) => ({ taster: one.taster, glass }));
+    // In two rounds every taster had it twice.
+    const tasted = finding.sheets.flatMap(({ taster, glasses }) => {
+      const own = glasses.filter((each) => each.glass === poured.glass);
+      return own.length === 0 ? [] : [{ taster, own }];
     });
     return {
       key: String(poured.glass),
       code: String(poured.glass + 1),
-      title: tasted.map(({ taster, glass }) => `${taster} ${glass.code}`).join(" · "),
+      title: tasted
+        .map(({ taster, own }) => `${taster} ${own.map(({ code }) => code).join(", ")}`)
+        .join(" · "),
       label: poured.label,
       pour: poured.pour,
       target: poured.target,
-      guesses: tasted.map(({ taster, glass }) => ({ taster, ...saidOf(finding, glass) })),
+      guesses: tasted.map(({ taster, own }) => ({ taster, ...saidOfAll(finding, own) })),
     };
   });
 }
