@@ -4,12 +4,19 @@ import { defineConfig } from "vitest/config";
 // Under `npm run long` the suites run at their full size and must not be cut short.
 const long = process.env["PARTSPROOF_LONG"] === "1";
 
-interface Timeouts {
+interface Settings {
   readonly testTimeout?: number;
   readonly hookTimeout?: number;
+  readonly isolate?: false;
 }
 
-const project = (name: string, include: string, settings: Timeouts = {}) => ({
+/**
+ * Files of one worker share its modules: nothing here keeps anything in a module or puts anything in place of one, and
+ * to start a process and read every module anew for each file takes longer than most of the tests.
+ */
+const together = { isolate: false } as const;
+
+const project = (name: string, include: string, settings: Settings = {}) => ({
   test: {
     name,
     include: [include],
@@ -23,7 +30,7 @@ const project = (name: string, include: string, settings: Timeouts = {}) => ({
 });
 
 const projects = [
-  project("core", "packages/core/src/**/*.test.ts"),
+  project("core", "packages/core/src/**/*.test.ts", together),
   project("house", "packages/house/src/**/*.test.ts", { testTimeout: 30_000 }),
   project("testkit", "packages/testkit/src/**/*.test.ts", { testTimeout: 30_000 }),
   project("server", "apps/server/src/**/*.test.ts", { testTimeout: 120_000 }),

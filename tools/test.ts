@@ -24,7 +24,7 @@ const tally = new Tally();
 const started = performance.now();
 const temporary = mkdtempSync(join(tmpdir(), "partsproof-test-"));
 onLeaving(() => rmSync(temporary, { recursive: true, force: true }));
-const env: Record<string, string> = {};
+const env: Record<string, string> = { NODE_COMPILE_CACHE: join(temporary, "compiled") };
 
 if (!only) for (const check of staticChecks) await tally.check(check);
 
@@ -40,6 +40,7 @@ if (needs(["evening"])) {
       const chromium = await ensureChromium();
       console.log(`${chromium.version} at ${chromium.path}`);
       env["CHROMIUM_PATH"] = chromium.path;
+      env["PARTSPROOF_WEB_BUILT"] = "1";
       return true;
     },
   });

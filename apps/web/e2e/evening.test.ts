@@ -42,7 +42,7 @@ describe("the whole evening at 390 × 844, in a real browser", () => {
 
   beforeAll(async () => {
     evening = await startEvening();
-    host = await evening.phone("host");
+    host = await evening.phone("host", { keepsApp: true });
   }, 240_000);
   afterAll(async () => {
     console.log(

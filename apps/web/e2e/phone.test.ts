@@ -1,5 +1,6 @@
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { comeTo } from "./fixtures/come-to.ts";
 import { picture } from "./fixtures/picture.ts";
 import { goToStep, lockSheet, rankingShown, saved, takeSheet } from "./fixtures/sheet-steps.ts";
 import { speakFor } from "./fixtures/speak-for.ts";
@@ -28,7 +29,7 @@ describe("the phone at the table", () => {
 
   beforeAll(async () => {
     evening = await startEvening();
-    host = await evening.phone("host");
+    host = await evening.phone("host", { keepsApp: true });
     const { api } = evening;
     household = (await api("addHousehold", { body: { name: "The harbour table" } })).id;
     const at = { household };
@@ -67,7 +68,7 @@ describe("the phone at the table", () => {
       },
     });
     await evening.api("markPoured", { at: { household, flight: flight.id }, token: pourerToken ?? "" });
-    await host.goto("/about");
+    if (host.url() === "about:blank") await host.goto("/about");
     await host.evaluate(([id, token]) => localStorage.setItem(`partsproof.token.host.${id}`, token), [
       flight.id,
       hostToken,
@@ -86,7 +87,7 @@ describe("the phone at the table", () => {
     timeout: ACT_MS,
   }, async () => {
     const made = await pour("Three by the window", 3, {}, 2);
-    const ana = await evening.phone("Ana");
+    const ana = await evening.phone("Ana", { keepsApp: true });
     await speakFor(ana, ["wax and", "honey"]);
     await ana.goto(sheetOf(made, 0));
     await takeSheet(ana);
@@ -246,7 +247,7 @@ describe("the phone at the table", () => {
     // One phone goes round the table; the sheets, their codes and their orders are each taster's own.
     const phone = await evening.phone("round the table");
     for (const [i, { taster }] of made.sheets.entries()) {
-      await phone.goto(sheetOf(made, i));
+      await comeTo(phone, sheetOf(made, i));
       await takeSheet(phone);
       for (const set of [1, 2]) {
         await phone.getByText(`Set ${set} of 2`).waitFor();
@@ -487,7 +488,7 @@ describe("the phone at the table", () => {
     await look(bo, "four glasses two and two");
 
     const duo = await pour("Like the first", 2, { question: "tell_apart", method: "duo_trio" }, 1);
-    await bo.goto(sheetOf(duo, 0));
+    await comeTo(bo, sheetOf(duo, 0));
     await takeSheet(bo);
     await bo.locator(".picks-known", { hasText: "R" }).waitFor();
     await bo.getByRole("radio").nth(1).check();
@@ -500,7 +501,7 @@ describe("the phone at the table", () => {
       { question: "how_close", targetNameId: `whiskey:${whiskeys[0] ?? ""}`, reference: true },
       1,
     );
-    await bo.goto(sheetOf(close, 0));
+    await comeTo(bo, sheetOf(close, 0));
     await takeSheet(bo);
     await goToStep(bo, "Rank");
     await bo.getByText("Closest to the target first").waitFor();
@@ -509,7 +510,7 @@ describe("the phone at the table", () => {
     await saved(bo);
     await lockSheet(bo);
     const rounds = await pour("Again", 3, { question: "agree_with_myself" }, 1);
-    await bo.goto(sheetOf(rounds, 0));
+    await comeTo(bo, sheetOf(rounds, 0));
     await takeSheet(bo);
     for (const round of [1, 2]) {
       await bo.getByText(`Round ${round} of 2`).waitFor();
@@ -522,10 +523,10 @@ describe("the phone at the table", () => {
       const at = { household, flight: made.flight };
       await evening.api("revealFlight", { at, token: made.hostToken, body: {} });
     }
-    await bo.goto(`/h/${household}/findings/${close.flight}`);
+    await comeTo(bo, `/h/${household}/findings/${close.flight}`);
     await bo.getByRole("heading", { name: "How close to the target" }).waitFor();
     await look(bo, "finding of closeness");
-    await bo.goto(`/h/${household}/findings/${rounds.flight}`);
+    await comeTo(bo, `/h/${household}/findings/${rounds.flight}`);
     await bo.getByRole("heading", { name: "Do they agree with themselves" }).waitFor();
     await picture(bo, "phone-finding-of-agreement");
     nothingWrong();

@@ -1,6 +1,7 @@
 import type { AnswerOf } from "@partsproof/house/protocol";
 import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+import { comeTo } from "./fixtures/come-to.ts";
 import { picture } from "./fixtures/picture.ts";
 import { saidBeside } from "./fixtures/said-beside.ts";
 import { type Evening, startEvening } from "./fixtures/start-evening.ts";
@@ -48,7 +49,7 @@ describe("the bench and the scale, in a real browser", () => {
     await picture(page, screen.replaceAll(/[^a-z0-9]+/g, "-"));
   };
   const open = async (job: string): Promise<void> => {
-    await page.goto(job === "mix" ? "/reckon" : `/reckon?do=${job}`);
+    await comeTo(page, job === "mix" ? "/reckon" : `/reckon?do=${job}`);
     await page.getByRole("heading", { level: 1, name: "Quick reckoner" }).waitFor();
   };
   /** Numbers and units are kept together by spaces that do not break. */
@@ -320,7 +321,7 @@ describe("the bench and the scale, in a real browser", () => {
     const left = await evening.api("getVessel", { at: { ...at, vessel: kettle.id } });
     expect(left.contents.volumeMl).toBeCloseTo(700 - 220, 0);
     // It is recorded, so nothing is being poured any more.
-    await page.goto(`${home}/batches/weigh?recipe=${recipe.id}`);
+    await comeTo(page, `${home}/batches/weigh?recipe=${recipe.id}`);
     await page.getByRole("button", { name: "Start pouring" }).waitFor();
   });
 
@@ -350,7 +351,7 @@ describe("the bench and the scale, in a real browser", () => {
       },
     });
     expect(items).toHaveLength(1);
-    await page.goto(`${home}/batches/weigh?recipe=${watered.id}&ml=300`);
+    await comeTo(page, `${home}/batches/weigh?recipe=${watered.id}&ml=300`);
     await page.getByRole("radio", { name: "I let it run on" }).check();
     await page.getByLabel("It shows before the first pour").fill("412.3 g");
     await page.getByRole("button", { name: "Start pouring" }).click();
@@ -409,11 +410,11 @@ describe("the bench and the scale, in a real browser", () => {
     await page.goto("/weigh");
     await page.getByText("Nothing to pour yet").waitFor();
     await look("weigh, nothing");
-    await page.goto("/weigh?parts=2@62.4,1@46&water=70&ml=300");
+    await comeTo(page, "/weigh?parts=2@62.4,1@46&water=70&ml=300");
     await page.getByText(/target strength requires/i).waitFor();
     await look("weigh, bench, cannot be");
     expect(await page.getByRole("button", { name: "Start pouring" }).isDisabled()).toBe(true);
-    await page.goto("/weigh?parts=2@62.4,1@46&ml=300");
+    await comeTo(page, "/weigh?parts=2@62.4,1@46&ml=300");
     await page.getByRole("button", { name: "Start pouring" }).click();
     await heading(/^Liquid 1/);
     await typeReading((await target()) * 1.3);
