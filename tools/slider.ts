@@ -25,6 +25,12 @@ const sorted = (values: readonly number[]): readonly number[] => values.toSorted
 const quantile = (values: readonly number[], q: number): number =>
   sorted(values)[Math.max(0, Math.ceil(q * values.length) - 1)] ?? Number.NaN;
 
+const answered = async (page: Page): Promise<void> => {
+  await page.waitForFunction(
+    () => (globalThis as unknown as { readonly watched: Watched }).watched.open() === 0,
+  );
+};
+
 async function moveAll(page: Page): Promise<void> {
   const slider = page.getByRole("slider", { name: /^Weight of/ }).first();
   await slider.scrollIntoViewIfNeeded();
@@ -32,9 +38,7 @@ async function moveAll(page: Page): Promise<void> {
   // One move after the other has been answered, and back.
   for (let step = 0; step < STEPS; step += 1) {
     await page.keyboard.press(step < (2 * STEPS) / 3 ? "ArrowRight" : "ArrowLeft");
-    await page.waitForFunction(
-      () => document.querySelector(".closest-best")?.getAttribute("data-state") === "done",
-    );
+    await answered(page);
     await page.waitForTimeout(150);
   }
   // A drag without a pause, as a finger does it.
@@ -48,9 +52,7 @@ async function moveAll(page: Page): Promise<void> {
     await page.waitForTimeout(16);
   }
   await page.mouse.up();
-  await page.waitForFunction(
-    () => document.querySelector(".closest-best")?.getAttribute("data-state") === "done",
-  );
+  await answered(page);
 }
 
 try {
@@ -80,9 +82,11 @@ try {
     await page.waitForTimeout(1500);
     await page.evaluate(watchPage);
     const longestOwn = await processorTime(session, () => moveAll(page));
-    const { first, proven, searched, tasks } = await page.evaluate(
-      () => (globalThis as unknown as { watched: Watched }).watched,
-    );
+    const { first, proven, searched, tasks, left } = await page.evaluate(() => {
+      const { watched } = globalThis as unknown as { readonly watched: Watched };
+      return { ...watched, open: undefined, left: watched.open() };
+    });
+    if (left > 0) throw new Error(`every move requires an answer, got ${left} without one`);
     const longest = Math.max(0, ...tasks);
     const kept = longest <= LONGEST_TASK_MS && Math.max(...first) <= LATEST_MS && first.length >= STEPS;
     if (!kept) missed += 1;

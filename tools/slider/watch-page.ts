@@ -1,35 +1,69 @@
 /** What was seen of a page while a slider moved; milliseconds. */
 export interface Watched {
-  /** From a move until something that answers it, or a later one, is drawn. */
+  /** From each move that changed something until an answer to it, or to a later one, is drawn. */
   readonly first: number[];
-  /** From a move until its answer is drawn and proven. */
+  /** From each until such an answer is drawn and proven. */
   readonly proven: number[];
   /** What the worker says a search took. */
   readonly searched: number[];
   /** Tasks over 50 ms: the browser tells of no others. */
   readonly tasks: number[];
+  /** Moves that nothing drawn answers yet. */
+  readonly open: () => number;
 }
 
-/** Runs inside the page: notes each move of a slider, and when the page shows what comes of it. */
+/**
+ * Runs inside the page. A move is a key or pointer event that sets the slider to another value; the first search that is sent to the
+ * worker after it has that value in it, and so has every later one. The page says with what it draws which search that answers.
+ */
 export function watchPage(): void {
-  const watched: Watched = { first: [], proven: [], searched: [], tasks: [] };
+  interface Move {
+    readonly at: number;
+    turn: number | null;
+    seen: boolean;
+  }
+  let moves: Move[] = [];
+  const watched: Watched = { first: [], proven: [], searched: [], tasks: [], open: () => moves.length };
   Object.assign(globalThis, { watched });
   new PerformanceObserver((list) => {
     for (const { duration } of list.getEntries()) watched.tasks.push(duration);
   }).observe({ type: "longtask", buffered: false });
   const best = document.querySelector(".closest-best");
   if (best === null) throw new Error("watching requires a page with results, got none");
-  let moved: number | null = null;
-  let unproven: number | null = null;
-  let wasBusy = false;
-  document.addEventListener(
-    "input",
-    (event) => {
-      moved ??= event.timeStamp;
-      unproven ??= event.timeStamp;
-    },
-    true,
-  );
+
+  let happened = 0;
+  for (const type of ["keydown", "input", "pointerdown", "pointermove"])
+    addEventListener(
+      type,
+      ({ timeStamp }) => {
+        happened = timeStamp;
+      },
+      true,
+    );
+  const stood = new Map<Node, string>();
+  const heed = (records: readonly MutationRecord[]): void => {
+    for (const { target } of records) {
+      const stands = (target as HTMLElement).style.getPropertyValue("--at");
+      if (stood.get(target) !== stands) moves.push({ at: happened, turn: null, seen: false });
+      stood.set(target, stands);
+    }
+  };
+  const dots = new MutationObserver(heed);
+  for (const rail of document.querySelectorAll<HTMLElement>(".strip-rail")) {
+    stood.set(rail, rail.style.getPropertyValue("--at"));
+    dots.observe(rail, { attributes: true, attributeFilter: ["style"] });
+  }
+  const send = Worker.prototype.postMessage;
+  Worker.prototype.postMessage = function postMessage(
+    this: Worker,
+    message: { readonly turn?: number },
+    ...others: readonly unknown[]
+  ) {
+    heed(dots.takeRecords());
+    if (message.turn !== undefined) for (const move of moves) move.turn ??= message.turn;
+    Reflect.apply(send, this, [message, ...others]);
+  };
+
   const drawn = (then: (at: number) => void): void => {
     // After the frame that shows it: the next task once it is painted.
     requestAnimationFrame(() => {
@@ -40,19 +74,18 @@ export function watchPage(): void {
     });
   };
   new MutationObserver(() => {
-    const busy = best.getAttribute("aria-busy") === "true";
-    const since = moved;
-    if (busy) wasBusy = true;
-    if (!busy && wasBusy && since !== null) {
-      moved = null;
-      wasBusy = false;
-      drawn((at) => watched.first.push(at - since));
-    }
-    const began = unproven;
-    if (!busy && best.getAttribute("data-state") === "done" && began !== null) {
-      unproven = null;
+    const turn = Number(best.getAttribute("data-turn"));
+    const done = best.getAttribute("data-state") === "done";
+    const answered = moves.filter((move) => move.turn !== null && move.turn <= turn);
+    const fresh = answered.filter(({ seen }) => !seen);
+    for (const move of fresh) move.seen = true;
+    if (done) {
+      moves = moves.filter((move) => !answered.includes(move));
       watched.searched.push(Number(best.querySelector(".closest-took")?.textContent ?? 0));
-      drawn((at) => watched.proven.push(at - began));
     }
-  }).observe(best, { attributes: true, attributeFilter: ["aria-busy", "data-state"] });
+    drawn((at) => {
+      for (const move of fresh) watched.first.push(at - move.at);
+      if (done) for (const move of answered) watched.proven.push(at - move.at);
+    });
+  }).observe(best, { attributes: true, attributeFilter: ["data-turn", "data-state"] });
 }

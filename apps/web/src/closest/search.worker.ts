@@ -2,7 +2,7 @@ import type { Found, ToSearch } from "./messages.ts";
 import { Searching } from "./searching.ts";
 
 /** Long enough to come to something, short enough that a new wish is heard before anyone notices. */
-const FIRST_SLICE_MS = 25;
+const FIRST_SLICE_MS = 15;
 const SLICE_MS = 40;
 /** Progress is told this often at most. */
 const TELL_MS = 120;

@@ -14,6 +14,8 @@ export interface Seeking {
   readonly state: "nothing asked" | "searching" | "done" | "stopped" | "broken";
   readonly stop: () => void;
   readonly goOn: () => void;
+  /** Asks at once, before the page has drawn whatever asks it. */
+  readonly seek: (problem: Problem | null) => void;
 }
 
 /**
@@ -24,35 +26,41 @@ export function useSearch(problem: Problem | null): Seeking {
   const worker = useRef<Worker | null>(null);
   const turn = useRef(0);
   const unheard = useRef(false);
+  const wished = useRef<Problem | null>(null);
   const waiting = useRef<Problem | null>(null);
   const sent = useRef<Problem["whiskeys"] | null>(null);
+  const [turns] = useState(() => new WeakMap<Problem, number>());
   const { state: found, setGently: setFound } = useGently<Found | null>(null);
   const [stoppedAt, setStoppedAt] = useState<Problem | null>(null);
   const [broken, setBroken] = useState(false);
-  const [askedOf, setAskedOf] = useState<{ readonly turn: number; readonly problem: Problem } | null>(null);
 
-  const ask = useCallback((next: Problem): void => {
-    turn.current += 1;
-    unheard.current = true;
-    waiting.current = null;
-    const { whiskeys, ...problem } = next;
-    const message: ToSearch = {
-      kind: "search",
-      turn: turn.current,
-      problem,
-      // The shelf is large and mostly the same: it goes over once.
-      whiskeys: whiskeys === sent.current ? null : whiskeys,
-      top: TOP,
-    };
-    sent.current = whiskeys;
-    worker.current?.postMessage(message);
-    setBroken(false);
-    setAskedOf({ turn: turn.current, problem: next });
-  }, []);
+  const ask = useCallback(
+    (next: Problem): void => {
+      turn.current += 1;
+      turns.set(next, turn.current);
+      unheard.current = true;
+      waiting.current = null;
+      const { whiskeys, ...problem } = next;
+      const message: ToSearch = {
+        kind: "search",
+        turn: turn.current,
+        problem,
+        // The shelf is large and mostly the same: it goes over once.
+        whiskeys: whiskeys === sent.current ? null : whiskeys,
+        top: TOP,
+      };
+      sent.current = whiskeys;
+      worker.current?.postMessage(message);
+      setBroken(false);
+    },
+    [turns],
+  );
 
   useEffect(() => {
     const own = new Worker(new URL("./search.worker.ts", import.meta.url), { type: "module" });
     worker.current = own;
+    wished.current = null;
+    waiting.current = null;
     sent.current = null;
     unheard.current = false;
     own.addEventListener("message", ({ data }: MessageEvent<Found>) => {
@@ -70,13 +78,20 @@ export function useSearch(problem: Problem | null): Seeking {
     };
   }, [ask, setFound]);
 
+  const seek = useCallback(
+    (next: Problem | null): void => {
+      wished.current = next;
+      if (next === null) {
+        waiting.current = null;
+        worker.current?.postMessage({ kind: "stop" } satisfies ToSearch);
+      } else if (unheard.current) waiting.current = next;
+      else ask(next);
+    },
+    [ask],
+  );
   useEffect(() => {
-    if (problem === null) {
-      waiting.current = null;
-      worker.current?.postMessage({ kind: "stop" } satisfies ToSearch);
-    } else if (unheard.current) waiting.current = problem;
-    else ask(problem);
-  }, [problem, ask]);
+    if (problem === null || problem !== wished.current) seek(problem);
+  }, [problem, seek]);
 
   const stop = useCallback((): void => {
     worker.current?.postMessage({ kind: "stop" } satisfies ToSearch);
@@ -87,12 +102,16 @@ export function useSearch(problem: Problem | null): Seeking {
     if (problem !== null) ask(problem);
   }, [problem, ask]);
 
+  // While a control moves, an answer may be to something newer than what the page has drawn.
   const current =
-    found !== null && problem !== null && askedOf?.problem === problem && found.turn === askedOf.turn;
+    found !== null && problem !== null && found.turn >= (turns.get(problem) ?? Number.POSITIVE_INFINITY);
   let state: Seeking["state"] = "searching";
   if (problem === null) state = "nothing asked";
   else if (current && found.done) state = "done";
   else if (stoppedAt === problem) state = "stopped";
   else if (broken) state = "broken";
-  return useMemo(() => ({ found, current, state, stop, goOn }), [found, current, state, stop, goOn]);
+  return useMemo(
+    () => ({ found, current, state, stop, goOn, seek }),
+    [found, current, state, stop, goOn, seek],
+  );
 }

@@ -1,6 +1,7 @@
 import { type CSSProperties, memo, type ReactNode, useId, useRef, useState } from "react";
 import { MinusGlyph, PlusGlyph } from "./glyphs.tsx";
 import { useAhead } from "./use-ahead.ts";
+import { useDrag } from "./use-drag.ts";
 import "./strip.css";
 
 export interface StripProps {
@@ -44,14 +45,16 @@ export const Strip = memo(function Strip({
   const [typed, setTyped] = useState<string | null>(null);
   const dot = useRef<HTMLInputElement>(null);
   const number = useRef<HTMLInputElement>(null);
+  const rail = useRef<HTMLSpanElement>(null);
   const at = value ?? rest;
+  const held = useRef(false);
   const { newest, went } = useAhead(at, (next) => {
-    const one = dot.current;
-    if (one === null || number.current === null) return;
-    if (Number(one.value) !== next) one.value = String(next);
-    one.style.setProperty("--at", String(next / max));
+    if (dot.current === null || number.current === null || rail.current === null) return;
+    rail.current.style.setProperty("--at", String(next / max));
+    // What only a screen reader or a key needs waits for the finger to let go.
+    if (!held.current && Number(dot.current.value) !== next) dot.current.value = String(next);
     if (value === null || typed !== null) return;
-    one.setAttribute("aria-valuetext", print(next));
+    if (!held.current) dot.current.setAttribute("aria-valuetext", print(next));
     if (number.current.value !== print(next)) number.current.value = print(next);
   });
   const readable = typed === null || typed === "" || read(typed, max) !== null;
@@ -61,7 +64,7 @@ export const Strip = memo(function Strip({
     onChange(id, next);
   };
   const nudge = (by: number): void => {
-    move(Math.min(max, Math.max(0, Math.round((newest() + by) / step) * step)));
+    move(stepped(newest() + by, max, step));
   };
   const type = (text: string): void => {
     setTyped(text);
@@ -69,6 +72,24 @@ export const Strip = memo(function Strip({
     if (text.trim() === "") onChange(id, null);
     else if (number !== null) onChange(id, number);
   };
+  const drag = useDrag(rail, {
+    onHold: () => {
+      held.current = true;
+      // In a task of its own: the dot is under the finger first.
+      setTimeout(() => dot.current?.focus({ preventScroll: true }), 0);
+      return newest();
+    },
+    onMove: (share) => {
+      const next = stepped(share * max, max, step);
+      if (value === null || next !== newest()) move(next);
+    },
+    onLoose: (before) => {
+      held.current = false;
+      // A page that scrolls under the finger was meant, not the dot.
+      if (before !== null && value !== null) move(before);
+      else setTimeout(() => went(newest()), 0);
+    },
+  });
   const shown = value === null ? unset : print(value);
   return (
     <div className={`strip ${value === null ? "strip-unset" : ""}`} role="group" aria-label={said}>
@@ -77,20 +98,22 @@ export const Strip = memo(function Strip({
       </label>
       <span className="strip-typed">
         {value === null && <span className="strip-word">{unset}</span>}
-        <input
-          ref={number}
-          id={`${field}-typed`}
-          className="input"
-          type="text"
-          inputMode="decimal"
-          autoComplete="off"
-          aria-label={said}
-          aria-invalid={!readable || undefined}
-          aria-describedby={readable ? undefined : `${field}-issue`}
-          value={typed ?? (value === null ? "" : shown)}
-          onChange={(event) => type(event.target.value)}
-          onBlur={() => setTyped(null)}
-        />
+        <span className="strip-number">
+          <input
+            ref={number}
+            id={`${field}-typed`}
+            className="input"
+            type="text"
+            inputMode="decimal"
+            autoComplete="off"
+            aria-label={said}
+            aria-invalid={!readable || undefined}
+            aria-describedby={readable ? undefined : `${field}-issue`}
+            value={typed ?? (value === null ? "" : shown)}
+            onChange={(event) => type(event.target.value)}
+            onBlur={() => setTyped(null)}
+          />
+        </span>
       </span>
       <button
         type="button"
@@ -100,21 +123,29 @@ export const Strip = memo(function Strip({
       >
         <MinusGlyph />
       </button>
-      <input
-        ref={dot}
-        className="strip-dot"
-        type="range"
-        min={0}
-        max={max}
-        step={step}
-        aria-label={`${said}, 0 to ${max}`}
-        aria-valuetext={shown}
-        defaultValue={at}
-        style={{ "--at": at / max } as CSSProperties}
-        // A tap where the dot waits changes nothing for the browser, yet says that value.
-        onClick={() => value === null && onChange(id, at)}
-        onChange={(event) => move(Number(event.target.value))}
-      />
+      <span className="strip-way">
+        <span
+          ref={rail}
+          className="strip-rail"
+          style={{ "--at": at / max } as CSSProperties}
+          onPointerDown={drag}
+        >
+          <input
+            ref={dot}
+            className="strip-dot"
+            type="range"
+            min={0}
+            max={max}
+            step={step}
+            aria-label={`${said}, 0 to ${max}`}
+            aria-valuetext={shown}
+            defaultValue={at}
+            onChange={(event) => move(Number(event.target.value))}
+          />
+          <span className="strip-track" />
+          <span className="strip-thumb" />
+        </span>
+      </span>
       <button
         type="button"
         className="strip-nudge strip-more"
@@ -134,6 +165,10 @@ export const Strip = memo(function Strip({
 });
 
 const print = (value: number): string => String(Number(value.toFixed(2)));
+
+/** The nearest step there is. */
+const stepped = (value: number, max: number, step: number): number =>
+  Math.min(max, Math.max(0, Number((Math.round(value / step) * step).toFixed(6))));
 
 function read(text: string, max: number): number | null {
   if (!/^\d{1,2}(?:[.,]\d{1,2})?$/.test(text.trim())) return null;

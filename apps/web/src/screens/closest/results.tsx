@@ -33,7 +33,7 @@ export interface ResultsProps {
 }
 
 /** All but the closest follows once a control has stood still so long. */
-const QUIET_MS = 200;
+const QUIET_MS = 150;
 
 /** What comes closest, how sure that is, and what else could be asked of it. */
 export const Results = memo(function Results(props: ResultsProps) {
@@ -45,7 +45,7 @@ export const Results = memo(function Results(props: ResultsProps) {
     () => ({ found: shown, problem, aim, current, state }),
     [shown, problem, aim, current, state],
   );
-  const quiet = useQuiet(now, problem, QUIET_MS);
+  const quiet = useQuiet(now, shown?.turn, QUIET_MS);
   const best = shown?.recipes[0];
   const recipes = quiet.found?.recipes ?? [];
   const other = recipes.find(({ key }) => key === beside && key !== recipes[0]?.key);
@@ -58,6 +58,7 @@ export const Results = memo(function Results(props: ResultsProps) {
         aria-label="What comes closest"
         aria-busy={problem !== null && !current}
         data-state={state}
+        data-turn={shown?.turn}
       >
         <Proof
           seeking={seeking}

@@ -24,6 +24,9 @@ import { RulesField } from "./rules-field.tsx";
 import { WeightsField } from "./weights-field.tsx";
 import "./closest.css";
 
+/** What is asked is drawn once a control has stood still so long; it is sought at once. */
+const RESTS_MS = 80;
+
 interface Sought {
   readonly aim: Aim;
   readonly rules: Rules;
@@ -36,18 +39,27 @@ const remembered = new Map<string, Sought>();
 export function Seek({ shelf, cellar }: { readonly shelf: Shelf; readonly cellar: Cellar }) {
   const { id: household, currency } = useHousehold();
   const { query } = usePlace();
-  const { state, set, setGently } = useGently<Sought>(() => begin(household, shelf, query.get("like")));
+  const { state, set, setGently } = useGently<Sought>(
+    () => begin(household, shelf, query.get("like")),
+    RESTS_MS,
+  );
   const { aim, rules } = state;
   useEffect(() => {
     remembered.set(household, state);
   }, [household, state]);
+  const asked = useMemo(() => askedOf(shelf, currency), [shelf, currency]);
+  const { read, problem } = asked(state);
+  const seeking = useSearch(problem);
+  const { seek } = seeking;
   const setAim = useCallback(
     (change: (aim: Aim) => Aim) => set((sought) => ({ ...sought, aim: change(sought.aim) })),
     [set],
   );
   const moveAim = useCallback(
-    (change: (aim: Aim) => Aim) => setGently((sought) => ({ ...sought, aim: change(sought.aim) })),
-    [setGently],
+    (change: (aim: Aim) => Aim) => {
+      seek(asked(setGently((sought) => ({ ...sought, aim: change(sought.aim) }))).problem);
+    },
+    [setGently, seek, asked],
   );
   const setRules = useCallback(
     (change: (rules: Rules) => Rules) => set((sought) => ({ ...sought, rules: change(sought.rules) })),
@@ -58,15 +70,6 @@ export function Seek({ shelf, cellar }: { readonly shelf: Shelf; readonly cellar
     [cellar.whiskeys],
   );
   const nameOf = useCallback((id: string): string => names.get(id) ?? "a whiskey", [names]);
-  const read = useMemo(
-    () => readRules(rules, { targetId: aim.from, onShelf: shelf.onShelf, currency }),
-    [rules, aim.from, shelf.onShelf, currency],
-  );
-  const problem = useMemo<Problem | null>(
-    () => (read.ok ? problemOf(shelf, aim, rules, read.value) : null),
-    [read, shelf, aim, rules],
-  );
-  const seeking = useSearch(problem);
   return (
     <div className="closest">
       <Form say={{ issues: read.ok ? [] : read.issues, tries: 0 }} className="closest-ask" quiet>
@@ -107,6 +110,33 @@ export function Seek({ shelf, cellar }: { readonly shelf: Shelf; readonly cellar
       />
     </div>
   );
+}
+
+interface Asked {
+  readonly read: ReturnType<typeof readRules>;
+  /** null while nothing counts, or a rule cannot be read. */
+  readonly problem: Problem | null;
+}
+
+/** What is sought as core asks it: one and the same for one and the same, as a search is told apart by it. */
+function askedOf(shelf: Shelf, currency: string): (sought: Sought) => Asked {
+  const before = new WeakMap<Sought, Asked>();
+  let last: { readonly rules: Rules; readonly from: string; readonly read: Asked["read"] } | null = null;
+  return (sought) => {
+    const same = before.get(sought);
+    if (same !== undefined) return same;
+    const { aim, rules } = sought;
+    if (last?.rules !== rules || last.from !== aim.from)
+      last = {
+        rules,
+        from: aim.from,
+        read: readRules(rules, { targetId: aim.from, onShelf: shelf.onShelf, currency }),
+      };
+    const { read } = last;
+    const asked = { read, problem: read.ok ? problemOf(shelf, aim, rules, read.value) : null };
+    before.set(sought, asked);
+    return asked;
+  };
 }
 
 function begin(household: string, shelf: Shelf, like: string | null): Sought {
