@@ -1,5 +1,3 @@
-// oxlint-disable-next-line import/no-unassigned-import -- it tells zod something before any schema is made
-import "./no-eval.ts";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import "./theme/faces.css";

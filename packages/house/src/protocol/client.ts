@@ -1,12 +1,6 @@
+import { addresses } from "./addresses.ts";
 import type { Issue, Problem } from "./issue.ts";
-import {
-  type AnswerOf,
-  type BodyOf,
-  type QueryOf,
-  type RouteName,
-  type StreamName,
-  routes,
-} from "./routes.ts";
+import type { AnswerOf, BodyOf, QueryOf, RouteName, StreamName } from "./routes.ts";
 
 /** Anything shaped like `fetch`: the network, the house in this process, or a service worker's. */
 export type Door = (request: Request) => Promise<Response>;
@@ -46,7 +40,7 @@ export function createClient(door: Door, base: string): Client {
 
 /** A route of the table as a request. */
 export function requestOf<N extends RouteName | StreamName>(name: N, call: Call<N>, base: string): Request {
-  const { method, path } = routes[name];
+  const [method, path] = addresses[name];
   const filled = path.replace(/:([a-z]+)/g, (_, key: string) => {
     const value = call.at?.[key];
     if (value === undefined) throw new Error(`route ${name} requires the path parameter ${key}, got none`);

@@ -97,7 +97,7 @@ import { Version } from "./fields.ts";
 import { League, RecipeFinding, TasterFinding, WeighedFlight, WhiskeyFinding } from "./weighed.ts";
 import { Whiskey, WhiskeyDraft, WhiskeyEdit } from "./whiskey.ts";
 
-type Method = "GET" | "POST" | "PATCH" | "DELETE";
+export type Method = "GET" | "POST" | "PATCH" | "DELETE";
 type Shape = z.ZodType | null;
 
 /** One line of the house's table of routes. Server, client, OpenAPI and tests all read this table. */

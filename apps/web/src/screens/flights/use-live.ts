@@ -1,3 +1,5 @@
+// oxlint-disable-next-line import/no-unassigned-import -- it tells zod something before any schema is made
+import "../../no-eval.ts";
 import { follow, type LiveMessage, type LiveState, Refusal } from "@partsproof/house/protocol";
 import { useEffect, useRef, useState } from "react";
 import { foldLive } from "./live-fold.ts";
