@@ -52,6 +52,8 @@ test("V2 Cochran's Q: Conover's forecasts, Q 2.8, chi-square p by R; exact p fro
   if (!rough.ok) throw new Error(rough.code);
   expect(rough.q).toBeCloseTo(agreement.cochran.result.Q, 10);
   expect(Math.abs(rough.p - agreement.cochran.result.p)).toBeLessThan(1e-10);
+  const off = [rough.q - agreement.cochran.result.Q, rough.p - agreement.cochran.result.p].map(Math.abs);
+  console.log(`Cochran's Q and p against R: off by ${off.map((x) => x.toExponential(1)).join(", ")}`);
   const exact = cochranQ(said);
   expect(exact).toMatchObject({ ok: true, method: "exact" });
   // Two items are McNemar's test: 5 against 1 of 6 who differed, two-sided 14/64.
@@ -132,7 +134,9 @@ test("V4 principal components agree with numpy's singular values", () => {
 test("V5 RV, sign flips and the mean's interval agree with numpy and scipy", () => {
   const { one, other, rv, byChance, p } = oracle.rv;
   const found = rvCoefficient(one, other, repeatableRng(1));
-  expect(farthest([found.rv, found.byChance, found.p], [rv, byChance, p])).toBeLessThan(1e-12);
+  const off = farthest([found.rv, found.byChance, found.p], [rv, byChance, p]);
+  console.log(`RV, its value by chance and exact p against numpy: off by ${off.toExponential(1)} at most`);
+  expect(off).toBeLessThan(1e-12);
   expect(found.method).toBe("exact");
   // The same picture turned and stretched has everything in common.
   expect(

@@ -60,6 +60,22 @@ test("N1 published figures through the API: salad dressings, journals, yarn, fin
   expect(Math.max(off.worths, off.likelihood, off.pairs, off.errors)).toBeLessThan(1e-6);
 });
 
+test("N1 seven teams of a league (Agresti, Categorical Data Analysis; from memory): the printed log worths", async () => {
+  const items = ["Baltimore", "Milwaukee", "Detroit", "Toronto", "New York", "Boston", "Cleveland"];
+  const wins = [
+    [0, 2, 4, 1, 3, 1, 7],
+    [11, 0, 7, 9, 7, 7, 9],
+    [9, 6, 0, 7, 5, 11, 9],
+    [12, 4, 6, 0, 7, 7, 8],
+    [10, 6, 8, 6, 0, 6, 7],
+    [12, 6, 2, 6, 7, 0, 7],
+    [6, 4, 4, 5, 6, 6, 0],
+  ];
+  const { logWorth, tieParameter } = await client("countsPairs", { body: { items, wins } });
+  expect(logWorth?.map((x) => Number(x.toFixed(2)))).toEqual([0, 1.58, 1.44, 1.29, 1.25, 1.11, 0.68]);
+  expect(tieParameter).toBe(0);
+});
+
 test("N6 none right, all right, the largest: answers without a bound are null with a reason", async () => {
   const asked = (right: number, of: number) =>
     client("countsDiffer", { body: { test: "triangle", right, of } });
