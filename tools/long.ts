@@ -47,6 +47,7 @@ const suites: readonly Suite[] = [
     project: "core",
     files: [
       "packages/core/src/sensory/difference-test.ref.test.ts",
+      "packages/core/src/statistics/correspondence.ref.test.ts",
       "packages/core/src/statistics/sequential.ref.test.ts",
       "packages/core/src/statistics/page.ref.test.ts",
       "packages/core/src/statistics/one-taster.ref.test.ts",
