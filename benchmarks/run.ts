@@ -1,6 +1,7 @@
 import { abv20FromDensity, density, massFractionFromDensity, mixParts } from "@partsproof/core/alcoholometry";
 import { abv20, celsius, kgPerM3, massFraction, millilitres20 } from "@partsproof/core/quantity";
 import { bareHorner } from "./bare-horner.ts";
+import { benchFindings } from "./findings.ts";
 import { benchSearch } from "./search.ts";
 import { type Case, timed } from "./timed.ts";
 import { benchWorths } from "./worths.ts";
@@ -83,6 +84,7 @@ for (const [n, one] of cases.entries()) {
     `| ${one.name} | ${median.toFixed(1)} | ${times.toFixed(2)} | ${bounds.join(", ")} | ${verdict} |`,
   );
 }
+missed += await benchFindings();
 missed += benchWorths();
 missed += await benchSearch();
 if (missed > 0) process.exitCode = 1;

@@ -69,7 +69,7 @@ describe("what flights say together, in a real browser", () => {
     const svg = await saved("Save as SVG");
     expect(svg.name).toBe("league-worths.svg");
     expect(svg.bytes.toString()).toMatch(
-      /^<svg xmlns[\s\S]*<title>[^<]*best of the 3<\/title>[\s\S]*<\/svg>$/,
+      /^<svg xmlns[\s\S]*<title>[^<]*best of the 3 \([^<]*<\/title>[\s\S]*<\/svg>$/,
     );
     const png = await saved("Save as PNG");
     // The signature of PNG (ISO/IEC 15948, 5.2), and a picture as wide as it was drawn, twice over.

@@ -84,6 +84,8 @@ export const KnownFound = z.object({
   guessed: z.int(),
   right: z.int(),
   luck: Chance,
+  /** `p` made good for all such pages of the household (Bonferroni). */
+  pTogether: z.number(),
   /** Share of glasses truly known, the rest being luck. */
   share: z.number(),
   low,

@@ -9,7 +9,7 @@ export function drawBoard(
   width: number,
 ): Drawing {
   const wide = isWide(width);
-  const labels = wide ? 280 : 0;
+  const labels = wide ? 330 : 0;
   const lead = wide ? 0 : 22;
   const cell = Math.min(46, (width - labels - lead) / names.length);
   const each = wide ? cell : cell + 20;

@@ -1,4 +1,4 @@
-import type { Drawing, Shape } from "./drawing.ts";
+import { type Drawing, isWide, type Shape } from "./drawing.ts";
 import { fitted } from "./draw-rows.ts";
 
 export interface MapItem {
@@ -27,7 +27,7 @@ export function drawMap(items: readonly MapItem[], width: number): Drawing {
   ];
   const [x0, x1] = span(0, ({ x }) => x);
   const [y0, y1] = span(1, ({ y }) => y);
-  const scale = Math.min((width - 24) / (x1 - x0), (width * 0.8) / (y1 - y0));
+  const scale = Math.min((width - 24) / (x1 - x0), (width * (isWide(width) ? 0.55 : 0.9)) / (y1 - y0));
   const square = { width: width, height: (y1 - y0) * scale + 24 };
   const left = (width - (x1 - x0) * scale) / 2;
   const at = (x: number, y: number) => [left + (x - x0) * scale, 12 + (y1 - y) * scale] as const;

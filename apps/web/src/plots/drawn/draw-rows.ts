@@ -14,7 +14,7 @@ interface Frame {
   readonly middle: number;
 }
 
-const LABEL = 264;
+const LABEL = 352;
 const STRIP = 34;
 
 /** As much of a label as there is room for; the table has all of it. */

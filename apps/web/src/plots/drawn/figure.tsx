@@ -7,7 +7,7 @@ import "../plots.css";
 import "./drawn.css";
 
 export interface FigureProps {
-  /** The finding in a sentence. */
+  /** The finding in a sentence; a number and method in brackets at its end are shown small. */
   readonly title: string;
   /** Of the files: no path, no spaces. */
   readonly name: string;
@@ -21,10 +21,14 @@ export interface FigureProps {
 /** A figure that answers a question: drawn, as a table, and as files. */
 export function Figure({ title, name, note, draw, table, children }: FigureProps) {
   const width = useFigureWidth();
+  const [, claim = title, how = ""] = /^(.*?) (\([^()]*\))\.?$/.exec(title) ?? [];
   const saved = (): Saved => ({ name, title, note, drawing: draw(WIDTHS.wide), table });
   return (
     <figure className="plot">
-      <figcaption className="plot-title">{title}</figcaption>
+      <figcaption className="plot-title">
+        {claim}
+        {how !== "" && <span className="drawn-how"> {how}</span>}
+      </figcaption>
       <DrawFigure drawing={draw(width)} />
       <p className="soft small">{note}</p>
       {children}

@@ -67,7 +67,7 @@ export function MixUpsSection({ title, known, mixUps, name, what }: Props) {
       )}
       {mixUps !== null && mixUps.names.length > 1 && (
         <Figure
-          title={mixUps.sentence.replace(/ \([^()]*\)\.?$/, "")}
+          title={mixUps.sentence}
           name={`${name}-mix-ups`}
           note={`Down: what was poured; across: what it was called, by the same numbers. Filled dots are right. ${countedWords(mixUps.counted, "sheet")}.`}
           draw={(width) =>
@@ -83,7 +83,6 @@ export function MixUpsSection({ title, known, mixUps, name, what }: Props) {
           }}
         >
           <div className="evidence-said">
-            <Said sentence={mixUps.sentence} strong />
             {mixUps.pairs.length > 0 && (
               <details className="evidence-how">
                 <summary>Pair by pair</summary>

@@ -53,8 +53,8 @@ export default function TasterFindingPage({ params }: ScreenProps) {
           <WordsSection
             words={found.words}
             title="Favourite words"
-            here={`with ${found.name}`}
-            elsewhere="with the others at the table"
+            here={`by ${found.name}`}
+            elsewhere="by the others at the table"
             name="taster"
           />
           <RestsOn flights={found.flights} household={household} />

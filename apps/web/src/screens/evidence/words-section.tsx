@@ -23,7 +23,7 @@ export function WordsSection({ words, scores = null, title, here, elsewhere, nam
       {scores !== null && <p>{scores.sentence}</p>}
       {words !== null && first !== undefined && (
         <Figure
-          title={`“${first.word}”${second === undefined ? "" : ` and “${second.word}”`} came up more ${here} than ${elsewhere}`}
+          title={`“${first.word}”${second === undefined ? " was" : ` and “${second.word}” were`} said more often ${here} than ${elsewhere}; counted, not tested`}
           name={`${name}-words`}
           note={`Per cent of glasses with the word. Dot: ${here} (${words.glasses} glasses); ring: ${elsewhere} (${words.otherGlasses}). ${words.said}`}
           draw={(width) =>

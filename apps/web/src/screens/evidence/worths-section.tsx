@@ -11,7 +11,30 @@ interface WorthsProps {
   readonly name: string;
 }
 
-const claimOf = (sentence: string): string => sentence.replace(/ \([^()]*\)\.?$/, "");
+type Item = WorthsFound["items"][number];
+/** A place, or places, that it is in with at least this probability. */
+const SURE = 0.9;
+
+function sum(ranks: readonly number[]): number {
+  return ranks.reduce((all, p) => all + p, 0);
+}
+
+/** The fewest first places that hold it with SURE. */
+function firstPlaces({ label, ranks }: Item): string {
+  const places = ranks.findIndex((_, i) => sum(ranks.slice(0, i + 1)) >= SURE) + 1;
+  const p = share(sum(ranks.slice(0, places)));
+  return places === 1
+    ? `${label} is in place 1 with probability ${p}`
+    : `${label} is in one of the first ${places} places with probability ${p}`;
+}
+
+function lastPlaces({ label, ranks }: Item): string {
+  const places = ranks.findIndex((_, i) => sum(ranks.slice(ranks.length - i - 1)) >= SURE) + 1;
+  const p = share(sum(ranks.slice(ranks.length - places)));
+  return places === 1
+    ? `${label} is last with probability ${p}`
+    : `${label} in one of the last ${places} with ${p}`;
+}
 
 /** Who is ahead, how sure that is, and what place each may be in. */
 export function WorthsSection({ worths, title, name }: WorthsProps) {
@@ -23,7 +46,7 @@ export function WorthsSection({ worths, title, name }: WorthsProps) {
   return (
     <Section title={title}>
       <Figure
-        title={claimOf(worths.best.sentence)}
+        title={worths.best.sentence}
         name={`${name}-worths`}
         note={`Log worth, further right is ${more}; 0.7 more is about two to one in a pair. Dot: expected; line: 95 % of what is believed${items.some(({ target }) => target) ? "; ring: the target" : ""}. ${rests}`}
         draw={(width) =>
@@ -61,7 +84,6 @@ export function WorthsSection({ worths, title, name }: WorthsProps) {
         }}
       />
       <div className="evidence-said">
-        <Said sentence={worths.best.sentence} strong />
         <ul>
           {worths.pairs.map(({ other, sentence }) => (
             <li key={other}>
@@ -69,14 +91,13 @@ export function WorthsSection({ worths, title, name }: WorthsProps) {
             </li>
           ))}
         </ul>
-        <p className="soft">{worths.pairsSaid}</p>
+        <p className="soft">
+          {worths.pairsSaid} Rankings each stands in:{" "}
+          {items.map(({ label, rankings }) => `${label} ${rankings}`).join("; ")}.
+        </p>
       </div>
       <Figure
-        title={
-          items.length > 2
-            ? `${lead?.label ?? ""} may be anywhere the ribbon is thick; so may ${last?.label ?? ""}`
-            : "How probable each place is"
-        }
+        title={`${lead === undefined ? "" : firstPlaces(lead)}; ${last === undefined ? "" : lastPlaces(last)}`}
         name={`${name}-places`}
         note={`Places, 1 is ${closeTo === null ? "best" : "closest"}; the thicker a ribbon at a place, the more probable that place. ${rests}`}
         draw={(width) =>

@@ -14,8 +14,14 @@ const percent = (share: number): string => `${Math.round(share * 100)} %`;
  * E4: glasses named right, how far luck goes, and the share truly known; null where nothing was named.
  *
  * @param of count the glasses of this name alone
+ * @param looked of how many such pages this is one, and what they are of: whoever looks at all of them finds the luckiest
  */
-export function knownFound(house: House, sheets: readonly NamedSheet[], of?: string): KnownFound | null {
+export function knownFound(
+  house: House,
+  sheets: readonly NamedSheet[],
+  of?: string,
+  looked: { readonly count: number; readonly what: string } = { count: 1, what: "" },
+): KnownFound | null {
   const own = sheets.flatMap(({ truth, guesses, offer, flightId, tasterId }) => {
     const glasses = truth.flatMap((name, i) => {
       const guess = guesses[i] ?? null;
@@ -46,16 +52,20 @@ export function knownFound(house: House, sheets: readonly NamedSheet[], of?: str
       high: known.interval.high,
     };
   });
+  const pTogether = Math.min(1, luck.p * looked.count);
+  const paid =
+    looked.count > 1 ? `, ${shownP(pTogether)} for all ${looked.count} ${looked.what} together` : "";
   return {
     counted: countedOf(own),
     guessed,
     right,
     luck,
+    pTogether,
     share,
     low,
     high,
     level: LEVEL,
-    sentence: `${right} of ${plural(guessed, "glass", "glasses")} ${guessed === 1 ? "was" : "were"} named right: that ${right === 0 ? "shows nothing" : luckWords(luck.p)} (${shownP(luck.p)}). Truly known: about ${percent(share)}, ${percent(low)} to ${percent(high)}.`,
-    method: `${luck.method}; share known: exact tails turned round, 95 %, every glass as likely to be known`,
+    sentence: `${right} of ${plural(guessed, "glass", "glasses")} ${guessed === 1 ? "was" : "were"} named right: that ${right === 0 ? "shows nothing" : luckWords(pTogether)} (${shownP(luck.p)}${paid}). Truly known: about ${percent(share)}, ${percent(low)} to ${percent(high)}.`,
+    method: `${luck.method}; share known: exact tails turned round, 95 %, every glass as likely to be known${looked.count > 1 ? `; p for all ${looked.what} by Bonferroni's rule` : ""}`,
   };
 }

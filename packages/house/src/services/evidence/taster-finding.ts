@@ -25,7 +25,11 @@ export function tasterFinding(
   const flights = all.filter(({ sheets }) => sheets.some(({ tasterId }) => tasterId === taster.id));
   const labels = labelsOf(flights);
   const sheets = namedSheets(flights, undefined, ({ tasterId }) => tasterId === taster.id);
-  const known = knownFound(house, sheets);
+  const guessers = new Set(namedSheets(all).map(({ tasterId }) => tasterId));
+  const known = knownFound(house, sheets, undefined, {
+    count: Math.max(1, guessers.size),
+    what: "tasters",
+  });
   const mixUps = mixUpsFound(house, sheets, labels);
   const repeats = repeatsFound(flights, taster.id);
   const orders = ordersFound(flights, taster.id);
@@ -87,11 +91,13 @@ function tells({
   const [canTell, cannotTell]: [string[], string[]] = [[], []];
   if (known !== null) {
     const count = `${known.right} of ${known.guessed}`;
-    if (known.luck.p < CLEAR)
-      canTell.push(`Names glasses better than luck: ${count} right (${shownP(known.luck.p)}).`);
+    if (known.pTogether < CLEAR)
+      canTell.push(
+        `Names glasses better than luck: ${count} right (${shownP(known.pTogether)} for all tasters together).`,
+      );
     else
       cannotTell.push(
-        `Has not shown to name glasses better than luck: ${count} right (${shownP(known.luck.p)}).`,
+        `Has not shown to name glasses better than luck: ${count} right (${shownP(known.pTogether)} for all tasters together).`,
       );
   }
   for (const { one, other, right, answered, pTogether } of apart) {
@@ -125,7 +131,7 @@ function headlineOf(name: string, { known, apart, repeats, orders }: Found, flig
   if (flights === 0) return `${name} has locked no sheet of a revealed flight yet`;
   if (known !== null) {
     const count = `${name} named ${known.right} of ${known.guessed} glasses right`;
-    return known.right === 0 ? count : `${count}, which ${luckWords(known.luck.p)}`;
+    return known.right === 0 ? count : `${count}, which ${luckWords(known.pTogether)}`;
   }
   return (
     apart[0]?.sentence ??

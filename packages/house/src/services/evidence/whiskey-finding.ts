@@ -26,14 +26,15 @@ export function whiskeyFinding(
   const flights = all.filter((flight) => pours(flight, isIt));
   const labels = labelsOf(flights).set(key, name);
   const sheets = namedSheets(flights);
-  const named = knownFound(house, sheets, key);
+  const guessed = new Set(namedSheets(all).flatMap(({ truth }) => truth));
+  const named = knownFound(house, sheets, key, { count: Math.max(1, guessed.size), what: "names" });
   const mixUps = mixUpsFound(house, sheets, labels, key);
   const worths = worthsFound(house, { rankings: rankingsOf(ofLiking(flights)), labels, about: key });
   const apart = apartFound(flights, labels, { about: key });
   const headline =
     named === null
       ? headlineOf(name, key, worths, apart[0]?.sentence, flights.length)
-      : `${name} was named right in ${named.right} of ${named.guessed} glasses${named.right === 0 ? "" : `, which ${luckWords(named.luck.p)}`}`;
+      : `${name} was named right in ${named.right} of ${named.guessed} glasses${named.right === 0 ? "" : `, which ${luckWords(named.pTogether)}`}`;
   return {
     whiskeyId: whiskey.id,
     name,

@@ -1,7 +1,7 @@
 /** Words that say how and not what, or nothing by themselves. Common practice, no source. */
 const PLAIN = new Set(
   `about after again all almost also and any are away back because been before better bit both but came can close could did does
-  down drop drops each either else end ends enough even ever far few first for from full gets gives glass goes going good had has
+  down drop drops each either else end ends enough even everything ever far few first for from full gets gives glass goes going good had has
   have her here him his hold holds into its itself just last later least left less like likes little lot made makes many may maybe
   might mind more most much near never next nice nor not nothing now off old on once one only open opens our ours out over own
   part perhaps possibly quick quite rather really same second see seem seems shade she should shows side since slightly some

@@ -41,7 +41,7 @@ interface Beliefs {
   readonly method: string;
 }
 
-/** The beliefs, reckoned once for the same rankings. Tasters are numbers in the digest's order, so names play no part. */
+/** The beliefs, reckoned once for the same rankings. In the digest things and tasters are numbers: a restored household finds the same. */
 function believed(
   house: House,
   rankings: readonly KeyedRanking[],
@@ -49,14 +49,17 @@ function believed(
   among: readonly number[],
 ): Beliefs {
   const tasters = [...new Set(rankings.map(({ tasterId }) => tasterId))];
+  const numbers = new Map(keys.map((key, i) => [key, i]));
   const evidence = [
-    keys,
+    keys.length,
     among,
-    rankings.map(({ tasterId, ranking }) => [tasters.indexOf(tasterId), ranking]),
+    rankings.map(({ tasterId, ranking }) => [
+      tasters.indexOf(tasterId),
+      ranking.map((tie) => tie.map(({ key, place }) => [numbers.get(key), place])),
+    ]),
   ];
   return keptFor(house, "worths", evidence, (start): Beliefs => {
     const rng = repeatableRng(start);
-    const numbers = new Map(keys.map((key, i) => [key, i]));
     const sets = rankings.map((one) => rankedSetOf(one, numbers));
     const once = tasters.length === rankings.length;
     const model = "Plackett and Luce's model of rankings, ties kept, weak normal prior";
@@ -114,7 +117,7 @@ function pairsSaid(pairs: WorthsFound["pairs"], common: WorthBeliefs): string {
   const all = plural(pairs.length, "pair is", "pairs are");
   return called.length === 0
     ? `${all} looked at and all are shown; in none is one called the better.`
-    : `${all} looked at and all are shown. Of the ${called.length} with a front runner, ${wrong.toFixed(1)} ${called.length === 1 ? "is" : "are"} to be expected the wrong way round.`;
+    : `${all} looked at and all are shown. Of the ${called.length} in which one is called better, ${wrong.toFixed(1)} ${called.length === 1 ? "is" : "are"} to be expected to be the wrong way round.`;
 }
 
 /** E2: what rankings say together; null where there are not two things to set beside each other. */
