@@ -61,6 +61,12 @@ const suites: readonly Suite[] = [
     ],
     size: "intervals, exact tests and beliefs, simulated at the sizes people have",
   },
+  {
+    name: "notes",
+    project: "core",
+    files: ["packages/core/src/notes/fuzz.prop.test.ts"],
+    size: "1 000 000 random and hostile notes",
+  },
   { name: "laws of core", project: "core", files: [".prop.test.ts"], size: "2 000 cases a law" },
 ];
 

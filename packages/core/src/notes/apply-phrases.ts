@@ -22,6 +22,17 @@ export function applyPhrases(draft: Draft): void {
     if (items[mention.at]?.more) compare(mention);
     if (asked(draft, mention)) mention.unsure = true;
   }
+  notButs(draft);
+}
+
+/** "not toothpaste, garden mint" denies no mint. */
+function notButs({ items, mentions }: Draft): void {
+  for (const [n, mention] of mentions.entries()) {
+    const next = mentions[n + 1];
+    if (!mention.denied || next === undefined || next.not || next.gone) continue;
+    const stops = items.slice(mention.last, next.at).filter((item) => isStop(item)).length;
+    if (stops === 0 && next.attributes.some((id) => mention.attributes.includes(id))) mention.dropped = true;
+  }
 }
 
 /** "Thinner" is less of what weighs. */
@@ -55,10 +66,12 @@ function applyDegree(draft: Draft, n: number): void {
     return degree(draft, n, next, strength[0] ?? 5);
   const before = backward(draft, n, {
     words: 3,
-    comma: behind ? 1 : 0,
+    comma: behind || ends(draft, n) ? 1 : 0,
     stop: behind !== undefined && /\bit\b/.test(item.words),
   });
-  if (before && (behind || linked(draft, before, n) || ends(draft, n)))
+  // "treacle, really"
+  if (!behind && (says(item, "amplify") || item.words.endsWith("too"))) return;
+  if (before && (behind || linked(draft, before, n) || (before.last >= n - 2 && ends(draft, n))))
     return degree(draft, n, before, strength[1] ?? strength[0] ?? 5);
   if (behind && !next) {
     const after = forward(draft, n, { words: 2, link: true });
@@ -86,11 +99,14 @@ function applyNot(draft: Draft, n: number): void {
   const item = draft.items[n];
   const not = says(item, "not");
   const gone = says(item, "gone");
-  if (gone !== undefined) {
+  // "can't find any fruit" is no word on what stood before.
+  const open = /(?:any|find|get|feel|smell|taste)$/.test(item?.words ?? "") && !ends(draft, n);
+  if (gone !== undefined && !open) {
     const near = backward(draft, n, {
       words: 3,
-      comma: 1,
+      comma: /^(?:all |now )?gone\b/.test(item?.words ?? "") ? 0 : 2,
       stop:
+        /\b(?:any|it|none)\b/.test(item?.words ?? "") ||
         draft.items[n - 1]?.mark === "ask" ||
         (isStop(draft.items[n - 1]) && ends(draft, n) && not !== undefined),
     });
@@ -102,8 +118,13 @@ function applyNot(draft: Draft, n: number): void {
     }
   }
   if (not === undefined) return;
-  const mention = forward(draft, n, { words: 5, link: true });
-  if (mention) mention.not = true;
+  const mention = forward(draft, n, { words: 4, link: true });
+  if (!mention) return;
+  // "not the heaviest" is less heavy.
+  if (draft.items[mention.at]?.more && mention.at > n + 1) mention.less = true;
+  else mention.not = true;
+  if (/^(?:not|isn't|isnt|is not|less|rather than|instead of)\b/.test(item?.words ?? ""))
+    mention.denied = true;
 }
 
 function applyChange(draft: Draft, n: number): void {
@@ -112,7 +133,7 @@ function applyChange(draft: Draft, n: number): void {
     const mention = forward(draft, n, { words: 2, link: true });
     if (mention) {
       mention.less = true;
-      if (/much|far|lot/.test(item?.words ?? "")) mention.amplified = true;
+      if (/much|far|lot|twice|double/.test(item?.words ?? "")) mention.amplified = true;
       return;
     }
   }
@@ -120,7 +141,7 @@ function applyChange(draft: Draft, n: number): void {
     const mention = forward(draft, n, { words: 1 });
     if (mention) {
       mention.more = true;
-      if (/much|far|lot/.test(item?.words ?? "")) mention.amplified = true;
+      if (/much|far|lot|twice|double/.test(item?.words ?? "")) mention.amplified = true;
       return;
     }
   }

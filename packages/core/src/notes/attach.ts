@@ -51,6 +51,7 @@ export function forward(draft: Draft, from: number, reach: Reach): Mention | und
       says(item, "than")
     )
       return undefined;
+    else if (item.words === "its") continue;
     else if (says(item, "link")) {
       if (!reach.link) return undefined;
     } else if (says(item, "start")) {
@@ -76,7 +77,7 @@ export function backward(draft: Draft, from: number, reach: Reach): Mention | un
       if (stops-- <= 0) return undefined;
     } else if (item.mark !== "" || says(item, "break")) {
       if (commas-- <= 0) return undefined;
-    } else if (says(item, "aside") || says(item, "join")) return undefined;
+    } else if (says(item, "aside") || (says(item, "join") && n !== from - 1)) return undefined;
     else if (
       says(item, "link") ||
       says(item, "glue") ||

@@ -10,7 +10,7 @@ export function carryOver(draft: Draft): void {
     if (join === null) continue;
     const list = join === "comma" ? finalJoin(draft, n) : join;
     if (before.not && !mention.not && list === "or") mention.not = true;
-    if (before.unsure && list !== "comma") mention.unsure = true;
+    if (before.unsure && (list === "and" || list === "or")) mention.unsure = true;
     if (join !== "and" && join !== "or") continue;
     if (mention.degrees.length === 0 && before.degrees.length > 0 && firstOf(draft, n - 1))
       mention.degrees = before.degrees;
@@ -30,8 +30,9 @@ const plural = ({ items }: Draft, { last }: Mention): boolean =>
   /^(?:have|are|were)\b/.test(items[last + 1]?.words ?? "");
 
 /** Whether nothing but a comma or one join, and small words, stands between two flavours. */
-function joined({ items }: Draft, a: Mention, b: Mention): "and" | "or" | "comma" | null {
-  let found: "and" | "or" | "comma" | null = null;
+function joined({ items }: Draft, a: Mention, b: Mention): "and" | "or" | "with" | "comma" | null {
+  if (b.at === a.last + 1) return "and";
+  let found: "and" | "or" | "with" | "comma" | null = null;
   for (let n = a.last + 1; n < b.at; n++) {
     const item = items[n];
     const join = says(item, "join")?.join;
@@ -43,7 +44,7 @@ function joined({ items }: Draft, a: Mention, b: Mention): "and" | "or" | "comma
 }
 
 /** How a list with commas ends: "peat, smoke or ash". */
-function finalJoin(draft: Draft, n: number): "and" | "or" | "comma" {
+function finalJoin(draft: Draft, n: number): "and" | "or" | "with" | "comma" {
   for (let at = n + 1; at < Math.min(draft.mentions.length, n + 8); at++) {
     const [a, b] = [draft.mentions[at - 1], draft.mentions[at]];
     const join = a && b ? joined(draft, a, b) : null;

@@ -41,6 +41,12 @@ const fold = (word: string): string => {
   return lower;
 };
 
+/** "Lane", not "LANE": shouting is no name. */
+const isName = (word: string): boolean => {
+  const [first = "", second = ""] = word;
+  return first !== first.toLowerCase() && second === second.toLowerCase() && second !== "";
+};
+
 const isApostrophe = (code: number): boolean => code === 39 || code === 0x2019;
 
 /** Words and marks of a text, from left to right, each with where it stands in UTF-16 units. Linear in the text's length. */
@@ -65,7 +71,7 @@ export function cutWords(text: string): Token[] {
       }
       const word = text.slice(at, end);
       const folded = word.length > LONGEST_WORD ? "" : fold(word);
-      tokens.push({ mark: "", text: folded, start: at, end, capital: word[0] !== folded[0] });
+      tokens.push({ mark: "", text: folded, start: at, end, capital: isName(word) });
       at = end;
       continue;
     }

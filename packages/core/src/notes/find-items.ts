@@ -1,5 +1,5 @@
 import type { Token } from "./cut-words.ts";
-import type { Lexicon, Node, Phrase, Sense } from "./lexicon.ts";
+import type { By, Lexicon, Node, Phrase, Sense } from "./lexicon.ts";
 import { derived, singulars } from "./word-forms.ts";
 
 /** A phrase of the note, a word that no phrase has, or a mark. */
@@ -7,7 +7,11 @@ export interface Item {
   readonly mark: Token["mark"];
   /** As the vocabulary has it; a word that it has not, as it stands. */
   readonly words: string;
+  /** Of one word: as it stands, folded. */
+  readonly text: string;
   readonly senses: readonly Sense[];
+  /** The first sense of each kind. */
+  readonly by: By;
   readonly start: number;
   readonly end: number;
   readonly capital: boolean;
@@ -22,7 +26,8 @@ interface Match {
 }
 
 const LONGEST_PHRASE = 9;
-export const isFlavour = (senses: readonly Sense[]): boolean => senses.some(({ says }) => says === "flavour");
+const NOTHING: By = {};
+export const isFlavour = ({ by }: { readonly by: By }): boolean => by.flavour !== undefined;
 
 /** What a note's tokens are, from left to right; the longest phrase wins, and a flavour that reaches further over what begins before it. */
 export function findItems(tokens: readonly Token[], lexicon: Lexicon): Item[] {
@@ -35,7 +40,7 @@ export function findItems(tokens: readonly Token[], lexicon: Lexicon): Item[] {
     const token = tokens[at];
     if (token === undefined) break;
     if (token.mark !== "") {
-      items.push({ ...token, words: "", senses: [], more: false });
+      items.push({ ...token, words: "", text: "", senses: [], by: NOTHING, more: false });
       at++;
       continue;
     }
@@ -44,7 +49,9 @@ export function findItems(tokens: readonly Token[], lexicon: Lexicon): Item[] {
     items.push({
       mark: "",
       words: match?.phrase.words ?? token.text,
+      text: count === 1 ? token.text : "",
       senses: match?.phrase.senses ?? [],
+      by: match?.phrase.by ?? NOTHING,
       start: token.start,
       end: tokens[at + count - 1]?.end ?? token.end,
       capital: token.capital,
@@ -54,6 +61,10 @@ export function findItems(tokens: readonly Token[], lexicon: Lexicon): Item[] {
   }
   return items;
 }
+
+/** What may win over a phrase that begins before it: a flavour, and "hint of" over "a hint". */
+const reaches = (phrase: Phrase): boolean =>
+  isFlavour(phrase) || phrase.senses.some((sense) => sense.says === "degree" && sense.of === true);
 
 /** The longest match that no flavour reaching further begins inside of. */
 function clear(
@@ -66,7 +77,7 @@ function clear(
   let match = longest[at] ?? null;
   for (let inside = at + 1; match !== null && inside < at + match.count; inside++) {
     const other = longest[inside];
-    if (!other || !isFlavour(other.phrase.senses) || inside + other.count <= at + match.count) continue;
+    if (!other || !reaches(other.phrase) || inside + other.count <= at + match.count) continue;
     match = longestAt(tokens, forms, at, lexicon, inside - at);
   }
   return match;
@@ -80,17 +91,17 @@ function longestAt(
   most: number,
 ): Match | null {
   const found = walk(tokens, forms, at, lexicon.root, most, 0);
-  if (found !== null || most < 1) return found;
-  const word = tokens[at]?.text ?? "";
-  const made = tokens[at]?.mark === "" ? derived(word, lexicon) : null;
+  if (most < 1 || (found !== null && (found.count > 1 || isFlavour(found.phrase)))) return found;
+  const token = tokens[at];
+  if (token === undefined || token.mark !== "" || lexicon.everyday.has(token.text)) return found;
+  const made = derived(token.text, lexicon);
   const phrase = made && lexicon.root.next.get(made.base)?.phrase;
-  return phrase
-    ? {
-        phrase: { words: phrase.words, senses: phrase.senses.filter(({ says }) => says === "flavour") },
-        count: 1,
-        more: made.more,
-      }
-    : null;
+  if (!made || !phrase || (found !== null && !made.more)) return found;
+  // "softer" says both that something else is and that the whiskey is.
+  const flavours = phrase.senses.filter(({ says }) => says === "flavour");
+  const senses = [...(found?.phrase.senses ?? []), ...flavours];
+  const by: By = { ...found?.phrase.by, ...(flavours[0] ? { flavour: flavours[0] } : {}) };
+  return { phrase: { words: phrase.words, senses, by }, count: 1, more: made.more };
 }
 
 function walk(

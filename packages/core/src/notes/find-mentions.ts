@@ -19,12 +19,20 @@ export function findMentions(items: readonly Item[], lexicon: Lexicon): Draft {
       at,
       last,
       word: flavours.word,
-      attributes: [...new Set([...turned(items[at - 1], flavours.attributes, lexicon), ...own])],
+      attributes: [
+        ...new Set([
+          ...(last > at || flavours.word.includes(" ")
+            ? flavours.attributes
+            : turned(items[at - 1], flavours.attributes, lexicon)),
+          ...own,
+        ]),
+      ],
       inherent: flavours.inherent,
       degrees: [],
       amplified: false,
       not: false,
       gone: false,
+      denied: false,
       retracts: false,
       less: false,
       more: false,
@@ -50,9 +58,10 @@ function flavoursAt(draft: Draft, at: number): Found | null {
   const { items, lexicon } = draft;
   const item = items[at];
   if (item === undefined || item.mark !== "") return null;
-  if (isFlavour(item.senses)) {
+  if (isFlavour(item)) {
     if (leans(items, at, lexicon)) return null;
-    if (lexicon.shy.has(item.words) && !inContext(draft, at)) return null;
+    if (isShy(item, lexicon) && !inContext(draft, at)) return null;
+    if (saysChange(draft, at) || describes(items, at, lexicon)) return null;
     if (isLength(items, at)) return null;
     return found(item.words, item.senses);
   }
@@ -63,6 +72,39 @@ function flavoursAt(draft: Draft, at: number): Found | null {
     if (slip !== null) return meant(slip, lexicon);
   }
   return null;
+}
+
+const isShy = ({ words, text, more }: Item, { shy }: Lexicon): boolean =>
+  shy.has(words) && !more && (text === "" || text === words || shy.has(text));
+
+const OF_A_THING = /(?:^| )(?:a|an|the|my|his|her|our|their|your|this|that|some|of|in)$/;
+const THINGS =
+  /^(?:whiskey|whisky|dram|drop|thing|stuff|note|notes|start|one|pour|drink|side|character|feel|feeling|texture|body|spirit|flavour|flavor|flavours|flavors|kick|edge|quality|sort|type|kind|element|aspect|sensation|attack|opening|entry|liquid|malt|bourbon|rye|scotch|number|little|beast|lad|mouthfeel|aftertaste|ending|glow|profile|personality|core|backbone|style|tone|tones|undertone|undertones|presence|experience|affair|blend)$/;
+
+/** "a warm evening": said of a thing that is no whiskey. */
+function describes(items: readonly Item[], at: number, lexicon: Lexicon): boolean {
+  const [before, item, next] = [items[at - 1], items[at], items[at + 1]];
+  if (item === undefined || next === undefined || item.more || !lexicon.leaning.has(item.words)) return false;
+  return (
+    before !== undefined &&
+    OF_A_THING.test(before.words) &&
+    isPlain(next) &&
+    !THINGS.test(next.words) &&
+    !next.words.endsWith("ly") &&
+    !lexicon.tails.has(next.words)
+  );
+}
+
+/** "the smoke is softer": of what stands before it, where something does. */
+function saysChange({ items, at: mentions }: Draft, at: number): boolean {
+  const item = items[at];
+  if (!says(item, "lessened") && !says(item, "increased") && !says(item, "less")) return false;
+  if (items[at + 1]?.by.flavour) return true;
+  for (let n = at - 1; n >= 0 && n > at - 6; n--) {
+    if (mentions[n]) return true;
+    if (items[n]?.mark !== "" || says(items[n], "start")) return false;
+  }
+  return false;
 }
 
 function found(word: string, senses: readonly Sense[]): Found {
@@ -81,7 +123,7 @@ const meant = (word: string, lexicon: Lexicon): Found | null => {
     if (next === undefined) return null;
     node = next;
   }
-  return node.phrase && isFlavour(node.phrase.senses) ? found(word, node.phrase.senses) : null;
+  return node.phrase && isFlavour(node.phrase) ? found(word, node.phrase.senses) : null;
 };
 
 const OWN_RIGHT = /^(?:taste|feel|whole|time)\./;
@@ -107,6 +149,8 @@ export function leans(items: readonly Item[], at: number, lexicon: Lexicon): boo
 /** "medium" where the length of the finish is meant. */
 function isLength(items: readonly Item[], at: number): boolean {
   if (says(items[at], "length") === undefined) return false;
+  for (let near = at - 4; near < at; near++)
+    if (/^(?:body|texture|weight|mouthfeel)$/.test(items[near]?.words ?? "")) return false;
   for (let near = at - 4; near <= at + 3; near++) {
     const where = says(items[near], "where");
     if (where?.where === "finish") return true;
@@ -151,14 +195,14 @@ function isName(items: readonly Item[], at: number, lexicon: Lexicon): boolean {
     other.mark === "" &&
     other.capital &&
     !lexicon.known.has(other.words) &&
-    !isFlavour(other.senses);
+    !isFlavour(other);
   if (unknown(items[at + 1]) || unknown(items[at - 1])) return true;
   const before = items[at - 1];
   return (
     before !== undefined &&
     before.mark === "" &&
     before.capital &&
-    !isFlavour(before.senses) &&
+    !isFlavour(before) &&
     !isStop(items[at - 2]) &&
     items[at - 2]?.mark === "" &&
     before.words !== "i"

@@ -7,11 +7,13 @@ export function findSections(draft: Draft, given: Where): readonly Where[] {
   const { items } = draft;
   const sections: Where[] = [];
   let here = given;
+  let said: readonly [number, number] = [0, 0];
   for (let from = 0; from < items.length; ) {
     let to = from;
     while (to < items.length && !isStop(items[to])) to++;
     here = sentence(draft, from, to, here, sections);
-    if (items[to]?.mark === "blank" && !headsOnly(draft, from, to)) here = given;
+    if (to > from) said = [from, to];
+    if (items[to]?.mark === "blank" && !headsOnly(draft, ...said)) here = given;
     sections[to] = here;
     from = to + 1;
   }
@@ -21,11 +23,34 @@ export function findSections(draft: Draft, given: Where): readonly Where[] {
 const headsOnly = ({ items, at }: Draft, from: number, to: number): boolean =>
   items.slice(from, to).every((_, n) => at[from + n] === undefined) && to - from < 4;
 
-function cueAt(items: readonly Item[], n: number): SaidSense | undefined {
+function cueAt({ items, at }: Draft, n: number): SaidSense | undefined {
   const cue = says(items[n], "where");
-  if (cue?.form !== "heading") return cue;
-  const mark = items[n + 1]?.mark;
-  return mark === "colon" || mark === "comma" ? cue : undefined;
+  const [before, next] = [items[n - 1], items[n + 1]];
+  if (cue?.form === "heading") return next?.mark === "colon" || next?.mark === "comma" ? cue : undefined;
+  // "after": what comes after, not "after the rye".
+  if (cue?.form === "bare") {
+    const said =
+      next === undefined ||
+      next.mark !== "" ||
+      at[n + 1] ||
+      (says(next, "degree") && next.words !== "some") ||
+      (says(next, "link") && !says(next, "glue")) ||
+      says(next, "start") ||
+      says(next, "unsure");
+    const begins =
+      before === undefined || before.mark !== "" || says(before, "join") || says(before, "break");
+    return said && begins ? cue : undefined;
+  }
+  // "knows" for "nose", where nobody knows.
+  if (cue?.form === "heard")
+    return before === undefined ||
+      before.mark !== "" ||
+      says(before, "join") ||
+      says(before, "glue") ||
+      says(before, "degree")
+      ? cue
+      : undefined;
+  return cue;
 }
 
 function sentence(draft: Draft, from: number, to: number, carried: Where, sections: Where[]): Where {
@@ -49,12 +74,26 @@ function sentence(draft: Draft, from: number, to: number, carried: Where, sectio
       pending = [];
       continue;
     }
-    const cue = cueAt(items, n);
+    const cue = cueAt(draft, n);
     if (cue?.where === undefined) continue;
     const where = cue.where;
+    // "almond, on the tail"
+    if (
+      pending.length === 0 &&
+      cue.form === "after" &&
+      /^(?:on|at|in) /.test(item.words) &&
+      items[n - 1]?.mark === "comma" &&
+      !followed(draft, n, to)
+    ) {
+      const one = loose.at(-1);
+      if (one) pending = loose.filter((other) => other === one);
+    }
     if (standsAfter(draft, n, to, cue, pending, style)) {
+      const part = lastPart(draft, pending, n, style === "forward");
       const all =
-        style === "forward" ? lastPart(draft, pending, n) : [...(style === null ? loose : []), ...pending];
+        style === null && part.length === pending.length
+          ? [...listBefore(draft, loose, part), ...part]
+          : part;
       for (const one of all) one.where = where;
       style = "back";
     } else style ??= "forward";
@@ -76,18 +115,26 @@ function standsAfter(
   style: "forward" | "back" | null,
 ): boolean {
   const last = pending.at(-1);
-  if (last === undefined || cue.form === "verb" || cue.form === "heading") return false;
+  if (last === undefined || cue.form === "verb" || cue.form === "heading" || cue.form === "bare")
+    return false;
   if (cue.form === "stays") return true;
+  const before = draft.items[n - 1];
+  // "and then on the palate, oak"
+  if (
+    says(before, "join") ||
+    says(before, "break") ||
+    (before !== undefined && says(before, "start") && cue.form === "after")
+  )
+    return false;
+  const near = close(draft, last, n, cue.form);
   if (!followed(draft, n, to))
-    return cue.form === "after" || style !== "forward" || close(draft, last, n) || true;
-  if (cue.form === "after") return style !== "forward";
-  return (
-    close(draft, last, n) &&
-    style !== "forward" &&
-    !says(draft.items[n + 1], "link") &&
-    draft.items[n + 1]?.mark !== "colon"
-  );
+    return cue.form === "after" || (style === "forward" ? near && ends(draft, n) : near || ends(draft, n));
+  if (style === "forward" || !near) return false;
+  return cue.form === "after" || (!says(draft.items[n + 1], "link") && draft.items[n + 1]?.mark !== "colon");
 }
+
+const ends = ({ items }: Draft, n: number): boolean =>
+  items[n + 1] === undefined || items[n + 1]?.mark !== "";
 
 /** A flavour after the cue, before a mark or another cue. */
 function followed({ items, at }: Draft, n: number, to: number): boolean {
@@ -102,14 +149,58 @@ function followed({ items, at }: Draft, n: number, to: number): boolean {
   return false;
 }
 
-/** Nothing but small words between a flavour and the cue: "a sweet nose". */
-function close({ items }: Draft, { last }: Mention, n: number): boolean {
-  for (let m = last + 1; m < n; m++) if (!says(items[m], "glue") && !says(items[m], "degree")) return false;
+/** Nothing between a flavour and the cue but small words: "a sweet nose"; before "on the nose" a few others too. */
+function close({ items }: Draft, { last }: Mention, n: number, form: SaidSense["form"]): boolean {
+  let words = form === "after" ? 3 : 0;
+  for (let m = last + 1; m < n; m++) {
+    if (says(items[m], "glue") || says(items[m], "degree")) continue;
+    if (items[m]?.mark !== "" || says(items[m], "join") || says(items[m], "start") || --words < 0)
+      return false;
+  }
   return true;
 }
 
-/** Of several flavours, those after the last "and" or "then". */
-function lastPart({ items }: Draft, pending: readonly Mention[], n: number): readonly Mention[] {
+/** Flavours of the list that these end: "honey, plum and oak". */
+function listBefore(
+  { items }: Draft,
+  loose: readonly Mention[],
+  part: readonly Mention[],
+): readonly Mention[] {
+  let next = part[0];
+  // ", and a bit of an oily feel in the mouth" begins anew.
+  let m = (next?.at ?? 0) - 1;
+  while (m > 0 && items[m]?.mark === "" && !says(items[m], "join")) m--;
+  while (m > 0 && says(items[m - 1], "join")) m--;
+  if (m > 0 && m < (next?.at ?? 0) - 1 && items[m - 1]?.mark === "comma" && says(items[m], "join")) return [];
+  let from = loose.length;
+  while (next !== undefined && from > 0) {
+    const before = loose[from - 1];
+    if (before === undefined) break;
+    for (let m = before.last + 1; m < next.at; m++) {
+      const item = items[m];
+      if (item === undefined || item.mark === "comma") continue;
+      if (
+        item.mark !== "" ||
+        says(item, "break") ||
+        says(item, "where") ||
+        says(item, "start") ||
+        (says(item, "link") && !says(item, "glue") && !says(item, "degree"))
+      )
+        return loose.slice(from);
+    }
+    next = before;
+    from--;
+  }
+  return loose.slice(from);
+}
+
+/** Of several flavours, those after the last "then" or "I get"; where asked, after the last "and" too. */
+function lastPart(
+  { items }: Draft,
+  pending: readonly Mention[],
+  n: number,
+  joins: boolean,
+): readonly Mention[] {
   const last = pending.at(-1);
   if (last === undefined) return [];
   for (let m = last.at - 1; m >= 0 && m > n - 20; m--) {
@@ -117,9 +208,11 @@ function lastPart({ items }: Draft, pending: readonly Mention[], n: number): rea
     if (
       item === undefined ||
       item.mark !== "" ||
-      says(item, "join") ||
+      (joins && says(item, "join")) ||
       says(item, "start") ||
-      says(item, "where")
+      says(item, "this") ||
+      says(item, "where") ||
+      (says(item, "link") && !says(item, "glue") && !says(item, "degree") && !says(item, "join"))
     )
       return pending.filter(({ at }) => at > m);
   }

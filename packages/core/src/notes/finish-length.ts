@@ -1,5 +1,5 @@
 import type { Item } from "./find-items.ts";
-import type { Where } from "./language.ts";
+import type { Stance, Where } from "./language.ts";
 import { type Draft, isStop, says } from "./mention.ts";
 
 export interface FinishLength {
@@ -8,7 +8,7 @@ export interface FinishLength {
   readonly word: string;
   readonly strength: number;
   readonly unsure: boolean;
-  readonly stance: "present" | "less" | "more";
+  readonly stance: Stance;
 }
 
 /** What a note says of how long the finish is: words where a finish is spoken of, words that need none beside them, seconds. */
@@ -18,17 +18,33 @@ export function finishLengths(draft: Draft, sections: readonly Where[]): FinishL
   for (const [n, item] of items.entries()) {
     if (item.mark !== "" || draft.at[n] !== undefined) continue;
     const length = says(item, "length");
-    const seconds = says(item, "seconds") ? secondsAt(draft, n) : null;
+    const written = /^(\d{1,3})(?:s|sec|secs)$/.exec(item.words);
+    const seconds = written ? Number(written[1]) : says(item, "seconds") ? secondsAt(draft, n) : null;
     if (length === undefined && seconds === null) continue;
-    if (!length?.alone && !aboutFinish(draft, n, sections)) continue;
+    // "gone" of a flavour is no length of the finish.
+    if (says(item, "gone") && takes(items, n)) continue;
+    if (!length?.alone && !lasts(items, n) && !aboutFinish(draft, n, sections)) continue;
     if (length && !length.alone && says(items[n + 1], "seconds")) continue;
-    if (length?.alone && otherwise(items, n)) continue;
     const strength = seconds === null ? graded(items, n, length?.strength ?? 5) : ofSeconds(seconds);
     const unsure = [n - 1, n - 2, n - 3, n + 1, n + 2].some((m) => says(items[m], "unsure") !== undefined);
-    const stance = /er$/.test(item.words) ? "less" : "present";
+    const stance = length?.stance ?? "present";
+    if (seconds !== null) found.length = 0;
     found.push({ start: item.start, end: item.end, word: item.words, strength, unsure, stance });
   }
   return found;
+}
+
+const takes = (items: readonly Item[], n: number): boolean => {
+  const before = items[n - 1];
+  return !(before === undefined || before.mark !== "" || before.words === "it's" || before.words === "it");
+};
+
+/** "gone in ten seconds" */
+function lasts(items: readonly Item[], n: number): boolean {
+  if (!says(items[n], "seconds")) return false;
+  for (let m = n - 1; m >= 0 && m >= n - 5; m--)
+    if (/\b(?:gone|lasts?|lasted|over|counted|count|stays)\b/.test(items[m]?.words ?? "")) return true;
+  return false;
 }
 
 /** Whether the length is of the finish: in its section, or in a sentence that names it. */
@@ -38,14 +54,12 @@ function aboutFinish({ items, at }: Draft, n: number, sections: readonly Where[]
     if (!says(items[n], "length") || sections[n] !== "finish") return false;
   }
   if (sections[n] === "finish") return true;
+  const [before, after] = [items[n - 1], items[n + 1]];
+  if (isStop(before) && isStop(after) && says(items[n], "length")) return true;
   for (let m = n + 1; m < items.length && m < n + 12 && !isStop(items[m]); m++)
     if (says(items[m], "where")) return says(items[m], "where")?.where === "finish";
   return false;
 }
-
-/** Words that stay or stop for another reason: "gone" of a flavour just named. */
-const otherwise = (items: readonly Item[], n: number): boolean =>
-  says(items[n + 1], "idiom") !== undefined && false;
 
 function graded(items: readonly Item[], n: number, strength: number): number {
   const before = items[n - 1];

@@ -1,5 +1,5 @@
 import { isFlavour, type Item } from "./find-items.ts";
-import { type Draft, isStop, type Says, says } from "./mention.ts";
+import { type Draft, isPlain, isStop, type Says, says } from "./mention.ts";
 
 const BESIDE: readonly Says[] = [
   "degree",
@@ -18,20 +18,39 @@ const any = (item: Item, kinds: readonly Says[]): boolean =>
   kinds.some((kind) => says(item, kind) !== undefined);
 
 const sure = ({ lexicon, at }: Draft, item: Item, n: number): boolean =>
-  at[n] !== undefined || (isFlavour(item.senses) && !lexicon.shy.has(item.words));
+  at[n] !== undefined || (isFlavour(item) && !lexicon.shy.has(item.words));
+
+/** A word of feel or of the whole stands after "it is" as well. */
+const FELT = (item: Item | undefined): boolean =>
+  item?.senses.some(
+    (sense) => sense.says === "flavour" && sense.attributes.some((id) => /^(?:feel|whole|taste)\./.test(id)),
+  ) ?? false;
 
 /** Whether what stands about an item speaks of flavours, so that a common word or a misspelt one may be one. */
 export function inContext(draft: Draft, at: number): boolean {
   const { items } = draft;
   if (fragment(items, at)) return true;
-  for (let left = at - 1, steps = 0; left >= 0 && steps < 5; left--, steps++) {
+  let words = 0;
+  for (let left = at - 1, steps = 0; left >= 0 && steps < 6; left--, steps++) {
     const item = items[left];
     if (item === undefined || isStop(item)) break;
+    if (item.mark === "comma" || says(item, "join")) {
+      if (items[left - 1] !== undefined && sure(draft, items[left - 1] as Item, left - 1)) return true;
+      if (item.mark === "comma") break;
+      continue;
+    }
     if (sure(draft, item, left) || any(item, BESIDE) || item.words === "like" || item.words === "of")
       return true;
-    if (any(item, ["aside", "idiom", "break"])) break;
+    if (any(item, ["aside", "idiom", "break", "start"]) || (isPlain(item) && ++words > 1)) break;
   }
-  for (let right = at + 1, steps = 0; right < items.length && steps < 3; right++, steps++) {
+  const before = items[at - 1];
+  if (
+    before !== undefined &&
+    FELT(items[at]) &&
+    (says(before, "link") || says(before, "start") || before.words === "this is")
+  )
+    return true;
+  for (let right = at + 1, steps = 0; right < items.length && steps < 5; right++, steps++) {
     const item = items[right];
     if (item === undefined || isStop(item)) break;
     if (
@@ -61,7 +80,7 @@ export function inPlainContext(draft: Draft, at: number): boolean {
   if (before !== undefined) {
     const listed = before.mark === "comma" && left > 0 && sure(draft, items[left - 1] as Item, left - 1);
     if (listed || (before.mark === "" && sure(draft, before, left))) return true;
-    if (before.mark === "" && any(before, ["degree", "memory"])) return true;
+    if (before.mark === "" && any(before, ["degree", "memory", "unsure", "not", "more", "less"])) return true;
     if (before.mark === "" && says(before, "where") !== undefined && at - left <= 3) return true;
     if (before.mark === "colon" && says(items[left - 1], "where")) return true;
   }
@@ -72,10 +91,16 @@ export function inPlainContext(draft: Draft, at: number): boolean {
   return right <= at + 2 && after !== undefined && after.mark === "" && sure(draft, after, right);
 }
 
-/** All that stands between two marks: "Cork. Dust." */
+/** All that stands between two marks, but for small words: "Cork. And a date." */
 function fragment(items: readonly Item[], at: number): boolean {
-  const before = items[at - 1];
+  let left = at - 1;
+  while (
+    left >= 0 &&
+    items[left]?.mark === "" &&
+    (any(items[left] as Item, ["glue", "degree"]) || says(items[left], "join"))
+  )
+    left--;
+  const before = items[left];
   const after = items[at + 1];
-  const sideBefore = before === undefined || before.mark !== "";
-  return sideBefore && (after === undefined || after.mark !== "") && items.length > 0;
+  return (before === undefined || before.mark !== "") && (after === undefined || after.mark !== "");
 }

@@ -1,4 +1,5 @@
 export { NOTED, type NotedAttribute } from "./attributes.data.ts";
+export { type Combined, combineProfiles, type TasterProfile, type UseOfScale } from "./combine-profiles.ts";
 export { ENGLISH } from "./english.data.ts";
 export type { Language, Stance, Where } from "./language.ts";
 export { type NoteReader, openReader } from "./open-reader.ts";

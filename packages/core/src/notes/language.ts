@@ -20,10 +20,12 @@ export interface Said {
     | "there"
     | "correct"
     | "said-before"
+    | "said-maybe"
     | "than"
     | "other"
     | "this"
     | "aside"
+    | "reports"
     | "where"
     | "idiom"
     | "liking"
@@ -45,14 +47,15 @@ export interface Said {
   /** Stands after what it is of. */
   readonly back?: true;
   readonly where?: Where;
-  readonly form?: "head" | "heading" | "after" | "verb" | "stays";
-  readonly join?: "and" | "or";
+  readonly form?: "head" | "heading" | "after" | "verb" | "stays" | "bare" | "heard";
+  readonly join?: "and" | "or" | "with";
   readonly unit?: number;
   readonly liking?: 1 | -1;
   /** An aside on how it looks. */
   readonly look?: true;
   /** Takes back what was said of it before. */
   readonly retracts?: true;
+  readonly stance?: "less" | "more" | "absent";
   /** A length of the finish that needs no finish beside it. */
   readonly alone?: true;
 }

@@ -1,62 +1,111 @@
-import { type Draft, isStop, says } from "./mention.ts";
+import { type Draft, isPlain, isStop, says } from "./mention.ts";
 
 /** Leaves out what is not of this glass: hoped for, said by others, eaten, how it looks, another glass. */
 export function leaveOut(draft: Draft): void {
   const { items } = draft;
+  // "the smoky one" is another glass.
+  for (const mention of draft.mentions)
+    if (
+      /^(?:one|ones|glass|bottle)$/.test(items[mention.last + 1]?.words ?? "") &&
+      /^(?:the|that)$/.test(items[mention.at - 1]?.words ?? "")
+    )
+      mention.dropped = true;
   for (const [n, item] of items.entries()) {
     if (item.mark !== "" || draft.at[n] !== undefined) continue;
     const aside = says(item, "aside");
-    if (aside) drop(draft, n, aside.look === true);
-    if (says(item, "said-before")) drop(draft, n, false);
+    if (aside?.back) dropBefore(draft, n);
+    else if (aside) drop(draft, n, aside.look === true);
+    if (says(item, "said-before") || (says(item, "said-maybe") && putRight(draft, n)) || reported(draft, n))
+      drop(draft, n, false);
     otherGlass(draft, n);
   }
 }
 
 /** From an item to the end of what it speaks of. */
-function drop({ items, at }: Draft, from: number, look: boolean): void {
+function drop({ items, at }: Draft, from: number, look: boolean, short = false): void {
   let seen = false;
   for (let n = from + 1; n < items.length && n < from + 30; n++) {
     const item = items[n];
     if (item === undefined || isStop(item)) return;
-    if (says(item, "break") || says(item, "where")) return;
+    if (says(item, "break") || says(item, "where") || says(item, "this") || item.mark === "colon") return;
     if (item.mark === "comma" && !look && !(seen && at[n + 1])) return;
-    if (seen && says(item, "start")) return;
+    if ((seen || short) && says(item, "start")) return;
+    if (short && (says(item, "not") || says(item, "link") || says(item, "more") || item.mark !== "")) return;
     const mention = at[n];
     if (mention) {
-      mention.dropped = true;
+      if (!mention.gone) mention.dropped = true;
       seen = true;
     }
   }
 }
 
+/** "bacon in the oven": what stands before it in the clause is no flavour of the glass. */
+function dropBefore({ items, at }: Draft, from: number): void {
+  for (let n = from - 1; n >= 0 && n > from - 12; n--) {
+    const item = items[n];
+    if (item === undefined || item.mark !== "" || says(item, "break") || says(item, "where")) return;
+    const mention = at[n];
+    if (mention && !mention.not && !mention.gone) mention.dropped = true;
+  }
+}
+
+/** "I said plum earlier", "I put toffee but it is treacle"; "I said toffee" alone stands. */
+function putRight({ items }: Draft, from: number): boolean {
+  let stops = 0;
+  for (let n = from + 1; n < items.length && n < from + 12; n++) {
+    if (isStop(items[n]) && ++stops > 1) return false;
+    if (stops > 0 && n > from + 1 && isStop(items[n - 1]) && !says(items[n], "correct")) return false;
+    if (
+      says(items[n], "break") ||
+      says(items[n], "correct") ||
+      /^(?:before|earlier|first|previously|yesterday|last time|at first)$/.test(items[n]?.words ?? "")
+    )
+      return true;
+  }
+  return false;
+}
+
+/** "Rob says", "my sister gets": somebody else's words. */
+function reported({ items }: Draft, n: number): boolean {
+  const before = items[n - 1];
+  if (!says(items[n], "reports") || before === undefined || before.mark !== "") return false;
+  return (
+    /^(?:he|she|they)$/.test(before.words) ||
+    (isPlain(before) && !/^(?:nose|which|what|that)$/.test(before.words))
+  );
+}
+
 const CODE = /^\d{1,3}$/;
+const PAST = /^(?:was|had|were)\b/;
+const VERB =
+  /^(?:was|had|were|is|are|has|have|tastes|smells|taste|smell|tasted|smelled|got|gave|seem|seems|seemed|did|felt|feels|feel)\b/;
 
 function otherGlass(draft: Draft, n: number): void {
-  const { items, at } = draft;
+  const { items, at, lexicon } = draft;
   const item = items[n];
   if (item === undefined) return;
-  const numbered =
-    CODE.test(item.words) &&
-    (items[n - 1]?.words === "glass" || items[n - 1]?.words === "number" || item.words.length === 3);
+  const named = /^(?:glass|number|sample)$/.test(items[n - 1]?.words ?? "");
+  const code = CODE.test(item.words);
+  const numbered = named
+    ? code || Object.hasOwn(lexicon.language.numbers, item.words)
+    : code && item.words.length === 3;
   if (!numbered && !says(item, "other")) return;
-  const first =
-    numbered && items[n - 1]?.mark === "" && /^(?:glass|number)$/.test(items[n - 1]?.words ?? "") ? n - 1 : n;
-  const before = [items[first - 1], items[first - 2]];
-  const compared = before.some(
-    (one, steps) =>
-      one !== undefined &&
-      says(one, "than") &&
-      (steps === 0 || says(items[first - 1], "glue") || says(items[first - 1], "link")),
-  );
-  if (compared) {
+  const first = named && numbered ? n - 1 : n;
+  if (compared(draft, first)) {
     mark(draft, first);
-    drop(draft, n, false);
+    drop(draft, n, false, true);
+    return;
+  }
+  const near = at[first - 2];
+  // "the smoke in glass 2"
+  if (near && /^(?:in|of|from|on)(?: the)?$/.test(items[first - 1]?.words ?? "")) {
+    if (!near.gone && !near.more && !near.less) near.dropped = true;
+    near.compared = true;
     return;
   }
   const next = items[n + 1];
-  const after = /^(?:was|had|were)$/.test(next?.words ?? "");
-  const subject = says(item, "other") ? next !== undefined && next.mark === "" : after;
-  if (!subject || (numbered && !after)) return;
+  if (next === undefined || !(numbered ? PAST : VERB).test(next.words)) return;
+  if (says(items[first - 1], "link") || /\bis$/.test(items[first - 1]?.words ?? "")) return;
   for (let m = n + 1; m < items.length && m < n + 20; m++) {
     const one = items[m];
     if (one === undefined || isStop(one) || says(one, "this") || says(one, "break") || one.mark === "comma")
@@ -65,10 +114,16 @@ function otherGlass(draft: Draft, n: number): void {
     if (!mention) continue;
     // "the last one had more smoke": here there is less.
     if (mention.more || mention.less) [mention.more, mention.less] = [mention.less, mention.more];
-    else mention.dropped = true;
+    else if (!mention.gone) mention.dropped = true;
     mention.compared = true;
   }
 }
+
+/** "than the last one" */
+const compared = ({ items }: Draft, first: number): boolean =>
+  says(items[first - 1], "than") !== undefined ||
+  (says(items[first - 2], "than") !== undefined &&
+    (says(items[first - 1], "glue") !== undefined || says(items[first - 1], "link") !== undefined));
 
 /** What stands before "than the last one" is said against another glass. */
 function mark({ items, at }: Draft, from: number): void {

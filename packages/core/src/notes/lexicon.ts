@@ -1,3 +1,4 @@
+import { soundOf } from "./sound-of.ts";
 import type { Language, Said, Where } from "./language.ts";
 
 /** What a phrase can be in a note: a flavour, or something said about one. */
@@ -11,7 +12,11 @@ export interface Phrase {
   /** As the vocabulary has it. */
   readonly words: string;
   readonly senses: Sense[];
+  /** The first sense of each kind. */
+  readonly by: By;
 }
+
+export type By = Partial<Record<Sense["says"], Sense>>;
 
 export interface Node {
   readonly next: Map<string, Node>;
@@ -28,9 +33,24 @@ export interface Lexicon {
   readonly shy: ReadonlySet<string>;
   /** Every word that stands in a phrase or is an everyday one: never a slip. */
   readonly known: ReadonlySet<string>;
-  /** Single flavour words by first letter, for slips. */
-  readonly byLetter: ReadonlyMap<string, readonly string[]>;
+  /** Of those, the everyday ones. */
+  readonly everyday: ReadonlySet<string>;
+  readonly slips: Slips;
   readonly flavourWords: ReadonlySet<string>;
+}
+
+/** Single flavour words of five letters and more, to be looked up by how they begin and how they sound. */
+export interface Slips {
+  readonly byLetter: ReadonlyMap<string, readonly string[]>;
+  readonly bySound: ReadonlyMap<string, readonly string[]>;
+}
+
+function slipsOf(words: ReadonlySet<string>, language: Language): Slips {
+  const long = [...words].filter((word) => word.length >= 5);
+  return {
+    byLetter: Map.groupBy(long, (word) => word[0] ?? ""),
+    bySound: Map.groupBy(long, (word) => soundOf(word, { language })),
+  };
 }
 
 const node = (): Node => ({ next: new Map(), phrase: null });
@@ -43,7 +63,8 @@ export const listed = (words: string): string[] =>
 /** Builds the lexicon of a language. Takes some milliseconds: build it once. */
 export function buildLexicon(language: Language): Lexicon {
   const root = node();
-  const known = new Set<string>(language.everyday.split(/\s+/));
+  const everyday = new Set<string>([...language.everyday.split(/\s+/), ...Object.keys(language.numbers)]);
+  const known = new Set<string>(everyday);
   const flavourWords = new Set<string>();
   for (const [key, words] of Object.entries(language.flavours)) {
     const attributes = key.split("+");
@@ -61,14 +82,6 @@ export function buildLexicon(language: Language): Lexicon {
     for (const text of listed(words)) add(root, known, text, sense);
   for (const [text, meant] of Object.entries(language.heard))
     add(root, known, text, { says: "heard", meant });
-  const byLetter = new Map<string, string[]>();
-  for (const word of flavourWords) {
-    if (word.length < 4) continue;
-    const letter = word[0] ?? "";
-    const same = byLetter.get(letter);
-    if (same === undefined) byLetter.set(letter, [word]);
-    else same.push(word);
-  }
   return {
     root,
     language,
@@ -77,7 +90,8 @@ export function buildLexicon(language: Language): Lexicon {
     ownTails: new Set(listed(language.ownTails)),
     shy: new Set(listed(language.shy)),
     known,
-    byLetter,
+    everyday,
+    slips: slipsOf(flavourWords, language),
     flavourWords,
   };
 }
@@ -90,8 +104,9 @@ function add(root: Node, known: Set<string>, text: string, sense: Sense): void {
     if (next === undefined) at.next.set(word, (next = node()));
     at = next;
   }
-  at.phrase ??= { words: text, senses: [] };
+  at.phrase ??= { words: text, senses: [], by: {} };
   at.phrase.senses.push(sense);
+  at.phrase.by[sense.says] ??= sense;
 }
 
 export type { Where };

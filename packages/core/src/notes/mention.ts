@@ -15,6 +15,8 @@ export interface Mention {
   amplified: boolean;
   not: boolean;
   gone: boolean;
+  /** Said not to be this, so that it may be another of its kind. */
+  denied: boolean;
   retracts: boolean;
   less: boolean;
   more: boolean;
@@ -39,11 +41,8 @@ export type Says = Exclude<Sense["says"], "flavour" | "heard">;
 export type SaidSense = Extract<Sense, { readonly says: Says }>;
 
 /** What an item says of that kind, if anything. */
-export function says(item: Item | undefined, kind: Says): SaidSense | undefined {
-  if (item === undefined) return undefined;
-  for (const sense of item.senses) if (sense.says === kind) return sense;
-  return undefined;
-}
+export const says = (item: Item | undefined, kind: Says): SaidSense | undefined =>
+  item?.by[kind] as SaidSense | undefined;
 
 /** Whether an item stands for a word that no phrase has. */
 export const isPlain = (item: Item): boolean => item.mark === "" && item.senses.length === 0;

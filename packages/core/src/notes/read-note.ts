@@ -62,7 +62,7 @@ export function readNote(text: string, lexicon: Lexicon, where: Where = "whole")
     ...lengths.map(lengthObserved),
   ];
   observations.sort((a, b) => a.quote[0] - b.quote[0] || a.quote[1] - b.quote[1]);
-  return { observations: gathered(observations), remarks: remarks(draft) };
+  return { observations: gathered(observations, text), remarks: remarks(draft) };
 }
 
 function observed(items: readonly Item[], mention: Mention): Observation[] {
@@ -81,8 +81,8 @@ function observed(items: readonly Item[], mention: Mention): Observation[] {
   }));
 }
 
-function stanceOf({ not, gone, less, more, unsure }: Mention): Stance {
-  if ((not || gone) && !less) return "absent";
+function stanceOf({ inherent, not, gone, less, more, unsure }: Mention): Stance {
+  if (inherent === 0 || ((not || gone) && !less)) return "absent";
   if (less) return "less";
   if (more) return "more";
   return unsure ? "unsure" : "present";
@@ -99,28 +99,46 @@ const lengthObserved = ({ start, end, word, strength, unsure, stance }: FinishLe
   who: "this",
 });
 
-/** "smoke, smoke, smoke" is one observation, and a strong one; the same length of the finish said twice running is one. */
-function gathered(observations: readonly Observation[]): Observation[] {
+/** What may stand between a word and the same word said again for emphasis. */
+const BETWEEN = /^(?:[\s,…-]|\b(?:and|more|very|really|so|just|oh|yes|lots|of)\b)*$/i;
+
+/** "smoke, smoke, smoke" is one observation, and a strong one; so is each of a word that comes again and again. */
+function gathered(observations: readonly Observation[], text: string): Observation[] {
   const kept: Observation[] = [];
+  const times = new Map<string, number>();
+  const key = ({ attribute, word }: Observation): string => `${attribute} ${word.slice(0, 3)}`;
   for (const one of observations) {
-    const before = kept.findLast(({ attribute }) => attribute === one.attribute);
+    if (one.stance !== "absent") times.set(key(one), (times.get(key(one)) ?? 0) + 1);
+    const before = kept.at(-1);
     const again =
-      before &&
+      before !== undefined &&
+      before.attribute === one.attribute &&
       before.word === one.word &&
-      before.where === one.where &&
-      before.stance === one.stance &&
-      one.stance === "present";
-    if (again && one.quote[0] - before.quote[1] <= 12 && kept.at(-1) === before) {
-      const strength = Math.min(10, Math.max(7, before.strength + 1, one.strength + 1));
+      before.where === one.where;
+    if (
+      !again ||
+      one.stance !== "present" ||
+      before.stance !== "present" ||
+      !BETWEEN.test(text.slice(before.quote[1], one.quote[0]))
+    )
+      kept.push(one);
+    else
       kept[kept.length - 1] = {
         ...before,
         quote: [before.quote[0], one.quote[1]],
-        strength: one.attribute === "time.finish" ? Math.max(before.strength, one.strength) : strength,
+        strength: emphatic(Math.max(before.strength, one.strength), Math.min(before.strength, one.strength)),
       };
-    } else kept.push(one);
   }
-  return kept;
+  return kept.map((one) => {
+    const often =
+      (times.get(key(one)) ?? 0) > 2 && one.stance !== "absent" && one.attribute !== "time.finish";
+    return often ? { ...one, strength: emphatic(one.strength, one.strength) } : one;
+  });
 }
+
+/** Said over and over: stronger, and weaker where the word itself is weak ("thin, thin"). */
+const emphatic = (most: number, least: number): number =>
+  least < 4 ? Math.max(0.3, least - 0.7) : Math.min(10, Math.max(7, most + 1));
 
 function remarks({ items }: Draft): Remark[] {
   const found: Remark[] = [];

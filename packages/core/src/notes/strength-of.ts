@@ -12,7 +12,9 @@ export function strengthOf(mention: Mention, stance: Stance): number {
 }
 
 function graded({ degrees, inherent }: Mention, plain: number): number {
-  const nearest = degrees.findLast(({ amplify }) => !amplify) ?? degrees.at(-1);
+  const plainly = degrees.filter(({ amplify }) => !amplify);
+  const nearest =
+    plainly.findLast(({ strength }) => Math.abs(strength - PLAIN) > 0.7) ?? plainly.at(-1) ?? degrees.at(-1);
   if (nearest === undefined) return inherent ?? plain;
   const very = degrees.some(({ amplify }) => amplify) && !nearest.amplify;
   const { strength } = nearest;

@@ -1,0 +1,72 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { ENGLISH } from "./english.data.ts";
+import { hostile } from "./fixtures/note-texts.ts";
+import { openReader } from "./open-reader.ts";
+
+const read = openReader(ENGLISH);
+const long =
+  (globalThis as { process?: { env?: Record<string, string> } }).process?.env?.["PARTSPROOF_LONG"] === "1";
+const CASES = long ? 1_000_000 : 20_000;
+const SLOWEST_MS = 50;
+
+test(`N1 ${CASES} random and hostile strings: nothing throws, quotes lie within the text`, {
+  timeout: 3_600_000,
+}, () => {
+  let wrong = 0;
+  fc.assert(
+    fc.property(hostile, (text) => {
+      for (const { quote } of read(text).observations)
+        if (quote[0] < 0 || quote[1] > text.length || quote[0] >= quote[1]) wrong++;
+      return wrong === 0;
+    }),
+    { numRuns: CASES },
+  );
+  expect(wrong).toBe(0);
+  if (long) console.log(`LONG notes | ${CASES} strings | nothing thrown, all quotes within the text`);
+});
+
+const HARD = [
+  "no ",
+  "smoke ",
+  "smoke and ",
+  "a",
+  " ",
+  ",",
+  "\n",
+  "'",
+  "a'",
+  "cinammin ",
+  "a hint of vannila ",
+  "one second ",
+  "goes on and ",
+  "1 ",
+  "😀",
+  "\ud800",
+  "שלום ",
+  "on the nose ",
+  "cherry\n",
+  "not a bit of ",
+  "z\u0300\u0301",
+  "plum, no, cherry, ",
+  "... ",
+  "((((",
+  "maybe plum or ",
+];
+
+test("N1 10 000 units of anything are read in 50 ms", () => {
+  read("smoke");
+  const slow: string[] = [];
+  for (const piece of HARD) {
+    const text = piece.repeat(Math.ceil(10_000 / piece.length)).slice(0, 10_000);
+    // The best of five: what else the machine does is not what is measured.
+    let best = Infinity;
+    for (let round = 0; round < 5; round++) {
+      const started = performance.now();
+      read(text + " ".repeat(round % 2));
+      best = Math.min(best, performance.now() - started);
+    }
+    if (best > SLOWEST_MS) slow.push(`${JSON.stringify(piece)} took ${best.toFixed(0)} ms`);
+  }
+  expect(slow).toEqual([]);
+});

@@ -1,0 +1,171 @@
+import { describe, expect, test } from "vitest";
+import { ENGLISH } from "./english.data.ts";
+import { openReader } from "./open-reader.ts";
+import { profileOf } from "./profile-of.ts";
+
+const read = openReader(ENGLISH);
+type Where = Parameters<typeof read>[1];
+/** "smoke.smoke@nose absent", in the order of the note; whole and present are left out. */
+const said = (text: string, where?: Where): readonly string[] =>
+  read(text, where).observations.map((one) =>
+    [
+      `${one.attribute}${one.where === "whole" ? "" : `@${one.where}`}`,
+      one.stance === "present" ? "" : one.stance,
+    ]
+      .join(" ")
+      .trim(),
+  );
+const strength = (text: string): number => read(text).observations[0]?.strength ?? Number.NaN;
+
+test("N1 quotes count UTF-16 units", () => {
+  const text = "😀 Crème brûlée, 😀 honey";
+  const quotes = read(text).observations.map(({ quote }) => text.slice(...quote));
+  expect(quotes).toEqual(["Crème brûlée", "honey"]);
+});
+
+describe("N2 the longest phrase wins", () => {
+  test.each([
+    ["brown butter", ["sweet.dairy"]],
+    ["orange peel", ["fruit.citrus"]],
+    ["a cedar box", ["wood.old"]],
+    ["a spice cake", ["spice.warm"]],
+    ["apple pie", ["fruit.orchard", "grain.bake"]],
+    ["plum jam", ["fruit.stone"]],
+    ["dried mango", ["fruit.dried"]],
+    ["rich toffee", ["sweet.sugar"]],
+    ["the cherry on the cake", []],
+    ["sweet of you", []],
+    ["such a hot day", []],
+    ["no doubt about it, cherry", ["fruit.stone"]],
+    ["I was glad of Old Oakley's company", []],
+  ])("%s", (text, attributes) => {
+    expect(said(text)).toEqual(attributes);
+  });
+});
+
+describe("N3 where", () => {
+  test.each([
+    ["On the nose honey, to taste pepper, long after", ["sweet.honey@nose", "spice.sharp@palate"]],
+    [
+      "vanilla and caramel on the nose, oak on the palate",
+      ["sweet.vanilla@nose", "sweet.sugar@nose", "wood.fresh@palate"],
+    ],
+    [
+      "Nose: lemon. Palate: oily. Finish: short",
+      ["fruit.citrus@nose", "feel.weight@palate", "time.finish@finish"],
+    ],
+    ["drier than the nose", ["taste.basic more"]],
+    ["honey", ["sweet.honey"]],
+  ])("%s", (text, expected) => {
+    expect(said(text).slice(0, expected.length)).toEqual(expected);
+  });
+  test("the sheet's part holds until a cue", () => {
+    expect(said("oak. On the finish, tea", "palate")).toEqual(["wood.fresh@palate", "plant.green@finish"]);
+  });
+});
+
+describe("N4 what is not there", () => {
+  test.each([
+    ["no smoke", ["smoke.smoke absent"]],
+    ["no smoke or peat", ["smoke.smoke absent", "smoke.smoke absent"]],
+    ["no smoke and lots of honey", ["smoke.smoke absent", "sweet.honey"]],
+    ["the smoke has gone", ["smoke.smoke absent"]],
+    ["I can't find the cherry", ["fruit.stone absent"]],
+    ["the plum I noted was wrong", ["fruit.stone absent"]],
+    ["lacks honey", ["sweet.honey absent"]],
+    ["unpeated", ["smoke.smoke absent"]],
+    ["nothing but honey", ["sweet.honey"]],
+    ["not only plum but cherry", ["fruit.stone", "fruit.stone"]],
+    ["can't get past the smoke", ["smoke.smoke"]],
+    ["not without smoke", ["smoke.smoke"]],
+    ["no shortage of oak", ["wood.fresh"]],
+    ["not as sweet", ["taste.basic less"]],
+    ["could do with more honey", ["sweet.honey less"]],
+    ["hardly any smoke", ["smoke.smoke"]],
+    ["the smoke has faded", ["smoke.smoke less"]],
+  ])("%s", (text, expected) => {
+    expect(said(text)).toEqual(expected);
+  });
+});
+
+describe("N5 hedges and comparisons", () => {
+  test.each([
+    ["maybe cherry", ["fruit.stone unsure"]],
+    ["might be plum", ["fruit.stone unsure"]],
+    ["something nutty?", ["nut.nut unsure"]],
+    ["more oak than the last one", ["wood.fresh more"]],
+    ["drier than glass 2", ["taste.basic more"]],
+  ])("%s", (text, expected) => {
+    expect(said(text)).toEqual(expected);
+  });
+});
+
+describe("N6 what is put right", () => {
+  test.each([
+    ["plum, no, actually cherry", "cherry"],
+    ["plum, no, cherry", "cherry"],
+    ["pear, scratch that, quince", "quince"],
+    ["plum no cherry", "cherry"],
+  ])("%s", (text, word) => {
+    expect(read(text).observations.map((one) => one.word)).toEqual([word]);
+  });
+});
+
+test("N7 another glass, hopes, dinner and looks leave nothing, or the other way round", () => {
+  expect(said("the last one had more smoke")).toEqual(["smoke.smoke less"]);
+  expect(said("the last one was all plums")).toEqual([]);
+  expect(said("I expected smoke but it is honey")).toEqual(["sweet.honey"]);
+  expect(said("it would go well with dark chocolate")).toEqual([]);
+  expect(said("the colour of honey")).toEqual([]);
+});
+
+describe("N8 strength", () => {
+  test("hint < plain < loads", () => {
+    expect(strength("a hint of smoke")).toBeLessThan(3.5);
+    expect(strength("smoke")).toBe(5);
+    expect(strength("loads of smoke")).toBeGreaterThan(6.5);
+    expect(strength("slightly smoky")).toBeLessThan(3.5);
+    expect(strength("smoke all over")).toBeGreaterThan(6.5);
+    expect(strength("the smoke is very faint")).toBeLessThan(strength("the smoke is faint"));
+    expect(strength("smoke, smoke, smoke")).toBeGreaterThan(6.5);
+  });
+  test("no smoke is 0", () => {
+    expect(strength("no smoke")).toBe(0);
+  });
+});
+
+test.each([
+  ["the finish is short", 2],
+  ["finish of eight seconds", 2],
+  ["finish, twenty seconds", 5],
+  ["finish: 45 seconds", 8],
+  ["a finish of a minute", 8],
+  ["the finish goes on and on", 8],
+])("N9 %s", (text, long) => {
+  const length = read(text).observations.find(({ attribute }) => attribute === "time.finish");
+  expect(length).toMatchObject({ strength: long, where: "finish" });
+});
+
+test("N10 slips are mended where a flavour is spoken of, and nowhere else", () => {
+  expect(said("a hint of pair and vannila")).toEqual(["fruit.orchard", "sweet.vanilla"]);
+  expect(said("notes of sinnamon")).toEqual(["spice.warm"]);
+  expect(said("the two of them were a pair")).toEqual([]);
+});
+
+test("N11 liking and memories are remarks", () => {
+  expect(read("lovely, reminds me of my grandfather's shed").remarks).toMatchObject([
+    { kind: "liking", liking: 1 },
+    { kind: "memory" },
+  ]);
+});
+
+test("N12 a profile has what was spoken of and nothing else", () => {
+  const { observations } = read("On the nose a hint of smoke. On the palate smoke and no honey.");
+  const profile = profileOf(observations);
+  expect(Object.keys(profile).toSorted()).toEqual(["smoke.smoke", "sweet.honey"]);
+  expect(profile["sweet.honey"]?.mean).toBe(0);
+  expect(profileOf(observations, "nose")["smoke.smoke"]?.mean).toBeLessThan(
+    profile["smoke.smoke"]?.mean ?? 0,
+  );
+  expect(profileOf([])).toEqual({});
+});
