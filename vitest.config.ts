@@ -31,12 +31,12 @@ const project = (name: string, include: string, settings: Settings = {}) => ({
 
 const projects = [
   project("core", "packages/core/src/**/*.test.ts", together),
-  project("house", "packages/house/src/**/*.test.ts", { testTimeout: 30_000 }),
-  project("testkit", "packages/testkit/src/**/*.test.ts", { testTimeout: 30_000 }),
+  project("house", "packages/house/src/**/*.test.ts", { ...together, testTimeout: 30_000 }),
+  project("testkit", "packages/testkit/src/**/*.test.ts", { ...together, testTimeout: 30_000 }),
   project("server", "apps/server/src/**/*.test.ts", { testTimeout: 120_000 }),
   project("cli", "apps/cli/src/**/*.test.ts", { testTimeout: 60_000 }),
   project("tools", "tools/**/*.test.ts", { testTimeout: 60_000 }),
-  project("web", "apps/web/src/**/*.test.{ts,tsx}"),
+  project("web", "apps/web/src/**/*.test.{ts,tsx}", together),
   project("evening", "apps/web/e2e/**/*.test.ts", { testTimeout: 240_000, hookTimeout: 120_000 }),
 ];
 
