@@ -95,6 +95,9 @@ const ends = ({ items }: Draft, n: number): boolean =>
   says(items[n + 1], "join") !== undefined ||
   says(items[n + 1], "break") !== undefined;
 
+const MUCH =
+  /^(?:much|much of|so much|too much|a lot|a lot of|lot of|a great deal of|great deal of|many|very|overly|all that|that|plenty of|loads of)$/;
+
 function applyNot(draft: Draft, n: number): void {
   const item = draft.items[n];
   const not = says(item, "not");
@@ -118,8 +121,20 @@ function applyNot(draft: Draft, n: number): void {
     }
   }
   if (not === undefined) return;
+  // "peat, yes; smoke no."
+  const left = draft.at[n - 1];
+  if (left && item?.words === "no" && (draft.items[n + 1] === undefined || isStop(draft.items[n + 1]))) {
+    left.gone = true;
+    return;
+  }
   const mention = forward(draft, n, { words: 4, link: true });
   if (!mention) return;
+  // "doesn't have much oak" has some.
+  for (let m = n + 1; m < mention.at; m++)
+    if (MUCH.test(draft.items[m]?.words ?? "")) {
+      mention.little = true;
+      return;
+    }
   // "not the heaviest" is less heavy.
   if (draft.items[mention.at]?.more && mention.at > n + 1) mention.less = true;
   else mention.not = true;

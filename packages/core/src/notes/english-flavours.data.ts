@@ -123,14 +123,14 @@ parkin|gulab jamun`,
 wildflower honey|manuka honey|manuka|honey cake|honey roast|honey water|runny honey|mead|honey butter|honey on toast|
 burnt honey|dark honey|orange blossom honey|baklava|honeypot|hive|beehive|bee hive|honey nut|pollen|bee pollen|
 honey glaze|sweet honey|hot toddy|honey drop|propolis|royal jelly|honey cereal|honey sauce`,
-  "sweet.vanilla": `vanilla|vanilla bean|vanilla pod|vanilla extract|vanilla essence|vanilla cream|vanilla ice cream|vanilla custard|
+  "sweet.vanilla": `butter cream frosting|buttercream icing|buttercream frosting|butter icing|vanilla|vanilla bean|vanilla pod|vanilla extract|vanilla essence|vanilla cream|vanilla ice cream|vanilla custard|
 vanilla pudding|vanilla yoghurt|vanilla frosting|vanilla milkshake|vanilla slice|vanilla sugar|vanilla wafer|
 vanilla sponge|vanilla cake|vanillin|custard|custard cream|custard tart|egg custard|creme anglaise|creme patissiere|
-pastry cream|ice cream|icecream|cream soda|ice cream cone|ice cream soda|frosting|icing|buttercream frosting|
+pastry cream|ice cream|icecream|cream soda|ice cream cone|ice cream soda|frosting|icing|
 cake frosting|blancmange|panna cotta|pannacotta|tapioca pudding|pudding cup|crema catalana|french vanilla|semifreddo|
 gelato|soft serve|milkshake|marshmallow fluff|marshmallow cream|rice pudding|eggnog|egg nog`,
-  "sweet.dairy": `buttered|butter|buttery|melted butter|brown butter|browned butter|burnt butter|salted butter|
-buttercream|butter cream|cream|fresh cream|double cream|single cream|heavy cream|clotted cream|whipped cream|
+  "sweet.dairy": `butter cream|buttercream|buttered|butter|buttery|melted butter|brown butter|browned butter|burnt butter|salted butter|
+cream|fresh cream|double cream|single cream|heavy cream|clotted cream|whipped cream|
 whipping cream|sour cream|creme fraiche|cream cheese|cream cake|yoghurt|yogurt|greek yoghurt|greek yogurt|yoghurty|
 buttermilk|butter milk|condensed milk|evaporated milk|milk|milky|warm milk|fresh milk|milk powder|powdered milk|lactic|
 dairy|ghee|mascarpone|ricotta|cheesecake|cheese cake|kefir|curd|cream liqueur|half and half|cream filling|milk bottles|
@@ -311,11 +311,11 @@ methylated spirit|poitin|schnapps|grappa|alcohol wipe|alcohol swab|alcohol pad|a
 saccharine=7|syrupy sweet|sweetish=3.2|dry|bone dry=8|dryish=3.2|sour|sourness|sourish=3.2|tart|tartness|acid|acidic|
 acidity|tangy|tang|tanginess|bitter|bitterness|bitterish=3.2|salt|salty|saltiness|saline|salinity|salted|savoury taste|
 savory taste|sweet and sour|sweet sour|sour sweet`,
-  "feel.weight": `chewy|bigger body|big body=7.5|medium weight=5|nice weight|good weight|some weight|a lot of weight=7.5|real weight=7|thin=2|thinness=2|thinnish=2.5|watery=2|wateriness=2|weak=2.5|insubstantial=2|wispy=2|light=3|light bodied=3|
+  "feel.weight": `chewy|bigger body|big body=7.5|medium weight=5|nice weight|good weight|some weight|a lot of weight=7.5|real weight=7|thin=2|thinness=2|thinnish=2.5|watery=2|wateriness=2|insubstantial=2|wispy=2|light=3|light bodied=3|
 light body=3|light on the tongue=3|lightness=3|medium=5|medium bodied=5|medium body=5|middling body=5|
 full=7|full bodied=7.5|full body=7.5|weighty=7|big bodied=7.5|heavy bodied=7.5|heavy body=7.5|oily|
 oiliness|oil|oily texture|slick|slippery|unctuous=7|creamy|creaminess|silky|silk|silkiness|silken|satin|satiny|
-syrupy=6.5|viscous=7|viscosity|thick=7|thickness|dense=7|gloopy=7|chewiness=7|coating|mouth coating|
+syrupy=7|viscous=7|viscosity|thick=7|thickness|dense=7|gloopy=7|chewiness=7|coating|mouth coating|
 mouthcoating|coats the mouth|coats the tongue|coats my mouth|coats my tongue|coats your mouth|coats everything|
 coats the palate|coats the glass|coating the mouth|lush|plush|mouth filling=7|mouthfilling=7|
 fills the mouth=7|buttery texture|buttery mouthfeel|creamy texture|sticky|stickiness|gelatinous|meagre=2|skinny=2|
@@ -343,7 +343,7 @@ refined|bold|boldness|assertive|complex|complexity|layered|many layers|multi lay
 simple|simplicity|one dimensional|one note|single note|straightforward|straight forward|uncomplicated|linear|flat|
 flatness|closed|closed up|open|opens up|opened up|opening up|muddled|clean|
 cleanness|pure|lively|liveliness|vibrant|bright|brightness|tired|tiredness|lifeless|past its best|young|youth|youthful|
-youthfulness|immature|mature|maturity|well aged|over oaked|overoaked|too oaky|over wooded|under oaked|underoaked|
+youthfulness|immature|mature|maturity|well aged|over oaked|overoaked|over wooded|under oaked|underoaked|
 rich|richness|fresh|freshness|crisp|crispness|heavy|heaviness|rugged|rustic|robust|polished|hollow|
 austere|brash|`,
 };

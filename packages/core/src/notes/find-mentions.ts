@@ -1,5 +1,5 @@
 import { type Item, isFlavour } from "./find-items.ts";
-import { findSlip } from "./find-slip.ts";
+import { findSlip, maySlip } from "./find-slip.ts";
 import { inContext, inPlainContext } from "./flavour-context.ts";
 import type { Lexicon, Sense } from "./lexicon.ts";
 import { type Draft, isPlain, isStop, type Mention, says } from "./mention.ts";
@@ -30,6 +30,7 @@ export function findMentions(items: readonly Item[], lexicon: Lexicon): Draft {
       inherent: flavours.inherent,
       degrees: [],
       amplified: false,
+      little: false,
       not: false,
       gone: false,
       denied: false,
@@ -67,7 +68,7 @@ function flavoursAt(draft: Draft, at: number): Found | null {
   }
   for (const sense of item.senses)
     if (sense.says === "heard" && inPlainContext(draft, at)) return meant(sense.meant, lexicon);
-  if (isPlain(item) && inContext(draft, at)) {
+  if (isPlain(item) && maySlip(item.words, lexicon) && inContext(draft, at)) {
     const slip = findSlip(item.words, lexicon);
     if (slip !== null) return meant(slip, lexicon);
   }

@@ -2,6 +2,9 @@ import type { Item } from "./find-items.ts";
 import type { Where } from "./language.ts";
 import { type Draft, isStop, type Mention, type SaidSense, says } from "./mention.ts";
 
+/** A list of flavours with one cue behind it is no longer. */
+const LONGEST_LIST = 12;
+
 /** Which part of the tasting each item is in, and each flavour: by the last cue, or by one that stands after it ("oak on the palate"). */
 export function findSections(draft: Draft, given: Where): readonly Where[] {
   const { items } = draft;
@@ -70,7 +73,7 @@ function sentence(draft: Draft, from: number, to: number, carried: Where, sectio
       continue;
     }
     if (item.mark === "comma" || says(item, "break")) {
-      loose = [...loose, ...pending];
+      loose = [...loose, ...pending].slice(-LONGEST_LIST);
       pending = [];
       continue;
     }

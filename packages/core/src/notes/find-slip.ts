@@ -5,6 +5,10 @@ import { singulars } from "./word-forms.ts";
 const LONGEST = 16;
 const LEAST = 5;
 
+/** Whether a word is long enough, and strange enough, to be a slip at all. */
+export const maySlip = (word: string, { known }: Lexicon): boolean =>
+  word.length >= LEAST && word.length <= LONGEST && !known.has(word);
+
 /** Whether two words are one edit apart: a letter in, out, another, or two neighbours swapped. */
 export function oneEdit(a: string, b: string): boolean {
   if (a.length > b.length) return oneEdit(b, a);
@@ -37,7 +41,7 @@ function twoEdits(a: string, b: string): boolean {
  * off with the first letter right, or another spelling of the same sound.
  */
 export function findSlip(word: string, lexicon: Lexicon): string | null {
-  if (word.length < LEAST || word.length > LONGEST || lexicon.known.has(word)) return null;
+  if (!maySlip(word, lexicon)) return null;
   for (const form of singulars(word, lexicon).toReversed()) {
     if (form.length < LEAST) continue;
     if (form !== word && lexicon.known.has(form)) return null;

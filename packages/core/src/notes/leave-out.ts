@@ -29,8 +29,21 @@ function drop({ items, at }: Draft, from: number, look: boolean, short = false):
     if (item === undefined || isStop(item)) return;
     if (says(item, "break") || says(item, "where") || says(item, "this") || item.mark === "colon") return;
     if (item.mark === "comma" && !look && !(seen && at[n + 1])) return;
-    if ((seen || short) && says(item, "start")) return;
-    if (short && (says(item, "not") || says(item, "link") || says(item, "more") || item.mark !== "")) return;
+    if (
+      (seen || short) &&
+      (says(item, "start") || (seen && !look && says(item, "link") && !says(item, "glue")))
+    )
+      return;
+    if (
+      short &&
+      (says(item, "not") ||
+        says(item, "link") ||
+        says(item, "more") ||
+        says(item, "less") ||
+        says(item, "join") ||
+        item.mark !== "")
+    )
+      return;
     const mention = at[n];
     if (mention) {
       if (!mention.gone) mention.dropped = true;
@@ -41,6 +54,9 @@ function drop({ items, at }: Draft, from: number, look: boolean, short = false):
 
 /** "bacon in the oven": what stands before it in the clause is no flavour of the glass. */
 function dropBefore({ items, at }: Draft, from: number): void {
+  // "reminds me of a cake in the oven" is what it is like.
+  for (let n = from - 1; n >= 0 && !isStop(items[n]); n--)
+    if (says(items[n], "memory") || items[n]?.words === "like") return;
   for (let n = from - 1; n >= 0 && n > from - 12; n--) {
     const item = items[n];
     if (item === undefined || item.mark !== "" || says(item, "break") || says(item, "where")) return;

@@ -13,6 +13,8 @@ export interface Mention {
   readonly inherent: number | null;
   degrees: { readonly strength: number; readonly amplify: boolean }[];
   amplified: boolean;
+  /** "not much of it" */
+  little: boolean;
   not: boolean;
   gone: boolean;
   /** Said not to be this, so that it may be another of its kind. */

@@ -29,7 +29,11 @@ test("N1 quotes lie within the text, in order, never empty; strengths on the sca
 
 test("N1 the same text by another reader is the same", () => {
   const other = openReader(ENGLISH);
-  fc.assert(fc.property(notes, (text) => expect(other(text)).toEqual(read(text))));
+  fc.assert(
+    fc.property(notes, (text) => {
+      expect(other(text)).toEqual(read(text));
+    }),
+  );
 });
 
 test("N1 lower case says the same as upper case", () => {

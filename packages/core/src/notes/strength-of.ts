@@ -6,6 +6,7 @@ const PLAIN = 5;
 /** How strong a flavour is said to be, 0 to 10: by the degree nearest to it, pushed further by "very". Common practice, no source. */
 export function strengthOf(mention: Mention, stance: Stance): number {
   if (stance === "absent") return 0;
+  if (mention.little) return 2.2;
   if (stance === "more") return mention.amplified ? 7.5 : graded(mention, 5.8);
   if (stance === "less") return mention.amplified ? 2.5 : graded(mention, 4.2);
   return graded(mention, stance === "unsure" ? 4.6 : PLAIN);

@@ -35,7 +35,7 @@ function puts(draft: Draft, n: number): boolean {
   const after = items[n + 1];
   if (after?.mark === "comma") return true;
   const [left, right] = [at[n - 1], at[n + 1]];
-  return left !== undefined && right !== undefined && family(left) === family(right);
+  return left !== undefined && right !== undefined && !left.not && family(left) === family(right);
 }
 
 const family = ({ attributes }: Mention): string => attributes[0]?.split(".")[0] ?? "";
