@@ -37,7 +37,15 @@ export function drawRows<R extends Row>(
   const height = top + rows.length * each + 4;
   const marks = ticks(left, right);
   const grid = marks.flatMap(({ x, says }): Shape[] => [
-    { kind: "text", at: [x, 13], says, tone: "soft", anchor: "middle", size: 13 },
+    // A long number over the last line ends at the edge: it is not cut off there.
+    {
+      kind: "text",
+      at: x + 4 * says.length > width ? [width, 13] : [x, 13],
+      says,
+      tone: "soft",
+      anchor: x + 4 * says.length > width ? "end" : "middle",
+      size: 13,
+    },
     { kind: "line", from: [x, top], to: [x, height - 4], tone: "line" },
   ]);
   const drawn = rows.flatMap((row, i): Shape[] => {
