@@ -112,7 +112,8 @@ export function knownShare(labellings: readonly Labelling[], level = 0.95): Know
     share,
     interval: {
       low: atLeast(0) >= 0 ? 0 : rootByBrent(atLeast, 0, 1, 1e-12),
-      high: atMost(1) >= 0 ? 1 : rootByBrent(atMost, 0, 1, 1e-12),
+      // So few right refute even that nothing is known: nothing is left but nothing.
+      high: atMost(1) >= 0 ? 1 : atMost(0) <= 0 ? 0 : rootByBrent(atMost, 0, 1, 1e-12),
     },
     known: share * objects,
   };

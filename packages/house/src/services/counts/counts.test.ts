@@ -96,6 +96,9 @@ test("N6 none right, all right, the largest: answers without a bound are null wi
   expect((await asked(3400, 10_000)).p).toBeCloseTo(0.0803856043824, 12);
   const all = await client("countsMatch", { body: { glasses: 60, right: 60 } });
   expect(all.known).toMatchObject({ share: expect.closeTo(1, 6) });
+  // Far fewer right than luck gives.
+  const few = { glasses: 4, right: 0, sheets: 30, pours: [2, 2] };
+  expect(await client("countsMatch", { body: few })).toMatchObject({ known: { share: 0, interval: [0, 0] } });
   expect(await client("countsMatch", { body: { glasses: 5, right: 4 } })).toMatchObject({
     pAtLeast: 1 / 120,
     known: null,
