@@ -8,6 +8,6 @@ export { drawMap } from "./drawn/draw-map.ts";
 export { drawRibbons } from "./drawn/draw-ribbons.ts";
 export { Figure } from "./drawn/figure.tsx";
 export { offerFile } from "./drawn/save-figure.ts";
-export { escaped, standaloneSvg } from "./drawn/standalone.ts";
+export { escaped } from "./drawn/standalone.ts";
 export { WIDTHS } from "./drawn/drawing.ts";
 export { DrawFigure } from "./drawn/draw-figure.tsx";

@@ -162,7 +162,7 @@ export const MapFound = z.object({
 export type MapFound = z.infer<typeof MapFound>;
 
 /** A word that goes with some glasses and not with others. */
-export const WordTest = z.object({
+const WordTest = z.object({
   word: z.string(),
   said: z.array(z.object({ label: z.string(), tasters: z.int() })),
   p: z.number(),

@@ -4,9 +4,10 @@ import { useAsk } from "../../api.ts";
 import { printDay } from "../../figures/index.ts";
 import { announce, Broken, Busy, Button, Page } from "../../parts/index.ts";
 import { offerFile } from "../../plots/index.ts";
-import { useFlightToken, useHousehold } from "../../session/index.ts";
+import { useFlightToken } from "../../session/index.ts";
 import { findingPath } from "../flights/paths.ts";
 import type { ScreenProps } from "../screen.ts";
+import { useInvented } from "./invented.tsx";
 import { WriteUpArticle } from "./write-up-article.tsx";
 import { writeUpFile } from "./write-up-file.ts";
 import "./write-up.css";
@@ -41,7 +42,7 @@ interface ShownProps {
 
 function Shown({ finding, weighed, back }: ShownProps) {
   const article = useRef<HTMLElement>(null);
-  const { demo } = useHousehold();
+  const invented = useInvented();
   const { name, revealedAt } = finding.flight;
   const day = revealedAt === null ? "" : printDay(revealedAt);
   const file = (): File => {
@@ -74,7 +75,7 @@ function Shown({ finding, weighed, back }: ShownProps) {
         </>
       }
     >
-      <WriteUpArticle ref={article} finding={finding} weighed={weighed} day={day} invented={demo} />
+      <WriteUpArticle ref={article} finding={finding} weighed={weighed} day={day} invented={invented} />
     </Page>
   );
 }

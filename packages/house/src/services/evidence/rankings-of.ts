@@ -12,7 +12,7 @@ export interface KeyedRanking {
 /** What a glass counts as; null leaves it out of the ranking. */
 export type KeyOf = (flight: FlightEvidence, glass: number) => string | null;
 
-export const byName: KeyOf = (flight, glass) => flight.glasses[glass]?.nameId ?? null;
+const byName: KeyOf = (flight, glass) => flight.glasses[glass]?.nameId ?? null;
 
 function keyed(flight: FlightEvidence, { ranking, served }: Placed, keyOf: KeyOf): KeyedRanking["ranking"] {
   const [first, last] = [served[0], served.at(-1)];
