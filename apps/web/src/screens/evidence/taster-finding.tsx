@@ -130,7 +130,7 @@ function Repeats({ found: { repeats, orders } }: { readonly found: TasterFinding
               : "Putting the same whiskey so near itself could well be luck"
           }
           name="taster-repeats"
-          note="Places given to two pours of one whiskey; ring: the one ranked first of the two by its glass, dot: the other. The shorter the line, the steadier."
+          note="The two places given to one whiskey poured twice, joined: the shorter the line, the steadier. 1 is best."
           draw={(width) =>
             drawDumbbells(
               repeats.pairs.map(({ name, label, first, second }) => ({

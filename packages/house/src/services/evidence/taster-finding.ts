@@ -69,7 +69,7 @@ function driftOf(guesses: TasterFinding["guesses"]): TasterFinding["drift"] {
     guesses.map((_, i) => i),
     above,
   );
-  const how = `${shownP(p)}, Kendall's tau ${tau === null ? "none" : tau.toFixed(2)}, two-sided, ${method}, ${guesses.length} flights`;
+  const how = `${shownP(p)}, Kendall's tau ${tau === null ? "none" : tau.toFixed(2).replace("-", "−")}, two-sided, ${method}, ${guesses.length} flights`;
   const way = (tau ?? 0) > 0 ? "more right" : "fewer right";
   return {
     tau,
