@@ -26,10 +26,31 @@ export function findSections(draft: Draft, given: Where): readonly Where[] {
 const headsOnly = ({ items, at }: Draft, from: number, to: number): boolean =>
   items.slice(from, to).every((_, n) => at[from + n] === undefined) && to - from < 4;
 
+const beside = (before: Draft["items"][number] | undefined): boolean =>
+  before === undefined ||
+  before.mark !== "" ||
+  says(before, "join") !== undefined ||
+  says(before, "link") !== undefined ||
+  /^(?:it|which|that|what)\b/.test(before.words);
+
 function cueAt({ items, at }: Draft, n: number): SaidSense | undefined {
   const cue = says(items[n], "where");
   const [before, next] = [items[n - 1], items[n + 1]];
-  if (cue?.form === "heading") return next?.mark === "colon" || next?.mark === "comma" ? cue : undefined;
+  // "N: lemon", "N lemon", where a sentence or a part of it begins.
+  if (cue?.form === "heading") {
+    const begins = before === undefined || before.mark !== "" || at[n - 1] !== undefined;
+    if (next?.mark === "colon") return cue;
+    const letter = (items[n]?.words.length ?? 0) <= 3;
+    return begins &&
+      letter &&
+      (next?.mark === "comma" ||
+        next?.mark === "stop" ||
+        at[n + 1] !== undefined ||
+        says(next, "degree") ||
+        says(next, "length"))
+      ? cue
+      : undefined;
+  }
   // "after": what comes after, not "after the rye".
   if (cue?.form === "bare") {
     const said =
@@ -44,6 +65,8 @@ function cueAt({ items, at }: Draft, n: number): SaidSense | undefined {
       before === undefined || before.mark !== "" || says(before, "join") || says(before, "break");
     return said && begins ? cue : undefined;
   }
+  // "we stayed late" is no finish.
+  if (cue?.form === "stays") return at[n - 1] || beside(before) ? cue : undefined;
   // "knows" for "nose", where nobody knows.
   if (cue?.form === "heard")
     return before === undefined ||
@@ -130,11 +153,27 @@ function standsAfter(
   )
     return false;
   const near = close(draft, last, n, cue.form);
-  if (!followed(draft, n, to))
-    return cue.form === "after" || (style === "forward" ? near && ends(draft, n) : near || ends(draft, n));
+  if (!followed(draft, n, to)) {
+    if (cue.form === "after") return true;
+    return style === "forward" ? near && ends(draft, n) : near || (ends(draft, n) && !apart(draft, last, n));
+  }
   if (style === "forward" || !near) return false;
   return cue.form === "after" || (!says(draft.items[n + 1], "link") && draft.items[n + 1]?.mark !== "colon");
 }
+
+/** "sweeter than the last one with a longer finish": what stands before the cue is not of it. */
+const apart = ({ items }: Draft, { last }: Mention, n: number): boolean => {
+  for (let m = last + 1; m < n; m++)
+    if (
+      says(items[m], "join") ||
+      says(items[m], "than") ||
+      says(items[m], "length") ||
+      says(items[m], "other") ||
+      says(items[m], "start")
+    )
+      return true;
+  return false;
+};
 
 const ends = ({ items }: Draft, n: number): boolean =>
   items[n + 1] === undefined || items[n + 1]?.mark !== "";

@@ -106,7 +106,8 @@ const BETWEEN = /^(?:[\s,…-]|\b(?:and|more|very|really|so|just|oh|yes|lots|of)
 function gathered(observations: readonly Observation[], text: string): Observation[] {
   const kept: Observation[] = [];
   const times = new Map<string, number>();
-  const key = ({ attribute, word }: Observation): string => `${attribute} ${word.slice(0, 3)}`;
+  const key = ({ attribute, word, where }: Observation): string =>
+    `${attribute} ${where} ${word.slice(0, 3)}`;
   for (const one of observations) {
     if (one.stance !== "absent") times.set(key(one), (times.get(key(one)) ?? 0) + 1);
     const before = kept.at(-1);
