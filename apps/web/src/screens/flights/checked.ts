@@ -12,9 +12,12 @@ export interface Checked {
 
 const KEY: ReadonlySet<FindingCode> = new Set(["changed_key", "unreadable_key", "other_commitment"]);
 
-/** What was changed, for a headline: the key, something written, or something that came too late. */
-function headlineOf(codes: readonly FindingCode[]): string {
-  if (codes.length === 0) return "Nothing was changed";
+/**
+ * What was changed, for a headline: the key, something written, or something that came too late. A phone that stored nothing
+ * before cannot say that nothing was.
+ */
+function headlineOf(codes: readonly FindingCode[], whole: boolean): string {
+  if (codes.length === 0) return whole ? "Nothing was changed" : "The record agrees with itself";
   const said = [
     ...(codes.some((code) => KEY.has(code)) ? ["the key was changed"] : []),
     ...(codes.includes("late_entry") ? ["something was written after the close"] : []),
@@ -42,7 +45,10 @@ export function checked(value: unknown, stored: Stored): Checked {
   }
   const { findings, unchecked } = verifyRecord(read.record, stored, sha256);
   return {
-    headline: headlineOf(findings.map(({ code }) => code)),
+    headline: headlineOf(
+      findings.map(({ code }) => code),
+      unchecked.length === 0,
+    ),
     findings: findings.map(({ message }) => message),
     unchecked: unchecked.map((what) => UNCHECKED[what]),
   };

@@ -10,6 +10,8 @@ export interface OpenedGlass {
   readonly code: string;
   readonly title: string;
   readonly label: string;
+  /** The glasses of a set as they stood before one taster; `label` has them in a sentence. */
+  readonly stood?: readonly { readonly code: string; readonly label: string }[];
   /** "first pour", "second pour", or "". */
   readonly pour: string;
   readonly target: boolean;
@@ -41,14 +43,30 @@ function saidOfAll(finding: Finding, own: readonly Finding["sheets"][number]["gl
   return { right: null, said: `put ${places.join(", then ")}` };
 }
 
+/** What was picked, and what that was: "picked 547, right: Saltreach Tarn". */
+function pickedOf(
+  answer: Parameters<typeof pickedWords>[0],
+  stood: readonly { readonly code: string; readonly label: string }[],
+): string {
+  const names = (answer.picked ?? []).flatMap(
+    (code) => stood.find((glass) => glass.code === code)?.label ?? [],
+  );
+  const words = pickedWords(answer);
+  return names.length === 0 ? words : `${words}: ${[...new Set(names)].join(" and ")}`;
+}
+
 /** Set by set: what stood there and what was picked; for everybody at once, who was right. */
 function openedSets(found: SetsFound, whose: string): readonly OpenedGlass[] {
   const sheets = found.sheets.filter(({ sheetId }) => whose === EVERYONE || sheetId === whose);
   const labelOf = (glass: number): string => found.between.find((one) => one.glass === glass)?.label ?? "";
   const sets = Math.max(0, ...sheets.map((sheet) => sheet.sets.length));
   return Array.from({ length: sets }, (_, i) => {
+    const glassesOf = (sheet: SetsFound["sheets"][number]) =>
+      (sheet.sets[i]?.glasses ?? []).map(({ code, glass }) => ({ code, label: labelOf(glass) }));
     const stood = (sheet: SetsFound["sheets"][number]): string =>
-      (sheet.sets[i]?.glasses ?? []).map(({ code, glass }) => `${code} ${labelOf(glass)}`).join(", ");
+      glassesOf(sheet)
+        .map(({ code, label }) => `${code} ${label}`)
+        .join(", ");
     const [only] = sheets;
     const answers = sheets.flatMap((sheet) => sheet.sets.slice(i, i + 1));
     const right = answers.filter((answer) => answer.right === true).length;
@@ -62,6 +80,7 @@ function openedSets(found: SetsFound, whose: string): readonly OpenedGlass[] {
           : found.expected === null && found.method === "paired"
             ? `${answers.length} sets`
             : `${right} of ${answers.length} right`,
+      ...(sheets.length === 1 && only !== undefined ? { stood: glassesOf(only) } : {}),
       pour: "",
       target: false,
       guesses: sheets.map((sheet) => {
@@ -69,7 +88,8 @@ function openedSets(found: SetsFound, whose: string): readonly OpenedGlass[] {
         return {
           taster: sheet.taster,
           right: answer.right,
-          said: sheets.length === 1 ? pickedWords(answer) : `${stood(sheet)}; ${pickedWords(answer)}`,
+          // Side by side only what was picked; how each set stood is one choice away, and in the finding.
+          said: sheets.length === 1 ? pickedWords(answer) : pickedOf(answer, glassesOf(sheet)),
         };
       }),
     };

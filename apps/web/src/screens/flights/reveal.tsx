@@ -157,11 +157,22 @@ function Glass({ glass, open, next }: GlassProps) {
         <p className="opened-title">{glass.title}</p>
         {open ? (
           <div className="opened-truth">
-            <p className="opened-name">
-              {glass.label}
-              {glass.pour !== "" && <span className="opened-pour"> {glass.pour}</span>}
-              {glass.target && <TargetMark />}
-            </p>
+            {glass.stood === undefined ? (
+              <p className="opened-name">
+                {glass.label}
+                {glass.pour !== "" && <span className="opened-pour"> {glass.pour}</span>}
+                {glass.target && <TargetMark />}
+              </p>
+            ) : (
+              <ul className="opened-stood">
+                {glass.stood.map(({ code, label }, i) => (
+                  // oxlint-disable-next-line react/no-array-index-key -- as they stood; R has no number of its own
+                  <li key={i}>
+                    <b>{code}</b> <span className="name">{label}</span>
+                  </li>
+                ))}
+              </ul>
+            )}
             <ul className="opened-guesses">
               {glass.guesses.map((guess) => (
                 <li key={`${guess.taster} ${guess.said}`}>

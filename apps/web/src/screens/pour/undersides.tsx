@@ -52,7 +52,13 @@ export function Undersides({ flight, at, token }: UndersidesProps) {
                   {i + 1}
                 </span>
               </legend>
-              <div className="unders-marks">
+              <div
+                className="unders-marks"
+                // A row for what was poured together.
+                {...(size > 0
+                  ? { style: { maxWidth: `calc(${String(size)} * (var(--touch) + var(--s2)))` } }
+                  : {})}
+              >
                 {flight.marks.map((one) => {
                   const elsewhere = placeWith(found, one.mark);
                   const taken = elsewhere !== null && elsewhere !== i;

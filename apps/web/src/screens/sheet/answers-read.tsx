@@ -2,7 +2,7 @@ import type { Sheet } from "@partsproof/house/protocol";
 import { type Fields, pickedIn, roundIn } from "./sheet-fields.ts";
 
 interface AnswersReadProps {
-  readonly sheet: Pick<Sheet, "sets">;
+  readonly sheet: Pick<Sheet, "sets" | "asks">;
   readonly fields: Fields;
 }
 
@@ -15,7 +15,9 @@ export function AnswersRead({ sheet, fields }: AnswersReadProps) {
         const order = roundIn(fields, set);
         return (
           <li key={set}>
-            <span className="answers-set">{set}</span>
+            <span className="answers-set">
+              {sheet.asks.answers === "ranking" ? "Round" : "Set"} <b>{set}</b>
+            </span>
             {order !== null ? (
               <span className="answers-row">{order.flat().join(", then ")}</span>
             ) : (
