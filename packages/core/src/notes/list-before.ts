@@ -1,0 +1,60 @@
+import { type Draft, type Mention, says } from "./mention.ts";
+
+/** Flavours of the list that these end: "honey, plum and oak". */
+export function listBefore(
+  { items }: Draft,
+  loose: readonly Mention[],
+  part: readonly Mention[],
+): readonly Mention[] {
+  let next = part[0];
+  // ", and a bit of an oily feel in the mouth" begins anew.
+  let m = (next?.at ?? 0) - 1;
+  while (m > 0 && items[m]?.mark === "" && !says(items[m], "join")) m--;
+  while (m > 0 && says(items[m - 1], "join")) m--;
+  if (m > 0 && m < (next?.at ?? 0) - 1 && items[m - 1]?.mark === "comma" && says(items[m], "join")) return [];
+  let from = loose.length;
+  while (next !== undefined && from > 0) {
+    const before = loose[from - 1];
+    if (before === undefined) break;
+    for (let m = before.last + 1; m < next.at; m++) {
+      const item = items[m];
+      if (item === undefined || item.mark === "comma") continue;
+      if (
+        item.mark !== "" ||
+        says(item, "break") ||
+        says(item, "where") ||
+        says(item, "start") ||
+        (says(item, "link") && !says(item, "glue") && !says(item, "degree"))
+      )
+        return loose.slice(from);
+    }
+    next = before;
+    from--;
+  }
+  return loose.slice(from);
+}
+
+/** Of several flavours, those after the last "then" or "I get"; where asked, after the last "and" too. */
+export function lastPart(
+  { items }: Draft,
+  pending: readonly Mention[],
+  n: number,
+  joins: boolean,
+): readonly Mention[] {
+  const last = pending.at(-1);
+  if (last === undefined) return [];
+  for (let m = last.at - 1; m >= 0 && m > n - 20; m--) {
+    const item = items[m];
+    if (
+      item === undefined ||
+      item.mark !== "" ||
+      (joins && says(item, "join")) ||
+      says(item, "start") ||
+      says(item, "this") ||
+      says(item, "where") ||
+      (says(item, "link") && !says(item, "glue") && !says(item, "degree") && !says(item, "join"))
+    )
+      return pending.filter(({ at }) => at > m);
+  }
+  return pending;
+}

@@ -1,0 +1,90 @@
+import { type Item, isFlavour } from "./find-items.ts";
+import type { Lexicon, Sense } from "./lexicon.ts";
+import { type Draft, isPlain, isStop, says } from "./mention.ts";
+
+type Flavour = Extract<Sense, { readonly says: "flavour" }>;
+
+const OF_A_THING = /(?:^| )(?:a|an|the|my|his|her|our|their|your|this|that|some|of|in)$/;
+const THINGS =
+  /^(?:whiskey|whisky|dram|drop|thing|stuff|note|notes|start|one|pour|drink|side|character|feel|feeling|texture|body|spirit|flavour|flavor|flavours|flavors|kick|edge|quality|sort|type|kind|element|aspect|sensation|attack|opening|entry|liquid|malt|bourbon|rye|scotch|number|little|beast|lad|mouthfeel|aftertaste|ending|glow|profile|personality|core|backbone|style|tone|tones|undertone|undertones|presence|experience|affair|blend)$/;
+
+/** "a warm evening": said of a thing that is no whiskey. */
+export function describes(items: readonly Item[], at: number, lexicon: Lexicon): boolean {
+  const [before, item, next] = [items[at - 1], items[at], items[at + 1]];
+  if (item === undefined || next === undefined || item.more || !lexicon.leaning.has(item.words)) return false;
+  return (
+    before !== undefined &&
+    OF_A_THING.test(before.words) &&
+    isPlain(next) &&
+    !THINGS.test(next.words) &&
+    !next.words.endsWith("ly") &&
+    !lexicon.tails.has(next.words)
+  );
+}
+
+/** "the smoke is softer": of what stands before it, where something does. */
+export function saysChange({ items, at: mentions }: Draft, at: number): boolean {
+  const item = items[at];
+  if (!says(item, "lessened") && !says(item, "increased") && !says(item, "less")) return false;
+  if (items[at + 1]?.by.flavour) return true;
+  for (let n = at - 1; n >= 0 && n > at - 6; n--) {
+    if (mentions[n]) return true;
+    if (items[n]?.mark !== "" || says(items[n], "start")) return false;
+  }
+  return false;
+}
+
+const OWN_RIGHT = /^(?:taste|feel|whole|time)\./;
+
+/** Whether an item only says how the flavour after it is: "rich toffee". */
+export function leans(items: readonly Item[], at: number, lexicon: Lexicon): boolean {
+  const item = items[at];
+  if (item === undefined || item.more || !lexicon.leaning.has(item.words)) return false;
+  for (let next = at + 1; next < Math.min(items.length, at + 4); next++) {
+    const after = items[next];
+    if (after === undefined || after.mark !== "") return false;
+    const flavours = after.senses.filter((sense): sense is Flavour => sense.says === "flavour");
+    if (
+      flavours.some(({ attributes }) => attributes.some((id) => !OWN_RIGHT.test(id))) &&
+      !lexicon.shy.has(after.words)
+    )
+      return true;
+    if (flavours.length === 0 || !lexicon.leaning.has(after.words)) return false;
+  }
+  return false;
+}
+
+/** "medium" where the length of the finish is meant. */
+export function isLength(items: readonly Item[], at: number): boolean {
+  if (says(items[at], "length") === undefined) return false;
+  for (let near = at - 4; near < at; near++)
+    if (/^(?:body|texture|weight|mouthfeel)$/.test(items[near]?.words ?? "")) return false;
+  for (let near = at - 4; near <= at + 3; near++) {
+    const where = says(items[near], "where");
+    if (where?.where === "finish") return true;
+  }
+  return false;
+}
+
+/** "Cherry Lane" in the middle of a sentence is nobody's cherry. */
+export function isName(items: readonly Item[], at: number, lexicon: Lexicon): boolean {
+  const item = items[at];
+  if (item === undefined || !item.capital) return false;
+  const unknown = (other: Item | undefined): boolean =>
+    other !== undefined &&
+    other.mark === "" &&
+    other.capital &&
+    !lexicon.known.has(other.words) &&
+    !isFlavour(other);
+  if (unknown(items[at + 1]) || unknown(items[at - 1])) return true;
+  const before = items[at - 1];
+  return (
+    before !== undefined &&
+    before.mark === "" &&
+    before.capital &&
+    !isFlavour(before) &&
+    !isStop(items[at - 2]) &&
+    items[at - 2]?.mark === "" &&
+    before.words !== "i"
+  );
+}
