@@ -336,7 +336,7 @@ stewed tannin|tea tannin|glides|gliding`,
 lingering spice|clean finish|fading sweetness|fading bitterness|`,
   "time.finish+feel.burn": `hot finish`,
   "time.finish+wood.fresh": `lingering oak`,
-  "whole.balance": `shut down|balanced|balance|well balanced|imbalanced|unbalanced|off balance|out of balance|harmonious|harmony|integrated|
+  "whole.balance": `raw|shut down|balanced|balance|well balanced|imbalanced|unbalanced|off balance|out of balance|harmonious|harmony|integrated|
 well integrated|disjointed|cohesive|coherent|harsh|harshness|mellow|mellowness|round|rounded|roundness|well rounded|
 rough|roughness|rough edges|rough edge|sharp|sharpness|edgy|spiky|soft|softness|delicate|delicacy|
 refined|bold|boldness|assertive|complex|complexity|layered|many layers|multi layered|depth|deep|

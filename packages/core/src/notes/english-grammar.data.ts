@@ -206,7 +206,7 @@ export const PHRASES: readonly Said[] = [
     says: "where",
     where: "palate",
     form: "after",
-    words: `on tongue|on mouth|at mouth|in the gob|on sip|on sipping|in taste|at taste|on mouthfeel|in the drinking|when you first put it in your mouth|when you put it in your mouth|when i put it in my mouth|when it hits the tongue|when it hits your tongue|when it hits my tongue|on the sides|at the sides|on the gums|on the lips|on my gums|across the tongue|over the tongue|on the middle of the tongue|on the back of the tongue|at the front of the tongue|on the front of the tongue|at the tip|inside the cheeks|on the palate|in the palate|on palate|to the palate|on the tongue|on my tongue|in the mouth|in my mouth|in your mouth|on your tongue|in mouth|to taste|on tasting|on the taste|in the taste|for the taste|for taste|taste wise|tastewise|on the sip|on first sip|at first sip|on the first sip|in the first sip|on the second sip|on entry|on arrival|on the arrival|on the entry|when i taste|when i sip|when i drink|when tasting|when sipping|when you taste|mid palate|on the mid palate|on the tip of the tongue|on the tip of my tongue|on the sides of the tongue|at the tip of the tongue|on the gums|in the cheeks|on the roof of the mouth|for the mouth|for the palate|to drink|with a sip|tongue tip|on my palate|on the pallet|on the palette|round the mouth|around the mouth|through the mouth`,
+    words: `on the front|in the mid palate|mid mouth|on tongue|on mouth|at mouth|in the gob|on sip|on sipping|in taste|at taste|on mouthfeel|in the drinking|when you first put it in your mouth|when you put it in your mouth|when i put it in my mouth|when it hits the tongue|when it hits your tongue|when it hits my tongue|on the sides|at the sides|on the gums|on the lips|on my gums|across the tongue|over the tongue|on the middle of the tongue|on the back of the tongue|at the front of the tongue|on the front of the tongue|at the tip|inside the cheeks|on the palate|in the palate|on palate|to the palate|on the tongue|on my tongue|in the mouth|in my mouth|in your mouth|on your tongue|in mouth|to taste|on tasting|on the taste|in the taste|for the taste|for taste|taste wise|tastewise|on the sip|on first sip|at first sip|on the first sip|in the first sip|on the second sip|on entry|on arrival|on the arrival|on the entry|when i taste|when i sip|when i drink|when tasting|when sipping|when you taste|mid palate|on the mid palate|on the tip of the tongue|on the tip of my tongue|on the sides of the tongue|at the tip of the tongue|on the gums|in the cheeks|on the roof of the mouth|for the mouth|for the palate|to drink|with a sip|tongue tip|on my palate|on the pallet|on the palette|round the mouth|around the mouth|through the mouth`,
   },
   {
     says: "where",
@@ -348,7 +348,7 @@ export const PHRASES: readonly Said[] = [
   {
     says: "length",
     strength: 5,
-    words: `moderate|average|reasonable|middle length|middling length|ordinary|neither long nor short|not long not short|normal|standard length|in the middle|medium|medium length|medium sized|moderate length|average length|middling|of medium length|mid length`,
+    words: `moderate|average|reasonable|middle length|middling length|ordinary|neither long nor short|not long not short|normal|standard length|medium|medium length|medium sized|moderate length|average length|middling|of medium length|mid length`,
   },
   {
     says: "length",

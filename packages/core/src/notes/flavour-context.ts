@@ -101,6 +101,6 @@ function fragment(items: readonly Item[], at: number): boolean {
   )
     left--;
   const before = items[left];
-  const after = items[at + 1];
+  const after = items[at + (says(items[at + 1], "join") && FELT(items[at]) ? 3 : 1)];
   return (before === undefined || before.mark !== "") && (after === undefined || after.mark !== "");
 }

@@ -1,4 +1,4 @@
-import { type Draft, type Mention, says } from "./mention.ts";
+import { type Draft, isPlain, type Mention, says } from "./mention.ts";
 
 /** Flavours of the list that these end: "honey, plum and oak". */
 export function listBefore(
@@ -21,6 +21,7 @@ export function listBefore(
       if (item === undefined || item.mark === "comma") continue;
       if (
         item.mark !== "" ||
+        isPlain(item) ||
         says(item, "break") ||
         says(item, "where") ||
         says(item, "start") ||

@@ -1,12 +1,5 @@
 import { type Draft, type SaidSense, says } from "./mention.ts";
 
-const beside = (before: Draft["items"][number] | undefined): boolean =>
-  before === undefined ||
-  before.mark !== "" ||
-  says(before, "join") !== undefined ||
-  says(before, "link") !== undefined ||
-  /^(?:it|which|that|what)\b/.test(before.words);
-
 /** The cue of a part of the tasting that an item is, if it is one here. */
 export function sectionCue({ items, at }: Draft, n: number): SaidSense | undefined {
   const cue = says(items[n], "where");
@@ -41,7 +34,7 @@ export function sectionCue({ items, at }: Draft, n: number): SaidSense | undefin
     return said && begins ? cue : undefined;
   }
   // "we stayed late" is no finish.
-  if (cue?.form === "stays") return at[n - 1] || beside(before) ? cue : undefined;
+  if (cue?.form === "stays") return /^(?:we|he|she|they|i|you)$/.test(before?.words ?? "") ? undefined : cue;
   // "knows" for "nose", where nobody knows.
   if (cue?.form === "heard")
     return before === undefined ||
