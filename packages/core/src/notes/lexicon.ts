@@ -82,6 +82,7 @@ export function buildLexicon(language: Language): Lexicon {
     for (const text of listed(words)) add(root, known, text, sense);
   for (const [text, meant] of Object.entries(language.heard))
     add(root, known, text, { says: "heard", meant });
+  let slips: Slips | null = null;
   return {
     root,
     language,
@@ -91,7 +92,10 @@ export function buildLexicon(language: Language): Lexicon {
     shy: new Set(listed(language.shy)),
     known,
     everyday,
-    slips: slipsOf(flavourWords, language),
+    get slips() {
+      slips ??= slipsOf(flavourWords, language);
+      return slips;
+    },
     flavourWords,
   };
 }
