@@ -9,6 +9,8 @@ export const COUNTS_LIMITS = {
   glasses: 60,
   /** Glasses on all sheets together. */
   named: 1_200,
+  /** Ways to know so many of each whiskey, where some are poured more than once. */
+  ways: 3_000,
   items: 200,
   rankings: 5_000,
   /** Places in all rankings together. */
@@ -118,6 +120,10 @@ function needGlasses({ glasses, sheets = 1, pours }: Glasses, context: Refine): 
   if (poured !== undefined && poured !== glasses)
     wrong(context, "pours_do_not_add_up", ["pours"], `counts that add up to the ${glasses} glasses`, pours);
 }
+
+/** In how many ways so many of each whiskey can be known; 1 where all differ, as any are then as good as others. */
+export const waysToKnow = (pours: readonly number[] = []): number =>
+  pours.some((times) => times > 1) ? pours.reduce((ways, times) => ways * (times + 1), 1) : 1;
 
 export const MatchDraft = z
   .strictObject({
@@ -405,6 +411,14 @@ export const CouldShowDraft = z.discriminatedUnion("of", [
     })
     .superRefine((asked, context) => {
       needGlasses(asked, context);
+      if (waysToKnow(asked.pours) > COUNTS_LIMITS.ways)
+        wrong(
+          context,
+          "too_many_ways",
+          ["pours"],
+          `at most ${COUNTS_LIMITS.ways} ways to know so many of each`,
+          asked.pours,
+        );
       if (asked.known > asked.glasses)
         wrong(
           context,

@@ -48,6 +48,7 @@ export {
   MixtureModelName,
   PairsDraft,
   RankDraft,
+  waysToKnow,
 } from "./counts-asked.ts";
 export { countsSchema } from "./counts-schema.ts";
 export { Finding, FindingLine, NextThing, RevealedGlass } from "./finding.ts";

@@ -236,6 +236,13 @@ test.each([
     "right_above_glasses",
     ["right"],
   ],
+  [
+    "too many ways to know",
+    "countsCouldShow",
+    { of: "match", glasses: 60, known: 3, pours: [10, 10, 10, 10, 10, 10] } as never,
+    "too_many_ways",
+    ["pours"],
+  ],
   ["an unknown field", "countsRank", rank({ raters: [] }), "unknown_field", ["raters"]],
   [
     "an unknown item",

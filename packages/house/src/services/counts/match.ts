@@ -8,12 +8,16 @@ import {
   quotient,
   shrewdToldLaw,
 } from "@partsproof/core/statistics";
-import type { BodyRead, CountsReason, MatchAnswer } from "../../protocol/index.ts";
+import {
+  type BodyRead,
+  COUNTS_LIMITS,
+  type CountsReason,
+  type MatchAnswer,
+  waysToKnow,
+} from "../../protocol/index.ts";
 import { type OfferedNames, offeredNames } from "./offered-names.ts";
 import { DEFAULT_LEVEL, span } from "./told-numbers.ts";
 
-/** Ways to know so many of each name that are gone through; beyond it takes seconds. */
-const MOST_WAYS = 3000;
 const LONGEST_FRACTION = 41;
 
 export function countsMatch({
@@ -87,9 +91,11 @@ function knownOf({
       code: "cannot_come_up",
       message: `exactly ${right} right cannot come up: whoever has all others right has the last one right`,
     };
-  const repeated = pours.some((times) => times > 1);
-  if (repeated && pours.reduce((ways, times) => ways * (times + 1), 1) > MOST_WAYS)
-    return { code: "too_many_ways", message: `more than ${MOST_WAYS} ways to know so many of each whiskey` };
+  if (waysToKnow(pours) > COUNTS_LIMITS.ways)
+    return {
+      code: "too_many_ways",
+      message: `more than ${COUNTS_LIMITS.ways} ways to know so many of each whiskey`,
+    };
   // Only the total counts.
   return knownShare(
     Array.from({ length: sheets }, (_, n) => ({ ...names, right: n === 0 ? right : 0 })),
