@@ -140,6 +140,8 @@ export const Strip = memo(function Strip({
             aria-label={`${said}, 0 to ${max}`}
             aria-valuetext={shown}
             defaultValue={at}
+            // Activated where it waits, as a screen reader may: nothing changes for the browser, yet it says that value.
+            onClick={() => value === null && onChange(id, at)}
             onChange={(event) => move(Number(event.target.value))}
           />
           <span className="strip-track" />
