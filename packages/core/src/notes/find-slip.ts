@@ -10,7 +10,7 @@ export const maySlip = (word: string, { known }: Lexicon): boolean =>
   word.length >= LEAST && word.length <= LONGEST && !known.has(word);
 
 /** Whether two words are one edit apart: a letter in, out, another, or two neighbours swapped. */
-export function oneEdit(a: string, b: string): boolean {
+function oneEdit(a: string, b: string): boolean {
   if (a.length > b.length) return oneEdit(b, a);
   if (b.length - a.length > 1) return false;
   let from = 0;

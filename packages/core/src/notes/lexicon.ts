@@ -1,5 +1,5 @@
 import { soundOf } from "./sound-of.ts";
-import type { Language, Said, Where } from "./language.ts";
+import type { Language, Said } from "./language.ts";
 
 /** What a phrase can be in a note: a flavour, or something said about one. */
 export type Sense =
@@ -112,5 +112,3 @@ function add(root: Node, known: Set<string>, text: string, sense: Sense): void {
   at.phrase.senses.push(sense);
   at.phrase.by[sense.says] ??= sense;
 }
-
-export type { Where };
