@@ -53,7 +53,8 @@ export function watchPage(): void {
     stood.set(rail, rail.style.getPropertyValue("--at"));
     dots.observe(rail, { attributes: true, attributeFilter: ["style"] });
   }
-  const send = Worker.prototype.postMessage;
+  // Taken by its name: it is given its worker below.
+  const send = Reflect.get(Worker.prototype, "postMessage") as (...all: readonly unknown[]) => void;
   Worker.prototype.postMessage = function postMessage(
     this: Worker,
     message: { readonly turn?: number },
