@@ -113,7 +113,10 @@ describe("the phone at the table", () => {
     expect(await smoke.getAttribute("aria-valuetext")).toBe("not said");
     await smoke.press("ArrowRight");
     await ana.getByRole("button", { name: "Less: burn, palate" }).click();
-    await ana.getByRole("group", { name: /^warm spice/ }).locator(".strip-rail").click();
+    await ana
+      .getByRole("group", { name: /^warm spice/ })
+      .locator(".strip-rail")
+      .click();
     await look(ana, "sheet, words and strips");
     await ana.getByRole("button", { name: /^Take it back.*burn/ }).click();
     await saved(ana);
