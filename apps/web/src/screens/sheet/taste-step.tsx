@@ -18,6 +18,7 @@ import {
 } from "./sheet-fields.ts";
 import type { SheetStepProps } from "./sheet-step.ts";
 import type { StepName } from "./step-nav.tsx";
+import { useChips } from "./use-chips.ts";
 import { useRest } from "./use-rest.ts";
 import { WholeGlass } from "./whole-glass.tsx";
 
@@ -70,6 +71,7 @@ export function TasteStep({
     onChange: (attribute: string, value: number | null): void =>
       set(strengthKey(code, pass, section, attribute), value),
   });
+  const read = useChips({ sheet: sheet.id, code, pass, fields, notes: notes[pass], set });
   return (
     <section className="taste">
       <GlassStrip
@@ -108,6 +110,7 @@ export function TasteStep({
             note={notes[pass][sense]}
             onChange={(text) => write(sense, text)}
             strong={strong(sense)}
+            read={read}
             {...(pass === "first" && at === 0 ? { hint: ASKS[sense] } : {})}
           />
         </div>

@@ -1,5 +1,6 @@
 import type { Sheet } from "@partsproof/house/protocol";
 import { useEffect, useRef } from "react";
+import { forgetNoting } from "../../noting/index.ts";
 import { Page } from "../../parts/index.ts";
 import { go, usePlace } from "../../router/index.ts";
 import { SetBoard } from "./set-board.tsx";
@@ -58,6 +59,10 @@ export function WriteSheet({ sheet, household, token, onLocked }: WriteSheetProp
   const shared = { sheet, fields, set, heading };
   const glassesNoted = (pass: "first" | "second"): string =>
     `${codes.filter((one) => noted(fields, one, pass)).length} of ${codes.length}`;
+  const locked = (): void => {
+    forgetNoting(sheet.id);
+    onLocked();
+  };
   return (
     <div className="sheet">
       <Page
@@ -101,7 +106,7 @@ export function WriteSheet({ sheet, household, token, onLocked }: WriteSheetProp
         )}
         {step === "rank" && <RankBoard {...shared} onDone={() => to("lock")} />}
         {step === "lock" && (
-          <LockStep {...shared} keeper={keeper} household={household} token={token} onLocked={onLocked} />
+          <LockStep {...shared} keeper={keeper} household={household} token={token} onLocked={locked} />
         )}
       </Page>
       <StepNav

@@ -1,0 +1,88 @@
+import { ENGLISH, type Observation, openReader, profileOf } from "@partsproof/core/notes";
+import { ATTRIBUTES } from "@partsproof/core/sensory";
+import type { Chip, Sense } from "./chip.ts";
+import { isOf, type Mark } from "./mark.ts";
+
+/** The notes of one glass in one pass. */
+export type GlassNotes = Readonly<Record<Sense, string>>;
+
+export interface GlassRead {
+  /** In the order of the notes and of their words. */
+  readonly chips: readonly Chip[];
+  /** What they come to, by "section/attribute", in whole numbers: a word is no finer a measure. */
+  readonly strengths: ReadonlyMap<string, number>;
+}
+
+interface Said {
+  readonly chip: Chip;
+  readonly observation: Observation;
+  readonly byHand: boolean;
+}
+
+const SENSES: readonly Sense[] = ["nose", "palate", "finish"];
+/** The basic tastes and words for the whole have no strength on a sheet: they stay words. */
+const MEASURED: ReadonlySet<string> = new Set(ATTRIBUTES.map(({ id }) => id));
+const reader = openReader(ENGLISH);
+/** While one note is written the other two stay as they are. */
+const last = new Map<Sense, { readonly text: string; readonly observations: readonly Observation[] }>();
+
+/** Reads the notes of a glass, with what was put right in them. Never throws. */
+export function readGlass(notes: GlassNotes, marks: readonly Mark[]): GlassRead {
+  const said = SENSES.flatMap((sense) =>
+    observationsOf(sense, notes[sense]).flatMap((observation) =>
+      chipOf(sense, notes[sense], observation, marks),
+    ),
+  );
+  const byKey = new Map<string, Said[]>();
+  for (const one of said) {
+    const { section, attribute } = one.chip;
+    if (!MEASURED.has(attribute)) continue;
+    const key = `${section}/${attribute}`;
+    byKey.set(key, [...(byKey.get(key) ?? []), one]);
+  }
+  return {
+    chips: said.map(({ chip }) => chip),
+    strengths: new Map([...byKey].map(([key, all]) => [key, strengthOf(all)])),
+  };
+}
+
+function observationsOf(sense: Sense, text: string): readonly Observation[] {
+  const before = last.get(sense);
+  if (before?.text === text) return before.observations;
+  const observations = text.trim() === "" ? [] : reader(text, sense).observations;
+  last.set(sense, { text, observations });
+  return observations;
+}
+
+function chipOf(sense: Sense, text: string, read: Observation, marks: readonly Mark[]): readonly Said[] {
+  const [start, end] = read.quote;
+  const { attribute, where: section, stance } = read;
+  const as = { sense, words: text.slice(start, end), from: `${section}/${attribute}` };
+  const mark = marks.find((one) => isOf(one, as));
+  if (mark?.to === null) return [];
+  const put = mark?.to ?? { attribute, section, strength: whole(read.strength, stance !== "absent") };
+  return [
+    {
+      chip: { ...as, ...put, quote: read.quote, stance },
+      observation: { ...read, attribute: put.attribute, where: put.section },
+      byHand: mark !== undefined,
+    },
+  ];
+}
+
+/** What was put right by hand counts alone; what was only read is pooled as every profile is. */
+function strengthOf(all: readonly Said[]): number {
+  const byHand = all.filter((one) => one.byHand);
+  if (byHand.length > 0)
+    return Math.round(byHand.reduce((sum, { chip }) => sum + chip.strength, 0) / byHand.length);
+  const pooled = profileOf(all.map(({ observation }) => observation));
+  const mean = Object.values(pooled)[0]?.mean ?? 0;
+  return whole(
+    mean,
+    all.some(({ chip }) => chip.stance !== "absent"),
+  );
+}
+
+/** 0 is kept for what is not there. */
+const whole = (strength: number, there: boolean): number =>
+  there ? Math.max(1, Math.round(strength)) : Math.round(strength);
