@@ -73,7 +73,7 @@ const distance = ({ dPrime, exactInterval: { low, high } }: ReturnType<typeof es
   return `How far apart they taste (d′): ${most}, ${ends} (95 %, Clopper and Pearson's interval carried over).`;
 };
 
-/** E5: sets of the same two by the same method, pooled; each p made good for all comparisons of the page. */
+/** W5: sets of the same two by the same method, pooled; each p made good for all comparisons of the page. */
 export function apartFound(
   flights: readonly FlightEvidence[],
   labels: ReadonlyMap<string, string>,

@@ -60,7 +60,7 @@ const swapped: Writing = { guesses: { 0: 1, 1: 0, 2: 2 }, best: [2, 0, 1], word:
 
 eachDatabase((database) => {
   describe(`evidence (${database})`, () => {
-    test("E1 a sealed flight leaves no trace on any page, and is weighed after its reveal only", async () => {
+    test("W1 a sealed flight leaves no trace on any page, and is weighed after its reveal only", async () => {
       await using house = await temporaryHouse(database);
       const shelf = await eveningShelf(house.client, { whiskeys: 3, tasters: 2 });
       const { household } = shelf;
@@ -88,7 +88,7 @@ eachDatabase((database) => {
       expect(await pages()).toBe(before);
     });
 
-    test("E3 E4 mix-ups and names by hand: two of three swapped on two sheets", async () => {
+    test("W3 W4 mix-ups and names by hand: two of three swapped on two sheets", async () => {
       await using house = await temporaryHouse(database);
       const shelf = await eveningShelf(house.client, { whiskeys: 3, tasters: 2 });
       const flight = await evening(shelf, [0, 1, 2], [swapped, swapped]);
@@ -105,7 +105,7 @@ eachDatabase((database) => {
       expect([mixUps?.board[a]?.[b], mixUps?.board[b]?.[a], mixUps?.board[c]?.[c]]).toEqual([2, 2, 2]);
     });
 
-    test("E2 worths: probabilities that hang together, the word with its number, the same again from the same sheets", async () => {
+    test("W2 worths: probabilities that hang together, the word with its number, the same again from the same sheets", async () => {
       await using house = await temporaryHouse(database);
       const shelf = await eveningShelf(house.client, { whiskeys: 4, tasters: 3 });
       const flight = await evening(
@@ -141,7 +141,7 @@ eachDatabase((database) => {
       expect((await house.client("getLeague", { at })).worths).toBeNull();
     });
 
-    test("E6 E7 words once a glass and never tested, scores by tasters' means", async () => {
+    test("W6 W7 words once a glass and never tested, scores by tasters' means", async () => {
       await using house = await temporaryHouse(database);
       const shelf = await eveningShelf(house.client, { whiskeys: 3, tasters: 2 });
       await evening(shelf, [0, 1, 2], [swapped, swapped]);

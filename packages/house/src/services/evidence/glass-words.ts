@@ -45,7 +45,7 @@ function tableOf({ sheets, glasses }: FlightEvidence): Table | null {
 const keysOf = (flight: FlightEvidence, labels: readonly string[]) =>
   flight.glasses.map((_, i) => ({ key: `glass:${i}`, label: labels[i] ?? "" }));
 
-/** E9: where each glass lies by the words used of it, with how sure that is; null where too few said too little. */
+/** W9: where each glass lies by the words used of it, with how sure that is; null where too few said too little. */
 export function mapFound(house: House, flight: FlightEvidence, labels: readonly string[]): MapFound | null {
   const table = tableOf(flight);
   if (table === null) return null;
@@ -84,7 +84,7 @@ export function mapFound(house: House, flight: FlightEvidence, labels: readonly 
   };
 }
 
-/** E9: which words go with some of the glasses, each tested and all paid for; null where too few said too little. */
+/** W9: which words go with some of the glasses, each tested and all paid for; null where too few said too little. */
 export function wordTestsFound(
   house: House,
   flight: FlightEvidence,

@@ -1,7 +1,7 @@
 import type { House } from "../ports.ts";
 import { Remembered } from "../remembered.ts";
 
-/** E8: what was reckoned, by a digest of all that it was reckoned from; so it can never be out of date. Kept in memory. */
+/** W8: what was reckoned, by a digest of all that it was reckoned from; so it can never be out of date. Kept in memory. */
 const kept = new WeakMap<House, Remembered<unknown>>();
 
 /** Four bytes of a digest as the start of a repeatable source of chance. */

@@ -11,7 +11,7 @@ const LEVEL = 0.95;
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
 
 /**
- * E4: glasses named right, how far luck goes, and the share truly known; null where nothing was named.
+ * W4: glasses named right, how far luck goes, and the share truly known; null where nothing was named.
  *
  * @param of count the glasses of this name alone
  * @param looked of how many such pages this is one, and what they are of: whoever looks at all of them finds the luckiest

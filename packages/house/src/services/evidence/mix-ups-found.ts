@@ -43,7 +43,7 @@ const METHOD =
 /** Pairs shown: those that stand out, and no endless list of what never happened. */
 const MOST_PAIRS = 12;
 
-/** E3: who was taken for whom; null where nothing was named. `of` asks for the pairs with one name only. */
+/** W3: who was taken for whom; null where nothing was named. `of` asks for the pairs with one name only. */
 export function mixUpsFound(
   house: House,
   sheets: readonly NamedSheet[],

@@ -15,7 +15,7 @@ const opened = (key: { readonly opened: FlightKey | null } | undefined, flight: 
 };
 
 /**
- * E1: the household's revealed flights, oldest first, with their locked sheets. The one way to evidence: a flight that is not
+ * W1: the household's revealed flights, oldest first, with their locked sheets. The one way to evidence: a flight that is not
  * revealed is not asked for.
  */
 export async function revealedEvidence(

@@ -5,7 +5,7 @@ import type { FlightEvidence } from "./flight-evidence.ts";
 
 const LEVEL = 0.95;
 
-/** E6: the mean of the tasters' means, so that one taster's many sheets count once; null without scores. */
+/** W6: the mean of the tasters' means, so that one taster's many sheets count once; null without scores. */
 export function scoresFound(
   flights: readonly FlightEvidence[],
   isIt: (nameId: string) => boolean,

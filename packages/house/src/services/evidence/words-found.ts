@@ -5,7 +5,7 @@ import type { FlightEvidence, SheetEvidence } from "./flight-evidence.ts";
 const MOST_WORDS = 8;
 const LEAST_SAID = 2;
 
-/** E7: words said of some glasses more than of the others, counted once a glass and not tested; null where none were. */
+/** W7: words said of some glasses more than of the others, counted once a glass and not tested; null where none were. */
 export function wordsFound(
   flights: readonly FlightEvidence[],
   isHere: (nameId: string, sheet: SheetEvidence) => boolean,

@@ -120,7 +120,7 @@ function pairsSaid(pairs: WorthsFound["pairs"], common: WorthBeliefs): string {
     : `${all} looked at and all are shown. Of the ${called.length} in which one is called better, ${wrong.toFixed(1)} ${called.length === 1 ? "is" : "are"} to be expected to be the wrong way round.`;
 }
 
-/** E2: what rankings say together; null where there are not two things to set beside each other. */
+/** W2: what rankings say together; null where there are not two things to set beside each other. */
 export function worthsFound(house: House, asked: Asked): WorthsFound | null {
   const { rankings, labels, among = () => true, about, closeTo = null, target = null } = asked;
   const keys = [
