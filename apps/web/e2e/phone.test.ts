@@ -122,14 +122,15 @@ describe("the phone at the table", () => {
     await saved(ana);
     const written = await readSheet(ana, made, 0);
     expect(written.notes[0]?.first).toMatchObject({ nose: "toffee, vanilla", palate: "wax and honey" });
-    const said = { code: written.glasses[0]?.code, pass: "first", section: "palate" };
-    expect(written).toMatchObject({
-      typedBy: null,
-      strengths: [
-        { ...said, attribute: "spice.warm", strength: 5 },
-        { ...said, attribute: "smoke.smoke", strength: 6 },
-      ],
-    });
+    expect(written.typedBy).toBeNull();
+    const ofPalate = written.strengths.filter(({ section }) => section === "palate");
+    // Set by hand, and read in the words: wax and honey. The burn that was taken back is not there.
+    expect(ofPalate.map(({ attribute, strength }) => `${attribute} ${strength}`)).toEqual([
+      "sweet.honey 5",
+      "spice.warm 5",
+      "smoke.smoke 6",
+      "savoury.fat 5",
+    ]);
 
     await ana.getByLabel("Rest before each glass").selectOption("2");
     await ana.getByRole("button", { name: /^Next: glass/ }).click();
