@@ -42,10 +42,10 @@ describe("what flights say together, in a real browser", () => {
   }, async () => {
     const pages: readonly (readonly [string, string, RegExp])[] = [
       ["flight", `/${ids.flight}`, /Lamplighter.* ranked first/],
-      ["recipe", `/recipes/${ids.recipe}`, /better than Wick and Rye/],
+      ["recipe", `/recipes/${ids.recipe}`, /better liked than Wick and Rye/],
       ["whiskey", `/whiskeys/${ids.whiskey}`, /named right in 3 of 8 glasses, which could well be luck/],
       ["taster", `/tasters/${ids.taster}`, /Tamsel named 10 of 17 glasses right/],
-      ["league", "/league", /is (perhaps|likely) the best of the 3/],
+      ["league", "/league", /is (perhaps|likely) the best liked of the 3/],
       ["write-up", `/${ids.flight}/write-up`, /Write-up: Beside the Lamp/],
     ];
     for (const [name, path, title] of pages) {
@@ -70,7 +70,7 @@ describe("what flights say together, in a real browser", () => {
     const svg = await saved("Save as SVG");
     expect(svg.name).toBe("league-worths.svg");
     expect(svg.bytes.toString()).toMatch(
-      /^<svg xmlns[\s\S]*<title>[^<]*best of the 3 \([^<]*<\/title>[\s\S]*<\/svg>$/,
+      /^<svg xmlns[\s\S]*<title>[^<]*best liked of the 3 \([^<]*<\/title>[\s\S]*<\/svg>$/,
     );
     const png = await saved("Save as PNG");
     // The signature of PNG (ISO/IEC 15948, 5.2), and a picture as wide as it was drawn, twice over.

@@ -60,7 +60,7 @@ export const printWhiskeyFinding = (found: WhiskeyFinding): string =>
 export const printTasterFinding = (found: TasterFinding): string =>
   page(
     found.headline,
-    found.canTell.length === 0 ? null : lines("Can tell:", ...found.canTell),
+    found.canTell.length === 0 ? null : lines("Has shown:", ...found.canTell),
     found.cannotTell.length === 0
       ? null
       : lines("Not shown, which is not to say that they cannot:", ...found.cannotTell),

@@ -34,7 +34,7 @@ export interface BeliefSense {
   readonly better: string;
   readonly best: string;
 }
-const LIKING: BeliefSense = { better: "better", best: "the best" };
+const LIKING: BeliefSense = { better: "better liked", best: "the best liked" };
 
 const sheetsOf = ({ sheets, unit = "sheet" }: Belief): string =>
   `${sheets} ${unit}${sheets === 1 ? "" : "s"}`;
@@ -43,14 +43,14 @@ const theseOf = ({ sheets, unit = "sheet" }: Belief): string =>
 const methodOf = ({ unit = "ranking" }: Belief): string => `Bayesian worths from ${unit}s`;
 
 /**
- * Which of two glasses is better, in plain words and always with the number and the method.
+ * Which of two glasses is better liked, in plain words and always with the number and the method.
  *
  * Words from 0.99 "almost surely", 0.95 "very likely", 0.8 "likely", 0.6 "perhaps"; below, neither is called better. The thresholds
  * are this project's; 0.95 is the customary level. The probability says which is better, not by how much.
  *
  * @example
  * betterWords("Glass 3", "Glass 1", { probability: 0.87, monteCarloError: 0.005, sheets: 6 })
- * // "Glass 3 is likely better than Glass 1 (probability 0.87, Bayesian worths from rankings, 6 sheets)."
+ * // "Glass 3 is likely better liked than Glass 1 (probability 0.87, Bayesian worths from rankings, 6 sheets)."
  */
 export function betterWords(one: string, other: string, belief: Belief, sense: BeliefSense = LIKING): string {
   if (belief.probability < 0.5)
@@ -64,13 +64,13 @@ export function betterWords(one: string, other: string, belief: Belief, sense: B
 }
 
 /**
- * Whether the front runner is the best of all, in plain words: a probability that pays for having looked at all of them, because the
+ * Whether the front runner is the best liked of all, in plain words: a probability that pays for having looked at all of them, because the
  * best of several by luck is no stranger than any other.
  *
  * @param glasses how many there are to be best of
  * @example
  * bestWords("Glass 3", 5, { probability: 0.62, monteCarloError: 0.005, sheets: 6 })
- * // "Glass 3 is perhaps the best of the 5 (probability 0.62, by luck 0.20; Bayesian worths from rankings, 6 sheets)."
+ * // "Glass 3 is perhaps the best liked of the 5 (probability 0.62, by luck 0.20; Bayesian worths from rankings, 6 sheets)."
  */
 export function bestWords(one: string, glasses: number, belief: Belief, sense: BeliefSense = LIKING): string {
   if (!Number.isInteger(glasses) || glasses < 2)
@@ -78,6 +78,6 @@ export function bestWords(one: string, glasses: number, belief: Belief, sense: B
   const word = wordFor(belief);
   const how = `probability ${shownProbability(belief.probability)}, by luck ${(1 / glasses).toFixed(2)}; ${methodOf(belief)}, ${sheetsOf(belief)}`;
   return word === null
-    ? `${one} is ahead, but nothing says that it is ${sense.best} of the ${glasses} (${how}).`
+    ? `${theseOf(belief)} not say which of the ${glasses} is ${sense.best}; the likeliest is ${one} (${how}).`
     : `${one} is ${word} ${sense.best} of the ${glasses} (${how}).`;
 }

@@ -74,7 +74,7 @@ function sentenceOf(
   if (p < HARD_TO_PUT_DOWN_TO_LUCK) return found;
   const would =
     needed === null
-      ? `With ${answered} ${answered === 1 ? "set" : "sets"} even all ${sides === 1 ? "right" : "alike"} could well be luck.`
+      ? `With ${answered} ${answered === 1 ? "set" : "sets"} even all ${sides === 1 ? "right" : "alike"} would not rule luck out.`
       : `${needed} of ${answered} would have been hard to put down to luck.`;
   return `${found} ${would} That nobody was found to tell them apart does not show that nobody can.`;
 }

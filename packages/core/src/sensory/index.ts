@@ -7,6 +7,7 @@ export { type OrderBalance, orderBalance } from "./order-balance.ts";
 export { plainChance, plainOdds } from "./plain-chance.ts";
 export {
   HARD_TO_PUT_DOWN_TO_LUCK,
+  COULD_WELL_BE_LUCK,
   luckVerdict,
   rankingWords,
   shownP,

@@ -61,7 +61,7 @@ test("P2 words, p, method and panel", () => {
     "The agreement is hard to put down to luck (p = 0.028, Friedman's test, exact, 3 tasters, 3 glasses).",
   );
   expect(rankingWords(friedman(agreed(2)))).toBe(
-    "The agreement could well be luck (p = 0.17, Friedman's test, exact, 2 tasters, 3 glasses).",
+    "The agreement does not rule luck out (p = 0.17, Friedman's test, exact, 2 tasters, 3 glasses).",
   );
   expect(rankingWords(friedman(agreed(6), { exactStepLimit: 0 }))).toBe(
     "The agreement is very hard to put down to luck (p = 0.0025, Friedman's test, chi-square approximation, 2 degrees of freedom, 6 tasters, 3 glasses).",
@@ -74,18 +74,26 @@ test("P2 words, p, method and panel", () => {
   );
 });
 
-test("P2 the printed p lies on the verdict's side of 0.05 and 0.01", () => {
+test("P2 the printed p lies on the verdict's side of 0.2, 0.05 and 0.01", () => {
   const base = friedman([
     [1, 2, 3],
     [1, 2, 3],
     [1, 2, 3],
   ]);
   if (!base.ok) throw new Error(base.code);
-  for (const p of [0.0499999, 0.05, 0.050001, 0.00999, 0.01, 0.0100001, 0.3, 0.0004]) {
+  for (const p of [0.0499999, 0.05, 0.050001, 0.00999, 0.01, 0.0100001, 0.3, 0.0004, 0.199999, 0.2]) {
     const words = rankingWords({ ...base, p });
     const shown = Number(/p [=<] ([\d.e-]+)/.exec(words)?.[1]);
-    const verdict = p < 0.01 ? "is very hard" : p < 0.05 ? "is hard" : "could well be luck";
+    const verdict =
+      p < 0.01
+        ? "is very hard"
+        : p < 0.05
+          ? "is hard"
+          : p < 0.2
+            ? "does not rule luck out"
+            : "could well be luck";
     expect(words).toContain(verdict);
+    expect(shown < 0.2).toBe(p < 0.2);
     expect(shown < 0.05).toBe(p < 0.05);
     expect(shown < 0.01).toBe(p < 0.01);
   }

@@ -42,7 +42,7 @@ export type QuestionAsk =
 export interface Needs {
   /** Sheets (one taster, one sitting), sets or pairs of rankings; null when some hundreds are not enough. */
   readonly trials: TrialsNeeded | null;
-  /** With fewer even the best possible result could well be luck. */
+  /** With fewer even the best possible result does not rule luck out. */
   readonly fewest: number;
 }
 

@@ -4,12 +4,16 @@ import type { Friedman } from "../statistics/index.ts";
 export const HARD_TO_PUT_DOWN_TO_LUCK = 0.05;
 /** A p below this is called very hard to put down to luck. */
 export const VERY_HARD_TO_PUT_DOWN_TO_LUCK = 0.01;
+/** From this p on luck is called a good explanation; below, down to "hard", it is only not ruled out. */
+export const COULD_WELL_BE_LUCK = 0.2;
 
 /** Two figures, or as many more as it takes for the rounded p to lie on its own side of every threshold. */
 export function shownP(p: number): string {
   if (p < 0.001) return "p < 0.001";
   const side = (x: number) =>
-    Number(x < HARD_TO_PUT_DOWN_TO_LUCK) + Number(x < VERY_HARD_TO_PUT_DOWN_TO_LUCK);
+    Number(x < COULD_WELL_BE_LUCK) +
+    Number(x < HARD_TO_PUT_DOWN_TO_LUCK) +
+    Number(x < VERY_HARD_TO_PUT_DOWN_TO_LUCK);
   let figures = 2;
   while (side(Number(p.toPrecision(figures))) !== side(p)) figures += 1;
   return `p = ${Number(p.toPrecision(figures))}`;
@@ -21,14 +25,17 @@ export const luckVerdict = (p: number): string =>
     ? "is very hard to put down to luck"
     : p < HARD_TO_PUT_DOWN_TO_LUCK
       ? "is hard to put down to luck"
-      : "could well be luck";
+      : p < COULD_WELL_BE_LUCK
+        ? "does not rule luck out"
+        : "could well be luck";
 
 /**
  * What a panel's rankings amount to, in plain words and always with the number and the method.
  *
- * Thresholds: p < 0.01 "very hard to put down to luck", p < 0.05 "hard to put down to luck", else "could well be
- * luck". 0.05 and 0.01 are the customary levels; the words are this project's. p is one upper tail of Friedman's
- * test: it says that the rankings agree more than luck would, not which glass is best or by how much.
+ * Thresholds: p < 0.01 "very hard to put down to luck", p < 0.05 "hard to put down to luck", p < 0.2 "does not
+ * rule luck out", else "could well be luck". 0.05 and 0.01 are the customary levels; 0.2, one in five, and the words
+ * are this project's. p is one upper tail of Friedman's test: it says that the rankings agree more than luck would, not
+ * which glass is best or by how much.
  *
  * @example rankingWords(friedman([[1, 2, 3], [1, 2, 3], [1, 2, 3]]))
  * // "The agreement is hard to put down to luck (p = 0.028, Friedman's test, exact, 3 tasters, 3 glasses)."

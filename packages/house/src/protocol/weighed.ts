@@ -247,6 +247,8 @@ export const TasterFinding = z.object({
         flightLine.extend({ label: z.string(), first: z.number(), second: z.number(), of: z.int() }),
       ),
       luck: Chance,
+      /** The p of all pairs put as near as can be: from 0.05 on they cannot show that the taster is steady. */
+      leastP: z.number(),
       sentence: z.string(),
     })
     .nullable(),

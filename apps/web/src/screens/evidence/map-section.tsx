@@ -21,7 +21,7 @@ export function MapSection({ map, wordTests, name }: Props) {
         <Figure
           title={map.sentence}
           name={`${name}-map`}
-          note={`Glasses that were described alike lie near each other; the ellipse says where each might lie had others of this kind tasted (95 %). Where ellipses overlap, the map does not set glasses apart. It shows ${Math.round(map.shown * 100)} % of what differs.`}
+          note={`Glasses that were described alike lie near each other; the ellipse says where each might lie had others of this kind tasted (95 %). Where ellipses overlap the map tells nothing of the two; where they do not, it is still a picture and no proof. It shows ${Math.round(map.shown * 100)} % of what differs.`}
           draw={(width) => drawMap(map.items, width)}
           table={{
             heads: ["Glass", "Across", "Up", "Ellipse, half length", "Half width"],
@@ -46,7 +46,7 @@ export function MapSection({ map, wordTests, name }: Props) {
                       .filter(({ tasters }) => tasters > 0)
                       .map(({ label, tasters }) => `${label} ${tasters}`)
                       .join(", ")}
-                    ; p = {printP(p)}, for all words together {printP(pTogether)}, {method}.
+                    ; p = {printP(p)}, allowing for all words looked at {printP(pTogether)}, {method}.
                   </li>
                 ))}
               </ul>

@@ -24,8 +24,8 @@ export function MixUpsSection({ title, known, mixUps, name, what }: Props) {
         <Figure
           title={
             known.low > 0
-              ? `Some of ${what} were truly known: ${percent(known.low)} at least`
-              : `${known.right} of ${known.guessed} named right; nobody need have known any`
+              ? `Some of ${what} were very likely known: anything from ${percent(known.low)} to ${percent(known.high)} fits`
+              : `${known.right} of ${known.guessed} named right; it may be that all were guessed`
           }
           name={`${name}-known`}
           note={`Share of ${what} truly known, the rest luck. Dot: most likely; line: 95 %. ${countedWords(known.counted, "sheet")}.`}

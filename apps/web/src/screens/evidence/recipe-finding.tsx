@@ -38,7 +38,7 @@ export default function RecipeFindingPage({ params }: ScreenProps) {
             known={null}
             mixUps={found.mixUps}
             name="recipe"
-            what="glasses"
+            what="the glasses"
           />
           <WordsSection
             words={found.words}
@@ -59,6 +59,12 @@ export default function RecipeFindingPage({ params }: ScreenProps) {
                 </li>
               ))}
             </ul>
+            {found.batches.length > 1 && (
+              <p className="soft small">
+                Where batches stood in different flights, one score above the other does not show that it is
+                better.
+              </p>
+            )}
           </Section>
           <RestsOn flights={found.flights} household={household} />
         </>

@@ -1,3 +1,4 @@
+import { HARD_TO_PUT_DOWN_TO_LUCK, luckVerdict } from "@partsproof/core/sensory";
 import type { TasterFinding } from "@partsproof/house/protocol";
 import { useAsk } from "../../api.ts";
 import { printDay } from "../../figures/index.ts";
@@ -12,7 +13,7 @@ import { RestsOn } from "./rests-on.tsx";
 import { Said } from "./said.tsx";
 import { WordsSection } from "./words-section.tsx";
 
-/** One taster over time: what they can tell, and what they have not shown. */
+/** One taster over time: what they have shown, and what not. */
 export default function TasterFindingPage({ params }: ScreenProps) {
   const { household = "", taster = "" } = params;
   const asked = useAsk("getTasterFinding", { at: { household, taster } });
@@ -29,8 +30,8 @@ export default function TasterFindingPage({ params }: ScreenProps) {
         <>
           {(found.canTell.length > 0 || found.cannotTell.length > 0) && (
             <div className="evidence-tells">
-              <Section title="Can tell">
-                <Lines of={found.canTell} none="Nothing is shown yet that could not well be luck." />
+              <Section title="Has shown">
+                <Lines of={found.canTell} none="Nothing is shown yet that is clear of luck." />
               </Section>
               <Section title="Has not shown">
                 <Lines of={found.cannotTell} none="Nothing was asked that they did not show." />
@@ -111,7 +112,7 @@ function Guesses({ found: { guesses, drift } }: { readonly found: TasterFinding 
       />
       <p>
         {drift?.sentence ??
-          "Whether the guesses get better takes four flights with guesses or more to look at."}
+          `${guesses.length === 1 ? "1 flight is" : `${guesses.length} flights are`} too few to show whether guesses get better or worse, even when every one is in order.`}
       </p>
     </Section>
   );
@@ -125,9 +126,11 @@ function Repeats({ found: { repeats, orders } }: { readonly found: TasterFinding
       {repeats !== null && (
         <Figure
           title={
-            repeats.luck.p < 0.05
-              ? "The same whiskey poured twice was put nearer than luck would have it"
-              : "Putting the same whiskey so near itself could well be luck"
+            repeats.leastP >= HARD_TO_PUT_DOWN_TO_LUCK
+              ? `${repeats.pairs.length === 1 ? "1 pair of pours is" : `${repeats.pairs.length} pairs of pours are`} too few to show steadiness`
+              : repeats.luck.p < HARD_TO_PUT_DOWN_TO_LUCK
+                ? "The same whiskey poured twice was put nearer than luck would have it"
+                : `Putting the same whiskey so near itself ${luckVerdict(repeats.luck.p)}`
           }
           name="taster-repeats"
           note="The two places given to one whiskey poured twice, joined: the shorter the line, the steadier. 1 is best."

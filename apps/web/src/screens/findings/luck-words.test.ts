@@ -1,10 +1,11 @@
 import { expect, test } from "vitest";
 import { luckVerdict, printP } from "./luck-words.ts";
 
-test("the verdict follows the levels of the headline, 0.05 and 0.01, each on its own side", () => {
-  expect([0.2, 0.05, 0.0499, 0.01, 0.0099].map(luckVerdict)).toEqual([
+test("the verdict follows the levels of the headline, 0.2, 0.05 and 0.01, each on its own side", () => {
+  expect([0.2, 0.1999, 0.05, 0.0499, 0.01, 0.0099].map(luckVerdict)).toEqual([
     "Could well be luck",
-    "Could well be luck",
+    "Luck is not ruled out",
+    "Luck is not ruled out",
     "Hard to put down to luck",
     "Hard to put down to luck",
     "Very hard to put down to luck",

@@ -57,6 +57,7 @@ export function Ranks({ finding }: { readonly finding: Finding }) {
               It says whether the rankings agree more than luck would, not by how much one glass is better.
             </p>
           </details>
+          <p className="small soft">This is about the whole order, not about which is best.</p>
         </div>
       )}
     </Section>

@@ -129,7 +129,7 @@ function match({
     method: "exact law of right names, sheets pooled",
     sentence:
       critical === null
-        ? `Even with all names right it could well be luck: more sheets or more glasses are needed.`
+        ? `Even all names right would not rule luck out: more sheets or more glasses are needed.`
         : `Somebody who knows ${known} of ${glasses} is found in ${chances(power)} cases: it takes ${critical} right of ${glasses * sheets}.`,
   };
 }

@@ -65,7 +65,7 @@ function sentenceOf({
   if (p < CRITICAL_RISK) return found;
   const would =
     critical5 === null
-      ? `With ${of} even all could well be luck.`
+      ? `With ${of} even all would not rule luck out.`
       : `${critical5} of ${of} would have been hard to put down to luck.`;
   return `${found} ${would} That no difference was found does not show that there is none.`;
 }

@@ -209,10 +209,10 @@ eachDatabase((database) => {
       ]);
       const findings = (await house.client("listFindings", { at })).items;
       expect(findings.map(({ headline }) => headline)).toEqual([
-        "Keeper's Round, without the stair ranked first in 2 of 4 sheets; the agreement of the ranks could well be luck; nobody showed they could tell the names: 4 of 16 guesses right, which could well be luck",
-        "Quernmouth Harbour Wall 10 years ranked first in the one ranking there is; nobody showed they could tell the names: 2 of 4 guesses right, which could well be luck",
-        "Saltreach Lamplighter's Rest last release ranked first in 3 of 4 sheets; the agreement of the ranks is hard to put down to luck; nobody showed they could tell the names: 8 of 20 guesses right, which could well be luck",
-        "Wick and Rye, first make ranked first in 2 of 4 sheets; the agreement of the ranks could well be luck; 9 of 16 guesses right, which is hard to put down to luck",
+        "Keeper's Round, without the stair ranked first in 2 of 4 sheets; that the sheets agree on an order at all does not rule luck out; whether anybody could tell the names is not shown: 4 of 16 guesses right, which could well be luck",
+        "Quernmouth Harbour Wall 10 years ranked first in the one ranking there is; whether anybody could tell the names is not shown: 2 of 4 guesses right, which could well be luck",
+        "Saltreach Lamplighter's Rest last release ranked first in 3 of 4 sheets; that the sheets agree on an order at all is hard to put down to luck; whether anybody could tell the names is not shown: 8 of 20 guesses right, which does not rule luck out",
+        "Wick and Rye, first make ranked first in 2 of 4 sheets; that the sheets agree on an order at all could well be luck; 9 of 16 guesses right, which is hard to put down to luck",
       ]);
     });
 

@@ -105,7 +105,7 @@ export function apartFound(
       const paid =
         found.length === 1
           ? ""
-          : ` For all ${found.length} comparisons together ${shownP(pTogether)} (Holm).`;
+          : ` Allowing for all ${found.length} comparisons looked at, ${shownP(pTogether)} (Holm).`;
       return { ...one, pTogether, sentence: `${one.sentence}${paid}` };
     })
     .toSorted((a, b) => a.pTogether - b.pTogether || a.luck.p - b.luck.p);

@@ -128,7 +128,7 @@ eachDatabase((database) => {
         row.forEach((p, j) => expect(p + (worths.better[j]?.[i] ?? Number.NaN)).toBeCloseTo(1, 9)),
       );
       expect(worths?.best.sentence).toMatch(
-        /^Saltreach Tide No\. C is .* best of the 3 \(probability 0\.\d\d, by luck 0\.33; .*3 sheets\)\.$/,
+        /^Saltreach Tide No\. C is .* best liked of the 3 \(probability 0\.\d\d, by luck 0\.33; .*3 sheets\)\.$/,
       );
       expect(worths?.pairsSaid).toMatch(/^2 pairs are looked at and all are shown\./);
       const whiskey = shelf.whiskeyIds[2] ?? "";
@@ -157,7 +157,7 @@ eachDatabase((database) => {
       const one = await house.client("getTasterFinding", { at: taster });
       expect(one.guesses.map(({ guessed, right, byLuck }) => [guessed, right, byLuck])).toEqual([[3, 1, 1]]);
       expect(one.cannotTell).toEqual([
-        "Has not shown to name glasses better than luck: 1 of 3 right (p = 1 for all tasters together).",
+        "Has not shown to name glasses better than luck: 1 of 3 right (p = 1, allowing for all 2 tasters looked at).",
       ]);
     });
   });

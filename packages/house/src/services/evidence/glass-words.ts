@@ -120,6 +120,6 @@ export function wordTestsFound(
     sentence:
       clear.length > 0
         ? `${clear.join(", ")} ${clear.length === 1 ? "goes" : "go"} with some glasses more than luck would have it (Holm over ${plural(words.length, "word")}).`
-        : `No word goes with some glasses more than could well be luck (the nearest, “${first?.word}”, ${shownP(first?.pTogether ?? 1)}; Holm over ${plural(words.length, "word")}).`,
+        : `No word is clear of luck (the nearest, “${first?.word}”, ${shownP(first?.pTogether ?? 1)}; Holm over ${plural(words.length, "word")}).`,
   };
 }

@@ -54,7 +54,9 @@ export function knownFound(
   });
   const pTogether = Math.min(1, luck.p * looked.count);
   const paid =
-    looked.count > 1 ? `, ${shownP(pTogether)} for all ${looked.count} ${looked.what} together` : "";
+    looked.count > 1
+      ? `; ${shownP(pTogether)}, allowing for all ${looked.count} ${looked.what} looked at`
+      : "";
   return {
     counted: countedOf(own),
     guessed,

@@ -101,7 +101,8 @@ export function mixUpsFound(
 }
 
 /** What p is of, where more than one pair was looked at. */
-const together = (pairs: number): string => (pairs === 1 ? "" : ` for all ${pairs} pairs together`);
+const together = (pairs: number): string =>
+  pairs === 1 ? "" : `, allowing for all ${pairs} pairs looked at`;
 
 const times = (count: number): string =>
   count === 0 ? "never" : count === 1 ? "once" : count === 2 ? "twice" : `${count} times`;
@@ -141,5 +142,10 @@ function sentenceOf(
   }
   const most = all.toSorted((a, b) => b.there + b.back - a.there - a.back)[0];
   if (most === undefined || most.there + most.back === 0) return "No two names were taken for each other.";
-  return `No two names were taken for each other more than could well be luck; most often it was ${label(most.one)} and ${label(most.other)}, ${times(most.there + most.back)} (${shownP(most.pTogether)}${together(all.length)}).`;
+  const least = Math.min(...all.map(({ pTogether }) => pTogether));
+  const none = `No mix-up is clear of luck (${shownP(least)}${together(all.length)}).`;
+  const count = most.there + most.back;
+  return count <= 2
+    ? none
+    : `${none} The commonest, ${label(most.one)} and ${label(most.other)}, came up ${times(count)}.`;
 }

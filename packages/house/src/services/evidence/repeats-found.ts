@@ -1,4 +1,4 @@
-import { plainOdds, shownP } from "@partsproof/core/sensory";
+import { HARD_TO_PUT_DOWN_TO_LUCK, plainOdds, shownP } from "@partsproof/core/sensory";
 import { type CountLaw, countLaw, midranks, poolLaws } from "@partsproof/core/statistics";
 import type { TasterFinding } from "../../protocol/index.ts";
 import { keptLaw, keptOf, luckOf, luckWords } from "../findings/index.ts";
@@ -48,12 +48,25 @@ export function repeatsFound(flights: readonly FlightEvidence[], taster: string)
   );
   const method = `exact law of two places at random, one-sided, ${plural(pairs.length, "pair")} of pours, level counts as next to each other`;
   const luck = luckOf(law, near, method);
+  const leastP = law.pAtLeast(pairs.reduce((sum, { of }) => sum + of - 2, 0));
+  const put = `The same whiskey poured twice was put ${pairs.map(({ first, second }) => `${first} and ${second}`).join("; ")}`;
   return {
     pairs,
+    leastP,
     luck: { ...luck, words: `${plainOdds(luck.p)} would put them as near by luck` },
-    sentence: `The same whiskey poured twice was put ${pairs.map(({ first, second }) => `${first} and ${second}`).join("; ")}: so near that it ${luckWords(luck.p)} (${shownP(luck.p)}, ${method}).`,
+    sentence:
+      leastP < HARD_TO_PUT_DOWN_TO_LUCK
+        ? `${put}: so near that it ${luckWords(luck.p)} (${shownP(luck.p)}, ${method}).`
+        : `${put} (${shownP(luck.p)}, ${method}). ${tooFewPairs({ pairs, leastP })}`,
   };
 }
+
+/** What is said where even the nearest that all pairs could have been put would not be clear of luck. */
+export const tooFewPairs = ({
+  pairs,
+  leastP,
+}: Pick<NonNullable<TasterFinding["repeats"]>, "pairs" | "leastP">): string =>
+  `Whether they put the same whiskey near itself ${plural(pairs.length, "pair")} cannot show, however near (${shownP(leastP)}).`;
 
 /** The same glasses put in order twice: pairs put the same way again, all flights pooled; null where there were none. */
 export function ordersFound(flights: readonly FlightEvidence[], taster: string): TasterFinding["orders"] {

@@ -9,14 +9,14 @@ import { labelsOf, linesOf } from "./evidence-lines.ts";
 import type { FlightEvidence } from "./flight-evidence.ts";
 import { knownFound } from "./known-found.ts";
 import { mixUpsFound, namedSheets } from "./mix-ups-found.ts";
-import { ordersFound, repeatsFound } from "./repeats-found.ts";
+import { ordersFound, repeatsFound, tooFewPairs } from "./repeats-found.ts";
 import { wordsFound } from "./words-found.ts";
 
-/** Flights with guesses below which a drift is not looked for. */
-const FEWEST_FOR_DRIFT = 4;
+/** Flights with guesses below which a drift is not looked for: of 4 even every one in order has p = 2/4!, 0.083. */
+const FEWEST_FOR_DRIFT = 5;
 const CLEAR = 0.05;
 
-/** One taster over time: what they can tell, what they have not shown, and their words. */
+/** One taster over time: what they have shown, what not, and their words. */
 export function tasterFinding(
   house: House,
   taster: TasterRow,
@@ -56,7 +56,7 @@ export function tasterFinding(
     drift: driftOf(guesses),
     ...found,
     words: wordsFound(flights, (_, sheet) => sheet.tasterId === taster.id),
-    ...tells(found),
+    ...tells(found, guessers.size),
   };
 }
 
@@ -81,23 +81,19 @@ function driftOf(guesses: TasterFinding["guesses"]): TasterFinding["drift"] {
   };
 }
 
-function tells({
-  known,
-  mixUps,
-  repeats,
-  orders,
-  apart,
-}: Found): Pick<TasterFinding, "canTell" | "cannotTell"> {
+function tells(
+  { known, mixUps, repeats, orders, apart }: Found,
+  tasters: number,
+): Pick<TasterFinding, "canTell" | "cannotTell"> {
   const [canTell, cannotTell]: [string[], string[]] = [[], []];
   if (known !== null) {
     const count = `${known.right} of ${known.guessed}`;
+    const allowing = tasters > 1 ? `, allowing for all ${tasters} tasters looked at` : "";
     if (known.pTogether < CLEAR)
-      canTell.push(
-        `Names glasses better than luck: ${count} right (${shownP(known.pTogether)} for all tasters together).`,
-      );
+      canTell.push(`Names glasses better than luck: ${count} right (${shownP(known.pTogether)}${allowing}).`);
     else
       cannotTell.push(
-        `Has not shown to name glasses better than luck: ${count} right (${shownP(known.pTogether)} for all tasters together).`,
+        `Has not shown to name glasses better than luck: ${count} right (${shownP(known.pTogether)}${allowing}).`,
       );
   }
   for (const { one, other, right, answered, pTogether } of apart) {
@@ -112,8 +108,10 @@ function tells({
         `Takes ${label.get(one) ?? ""} and ${label.get(other) ?? ""} for each other (${shownP(pTogether)}).`,
       );
   }
+  const tooFew = repeats !== null && repeats.leastP >= CLEAR;
+  if (tooFew) cannotTell.push(tooFewPairs(repeats));
   for (const [what, one] of [
-    ["puts the same whiskey poured twice near itself", repeats],
+    ["puts the same whiskey poured twice near itself", tooFew ? null : repeats],
     ["puts the same glasses in the same order again", orders],
   ] as const) {
     if (one === null) continue;

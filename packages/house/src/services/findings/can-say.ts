@@ -45,7 +45,7 @@ function ofSets(flight: FlightRow, sets: SetsFound, question: "tell_apart" | "ch
     ],
     cannotSay: [
       ...(answered < fewest
-        ? [`With ${answered} of at least ${fewest} sets even a perfect result could well be luck.`]
+        ? [`With ${answered} of at least ${fewest} sets even a perfect result would not rule luck out.`]
         : []),
       ...(trials !== null && answered < trials.smallest
         ? [`${half} takes ${trials.smallest} sets to be found four times in five; there were ${answered}.`]

@@ -164,7 +164,7 @@ eachDatabase((database) => {
         "The agreement is hard to put down to luck (p = 0.028, Friedman's test, exact, 3 tasters, 3 glasses).",
       );
       expect(it.finding.headline).toBe(
-        "Saltreach Tide No. A ranked first in 3 of 3 sheets; the agreement of the ranks is hard to put down to luck",
+        "Saltreach Tide No. A ranked first in 3 of 3 sheets; that the sheets agree on an order at all is hard to put down to luck",
       );
       const sums = new Map(
         it.finding.glasses.map(({ nameId, rankSum, meanRank }) => [nameId, [rankSum, meanRank]]),

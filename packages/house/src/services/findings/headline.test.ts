@@ -33,10 +33,10 @@ describe("F16 the headline", () => {
       items: items(["Saltreach 3:2", 3, 1.25], ["Lantern", 1, 2], ["Rope", 0, 2.75]),
     };
     expect(headline({ ...ranked, rankP: 0.069 })).toBe(
-      "Saltreach 3:2 ranked first in 3 of 4 sheets; the agreement of the ranks could well be luck",
+      "Saltreach 3:2 ranked first in 3 of 4 sheets; that the sheets agree on an order at all does not rule luck out",
     );
     expect(headline({ ...ranked, rankP: 0.042 })).toBe(
-      "Saltreach 3:2 ranked first in 3 of 4 sheets; the agreement of the ranks is hard to put down to luck",
+      "Saltreach 3:2 ranked first in 3 of 4 sheets; that the sheets agree on an order at all is hard to put down to luck",
     );
     expect(headline({ ...ranked, rankP: 0.0099 })).toContain("is very hard to put down to luck");
   });
@@ -51,7 +51,7 @@ describe("F16 the headline", () => {
       items: items(["A", 1, 1.9], ["B", 2, 2], ["C", 0, 2.1]),
     });
     expect(said).toBe(
-      "A had the best mean rank, 1.9, and was first in 1 of 3 sheets; the agreement of the ranks could well be luck",
+      "A had the best mean rank, 1.9, and was first in 1 of 3 sheets; that the sheets agree on an order at all could well be luck",
     );
   });
 
@@ -80,12 +80,12 @@ describe("F16 the headline", () => {
     expect(headline(tied)).toBe("Nobody ranked any glass above another");
   });
 
-  test("says nobody showed it, never that nobody can, where luck could well do it", () => {
+  test("says that it is not shown, never that nobody can, where luck could well do it", () => {
     expect(headline({ ...nothing, right: 2, guessed: 2, pooledP: 0.5, leastSheetP: 0.5 })).toBe(
-      "Nobody showed they could tell the names: 2 of 2 guesses right, which could well be luck",
+      "Whether anybody could tell the names is not shown: 2 of 2 guesses right, which could well be luck",
     );
     expect(headline({ ...nothing, right: 0, guessed: 12, pooledP: 1, leastSheetP: 1 })).toBe(
-      "Nobody showed they could tell the names: 0 of 12 guesses right",
+      "Whether anybody could tell the names is not shown: 0 of 12 guesses right",
     );
   });
 

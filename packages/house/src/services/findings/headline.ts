@@ -26,9 +26,9 @@ export interface Said {
  * Rule. First the ranks: the glass with the best mean rank and on how many sheets it was first; two that share
  * the best mean rank are both named, more are counted; one ranking alone is said to be one. Then whether the
  * rankings agree more than luck would (Friedman's p: below 0.01 "very hard to put down to luck", below 0.05
- * "hard", else "could well be luck"). Then the guesses: how many right of how many, and luck by the same
- * thresholds; "nobody showed" only where neither the sheets together nor any one of them was below 0.05. That a
- * difference was not shown is never said to mean that there is none.
+ * "hard", below 0.2 "does not rule luck out", else "could well be luck"). Then the guesses: how many right of how
+ * many, and luck by the same thresholds; "is not shown" only where neither the sheets together nor any one of them
+ * was below 0.05. That a difference was not shown is never said to mean that there is none.
  */
 export function headline(said: Said): string {
   if (said.locked === 0) return "No sheet was locked, so the glasses said nothing";
@@ -50,7 +50,7 @@ function rankClauses({ items, rankings, toldApart, rankP }: Said): string[] {
       leaders.length > 2 ? `${leaders.length} glasses` : leaders.map((i) => i.title).join(" and ");
     return [`${names} ranked first${leaders.length > 1 ? ", level," : ""} in the one ranking there is`];
   }
-  const agreement = rankP === null ? [] : [`the agreement of the ranks ${luckWords(rankP)}`];
+  const agreement = rankP === null ? [] : [`that the sheets agree on an order at all ${luckWords(rankP)}`];
   const shown = Number(best.toFixed(2));
   if (second && leaders.length > 2) {
     return [`no glass stood out: ${leaders.length} share the best mean rank, ${shown}`, ...agreement];
@@ -70,10 +70,10 @@ function guessClauses({ right, guessed, pooledP, leastSheetP }: Said): string[] 
   if (pooledP < HARD_TO_PUT_DOWN_TO_LUCK) return [`${count}, which ${luckWords(pooledP)}`];
   if (leastSheetP !== null && leastSheetP < HARD_TO_PUT_DOWN_TO_LUCK) {
     return [
-      `${count}, which all together could well be luck, though one sheet alone is hard to put down to it`,
+      `${count}, which all together ${luckWords(pooledP)}, though one sheet alone is hard to put down to it`,
     ];
   }
   return [
-    `nobody showed they could tell the names: ${count}${right > 0 ? ", which could well be luck" : ""}`,
+    `whether anybody could tell the names is not shown: ${count}${right > 0 ? `, which ${luckWords(pooledP)}` : ""}`,
   ];
 }

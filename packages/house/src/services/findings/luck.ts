@@ -1,9 +1,4 @@
-import {
-  HARD_TO_PUT_DOWN_TO_LUCK,
-  plainChance,
-  plainOdds,
-  VERY_HARD_TO_PUT_DOWN_TO_LUCK,
-} from "@partsproof/core/sensory";
+import { luckVerdict, plainChance, plainOdds } from "@partsproof/core/sensory";
 import type { CountLaw, FriedmanTest } from "@partsproof/core/statistics";
 import type { Chance } from "../../protocol/index.ts";
 import type { z } from "zod";
@@ -23,10 +18,7 @@ export function shortFraction(fraction: string): string | null {
 }
 
 /** The same thresholds and words everywhere (F16). */
-export function luckWords(p: number): string {
-  if (p < VERY_HARD_TO_PUT_DOWN_TO_LUCK) return "is very hard to put down to luck";
-  return p < HARD_TO_PUT_DOWN_TO_LUCK ? "is hard to put down to luck" : "could well be luck";
-}
+export const luckWords = luckVerdict;
 
 /** How likely rankings made at random agree as much, or more. */
 export function rankLuckOf(test: FriedmanTest): z.infer<typeof Chance> {
