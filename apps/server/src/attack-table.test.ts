@@ -124,7 +124,7 @@ describe("whoever sits at the table tries to read a sealed key, or another's she
     const found = rows.flatMap(({ name, value }) =>
       detect(value)
         .filter((what) => !what.startsWith("the hash of"))
-        .map((what) => `${name}: ${what}`),
+        .map((what) => `${name}: ${what}, in ${value.slice(0, 400)}`),
     );
     expect(found).toEqual([]);
     const all = rows.map(({ value }) => value).join("\n");
