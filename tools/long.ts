@@ -57,7 +57,6 @@ const suites: readonly Suite[] = [
       "packages/core/src/statistics/what-differs.test.ts",
       "packages/core/src/statistics/worth-beliefs.test.ts",
       "packages/core/src/statistics/worth-calibration.test.ts",
-      "packages/core/src/statistics/worth-speed.test.ts",
     ],
     size: "intervals, exact tests and beliefs, simulated at the sizes people have",
   },
