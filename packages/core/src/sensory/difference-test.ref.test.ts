@@ -161,4 +161,4 @@ test("E7 coverage, every outcome counted: exact intervals 95 % or more at every 
   expect(lowest.exact).toBeGreaterThanOrEqual(0.95);
   expect(lowest.bound).toBeGreaterThanOrEqual(0.95);
   expect(sum / truths).toBeGreaterThan(0.94);
-}, 60_000);
+}, 600_000);
