@@ -1,6 +1,7 @@
 import { cpus, loadavg } from "node:os";
 import { chromium, type Page } from "playwright-core";
 import { chromiumFlags, ensureChromium } from "./chromium.ts";
+import { quantile } from "./house-style.ts";
 import { leave, onLeaving } from "./leaving.ts";
 import { openServer } from "./own-server.ts";
 import { asker } from "./screens/ask.ts";
@@ -20,10 +21,6 @@ const STEPS = 25;
 // Always anew: what a test built is not what people get.
 if (!(await buildWeb()).ok) process.exit(1);
 const opened = openServer("slider");
-
-const sorted = (values: readonly number[]): readonly number[] => values.toSorted((a, b) => a - b);
-const quantile = (values: readonly number[], q: number): number =>
-  sorted(values)[Math.max(0, Math.ceil(q * values.length) - 1)] ?? Number.NaN;
 
 const answered = async (page: Page): Promise<void> => {
   await page.waitForFunction(

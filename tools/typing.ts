@@ -1,6 +1,7 @@
 import { loadavg } from "node:os";
 import { chromium } from "playwright-core";
 import { chromiumFlags, ensureChromium } from "./chromium.ts";
+import { quantile } from "./house-style.ts";
 import { leave, onLeaving } from "./leaving.ts";
 import { openServer } from "./own-server.ts";
 import { asker } from "./screens/ask.ts";
@@ -79,17 +80,17 @@ try {
       .first()
       .waitFor();
   });
-  const took = (
-    await page.evaluate(() => performance.getEntriesByName("notes read").map(({ duration }) => duration))
-  ).toSorted((a, b) => a - b);
-  const median = took[Math.floor(took.length / 2)] ?? Number.NaN;
+  const took = await page.evaluate(() =>
+    performance.getEntriesByName("notes read").map(({ duration }) => duration),
+  );
+  const median = quantile(took, 0.5);
   const kept = median <= LONGEST_READ_MS;
   console.log(`${version}, slowed ${SLOWED} times, ${text.trim().split(/\s+/).length} words, typed on`);
   console.log(
     "| reads | median, ms | longest, ms | longest task of the page, processor time, ms | |\n| ---: | ---: | ---: | ---: | --- |",
   );
   console.log(
-    `| ${took.length} | ${median.toFixed(1)} | ${took.at(-1)?.toFixed(1)} | ${longest.toFixed(0)} | ${kept ? "kept" : "MISSED"} |`,
+    `| ${took.length} | ${median.toFixed(1)} | ${quantile(took, 1).toFixed(1)} | ${longest.toFixed(0)} | ${kept ? "kept" : "MISSED"} |`,
   );
   console.log(
     `Load of the machine: ${loadavg()[0]?.toFixed(1)}; a busy one stretches every figure but processor time.`,

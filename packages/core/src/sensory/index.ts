@@ -7,11 +7,10 @@ export { type OrderBalance, orderBalance } from "./order-balance.ts";
 export { plainChance, plainOdds } from "./plain-chance.ts";
 export {
   HARD_TO_PUT_DOWN_TO_LUCK,
-  COULD_WELL_BE_LUCK,
+  luckLevel,
   luckVerdict,
   rankingWords,
   shownP,
-  VERY_HARD_TO_PUT_DOWN_TO_LUCK,
 } from "./ranking-words.ts";
 export { type Confusion, type GuessScore, scoreGuesses } from "./score-guesses.ts";
 export { type ServingOrders, servingOrders } from "./serving-orders.ts";

@@ -3,31 +3,32 @@ import type { Friedman } from "../statistics/index.ts";
 /** A p below this is called hard to put down to luck. */
 export const HARD_TO_PUT_DOWN_TO_LUCK = 0.05;
 /** A p below this is called very hard to put down to luck. */
-export const VERY_HARD_TO_PUT_DOWN_TO_LUCK = 0.01;
+const VERY_HARD_TO_PUT_DOWN_TO_LUCK = 0.01;
 /** From this p on luck is called a good explanation; below, down to "hard", it is only not ruled out. */
-export const COULD_WELL_BE_LUCK = 0.2;
+const COULD_WELL_BE_LUCK = 0.2;
+
+const BOUNDS = [COULD_WELL_BE_LUCK, HARD_TO_PUT_DOWN_TO_LUCK, VERY_HARD_TO_PUT_DOWN_TO_LUCK];
+
+/** How far a p is from luck: 0 it could well be, 1 it is not ruled out, 2 hard to put down to it, 3 very hard. */
+export const luckLevel = (p: number): number => BOUNDS.filter((bound) => p < bound).length;
 
 /** Two figures, or as many more as it takes for the rounded p to lie on its own side of every threshold. */
 export function shownP(p: number): string {
   if (p < 0.001) return "p < 0.001";
-  const side = (x: number) =>
-    Number(x < COULD_WELL_BE_LUCK) +
-    Number(x < HARD_TO_PUT_DOWN_TO_LUCK) +
-    Number(x < VERY_HARD_TO_PUT_DOWN_TO_LUCK);
   let figures = 2;
-  while (side(Number(p.toPrecision(figures))) !== side(p)) figures += 1;
+  while (luckLevel(Number(p.toPrecision(figures))) !== luckLevel(p)) figures += 1;
   return `p = ${Number(p.toPrecision(figures))}`;
 }
 
+const VERDICTS = [
+  "could well be luck",
+  "does not rule luck out",
+  "is hard to put down to luck",
+  "is very hard to put down to luck",
+];
+
 /** What a p says of luck, as the end of a sentence. */
-export const luckVerdict = (p: number): string =>
-  p < VERY_HARD_TO_PUT_DOWN_TO_LUCK
-    ? "is very hard to put down to luck"
-    : p < HARD_TO_PUT_DOWN_TO_LUCK
-      ? "is hard to put down to luck"
-      : p < COULD_WELL_BE_LUCK
-        ? "does not rule luck out"
-        : "could well be luck";
+export const luckVerdict = (p: number): string => VERDICTS[luckLevel(p)] ?? "";
 
 /**
  * What a panel's rankings amount to, in plain words and always with the number and the method.

@@ -36,18 +36,14 @@ export function drawRows<R extends Row>(
   const each = wide ? STRIP : STRIP + 24;
   const height = top + rows.length * each + 4;
   const marks = ticks(left, right);
-  const grid = marks.flatMap(({ x, says }): Shape[] => [
+  const grid = marks.flatMap(({ x, says }): Shape[] => {
     // A long number over the last line ends at the edge: it is not cut off there.
-    {
-      kind: "text",
-      at: x + 4 * says.length > width ? [width, 13] : [x, 13],
-      says,
-      tone: "soft",
-      anchor: x + 4 * says.length > width ? "end" : "middle",
-      size: 13,
-    },
-    { kind: "line", from: [x, top], to: [x, height - 4], tone: "line" },
-  ]);
+    const [at, anchor] = x + 4 * says.length > width ? ([width, "end"] as const) : ([x, "middle"] as const);
+    return [
+      { kind: "text", at: [at, 13], says, tone: "soft", anchor, size: 13 },
+      { kind: "line", from: [x, top], to: [x, height - 4], tone: "line" },
+    ];
+  });
   const drawn = rows.flatMap((row, i): Shape[] => {
     const y = top + i * each;
     const middle = y + each - STRIP / 2;

@@ -1,15 +1,14 @@
-import {
-  COULD_WELL_BE_LUCK,
-  HARD_TO_PUT_DOWN_TO_LUCK,
-  VERY_HARD_TO_PUT_DOWN_TO_LUCK,
-} from "@partsproof/core/sensory";
+import { luckLevel } from "@partsproof/core/sensory";
+
+const VERDICTS = [
+  "Could well be luck",
+  "Luck is not ruled out",
+  "Hard to put down to luck",
+  "Very hard to put down to luck",
+];
 
 /** What a probability amounts to, by the same levels as the finding's headline. */
-export function luckVerdict(p: number): string {
-  if (p < VERY_HARD_TO_PUT_DOWN_TO_LUCK) return "Very hard to put down to luck";
-  if (p < HARD_TO_PUT_DOWN_TO_LUCK) return "Hard to put down to luck";
-  return p < COULD_WELL_BE_LUCK ? "Luck is not ruled out" : "Could well be luck";
-}
+export const luckVerdict = (p: number): string => VERDICTS[luckLevel(p)] ?? "";
 
 const SUPERSCRIPTS = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 

@@ -1,7 +1,7 @@
-import { shownP } from "@partsproof/core/sensory";
+import { luckVerdict, shownP } from "@partsproof/core/sensory";
 import { knownShare, matchLaw, poolLaws } from "@partsproof/core/statistics";
 import type { KnownFound } from "../../protocol/index.ts";
-import { luckOf, luckWords } from "../findings/index.ts";
+import { luckOf } from "../findings/index.ts";
 import type { House } from "../ports.ts";
 import { countedOf, plural } from "./counted.ts";
 import { keptFor } from "./kept.ts";
@@ -67,7 +67,7 @@ export function knownFound(
     low,
     high,
     level: LEVEL,
-    sentence: `${right} of ${plural(guessed, "glass", "glasses")} ${guessed === 1 ? "was" : "were"} named right: that ${right === 0 ? "shows nothing" : luckWords(pTogether)} (${shownP(luck.p)}${paid}). Truly known: about ${percent(share)}, ${percent(low)} to ${percent(high)}.`,
+    sentence: `${right} of ${plural(guessed, "glass", "glasses")} ${guessed === 1 ? "was" : "were"} named right: that ${right === 0 ? "shows nothing" : luckVerdict(pTogether)} (${shownP(luck.p)}${paid}). Truly known: about ${percent(share)}, ${percent(low)} to ${percent(high)}.`,
     method: `${luck.method}; share known: exact tails turned round, 95 %, every glass as likely to be known${looked.count > 1 ? `; p for all ${looked.what} by Bonferroni's rule` : ""}`,
   };
 }

@@ -1,6 +1,5 @@
-import { checkGuesses, type GuessSheet, shownP, takenFor } from "@partsproof/core/sensory";
+import { checkGuesses, type GuessSheet, luckVerdict, shownP, takenFor } from "@partsproof/core/sensory";
 import type { MixUpsFound } from "../../protocol/index.ts";
-import { luckWords } from "../findings/index.ts";
 import type { House } from "../ports.ts";
 import { countedOf } from "./counted.ts";
 import type { FlightEvidence, SheetEvidence } from "./flight-evidence.ts";
@@ -77,7 +76,7 @@ export function mixUpsFound(
         sentence:
           out + home === 0
             ? `${label(one)} and ${label(other)} were never taken for each other.`
-            : `${label(one)} was called ${label(other)} ${times(out)} and the other way round ${times(home)}; by luck ${expected.toFixed(1)} in all: that ${luckWords(pTogether)} (${shownP(pTogether)}${together(pairs.length)}).`,
+            : `${label(one)} was called ${label(other)} ${times(out)} and the other way round ${times(home)}; by luck ${expected.toFixed(1)} in all: that ${luckVerdict(pTogether)} (${shownP(pTogether)}${together(pairs.length)}).`,
       };
     });
   const names = boardNames(sheets, shown, of);

@@ -1,7 +1,7 @@
-import { HARD_TO_PUT_DOWN_TO_LUCK, plainOdds, shownP } from "@partsproof/core/sensory";
+import { HARD_TO_PUT_DOWN_TO_LUCK, luckVerdict, plainOdds, shownP } from "@partsproof/core/sensory";
 import { type CountLaw, countLaw, midranks, poolLaws } from "@partsproof/core/statistics";
 import type { TasterFinding } from "../../protocol/index.ts";
-import { keptLaw, keptOf, luckOf, luckWords } from "../findings/index.ts";
+import { keptLaw, keptOf, luckOf } from "../findings/index.ts";
 import { plural } from "./counted.ts";
 import type { FlightEvidence } from "./flight-evidence.ts";
 
@@ -56,7 +56,7 @@ export function repeatsFound(flights: readonly FlightEvidence[], taster: string)
     luck: { ...luck, words: `${plainOdds(luck.p)} would put them as near by luck` },
     sentence:
       leastP < HARD_TO_PUT_DOWN_TO_LUCK
-        ? `${put}: so near that it ${luckWords(luck.p)} (${shownP(luck.p)}, ${method}).`
+        ? `${put}: so near that it ${luckVerdict(luck.p)} (${shownP(luck.p)}, ${method}).`
         : `${put} (${shownP(luck.p)}, ${method}). ${tooFewPairs({ pairs, leastP })}`,
   };
 }
@@ -88,6 +88,6 @@ export function ordersFound(flights: readonly FlightEvidence[], taster: string):
     kept,
     pairs,
     luck: { ...luck, words: `${plainOdds(luck.p)} would keep as many pairs by luck` },
-    sentence: `${kept} of ${pairs} pairs were put the same way again: that ${luckWords(luck.p)} (${shownP(luck.p)}, ${method}).`,
+    sentence: `${kept} of ${pairs} pairs were put the same way again: that ${luckVerdict(luck.p)} (${shownP(luck.p)}, ${method}).`,
   };
 }

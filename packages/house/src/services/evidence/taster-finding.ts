@@ -1,7 +1,6 @@
-import { identification, shownP } from "@partsproof/core/sensory";
+import { identification, luckVerdict, shownP } from "@partsproof/core/sensory";
 import { kendallTau } from "@partsproof/core/statistics";
 import type { TasterFinding } from "../../protocol/index.ts";
-import { luckWords } from "../findings/index.ts";
 import type { House } from "../ports.ts";
 import type { TasterRow } from "../rows.ts";
 import { apartFound } from "./apart-found.ts";
@@ -129,7 +128,7 @@ function headlineOf(name: string, { known, apart, repeats, orders }: Found, flig
   if (flights === 0) return `${name} has locked no sheet of a revealed flight yet`;
   if (known !== null) {
     const count = `${name} named ${known.right} of ${known.guessed} glasses right`;
-    return known.right === 0 ? count : `${count}, which ${luckWords(known.pTogether)}`;
+    return known.right === 0 ? count : `${count}, which ${luckVerdict(known.pTogether)}`;
   }
   return (
     apart[0]?.sentence ??

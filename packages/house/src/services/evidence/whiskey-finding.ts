@@ -1,5 +1,5 @@
+import { luckVerdict } from "@partsproof/core/sensory";
 import type { WhiskeyFinding } from "../../protocol/index.ts";
-import { luckWords } from "../findings/index.ts";
 import type { House } from "../ports.ts";
 import type { WhiskeyRow } from "../rows.ts";
 import { whiskeyLabel } from "../shelf/index.ts";
@@ -34,7 +34,7 @@ export function whiskeyFinding(
   const headline =
     named === null
       ? headlineOf(name, key, worths, apart[0]?.sentence, flights.length)
-      : `${name} was named right in ${named.right} of ${named.guessed} glasses${named.right === 0 ? "" : `, which ${luckWords(named.pTogether)}`}`;
+      : `${name} was named right in ${named.right} of ${named.guessed} glasses${named.right === 0 ? "" : `, which ${luckVerdict(named.pTogether)}`}`;
   return {
     whiskeyId: whiskey.id,
     name,

@@ -1,7 +1,7 @@
-import { plainOdds, shownP } from "@partsproof/core/sensory";
+import { luckVerdict, plainOdds, shownP } from "@partsproof/core/sensory";
 import { type CountLaw, countLaw, inversionLaw, poolLaws } from "@partsproof/core/statistics";
 import type { AgreementFound } from "../../protocol/index.ts";
-import { luckOf, luckWords } from "./luck.ts";
+import { luckOf } from "./luck.ts";
 import { setsOf, type TasterNames } from "../flights/index.ts";
 import type { FlightKey, FlightRow, SheetRow } from "../rows.ts";
 
@@ -87,7 +87,7 @@ export function foundAgreement(
       sentence:
         sheets.length === 0
           ? "Nobody put both rounds in order on a locked sheet, so nothing was found out."
-          : `${kept} of ${pairs * sheets.length} pairs were put the same way again: that ${luckWords(p)} (${shownP(p)}, ${method}).`,
+          : `${kept} of ${pairs * sheets.length} pairs were put the same way again: that ${luckVerdict(p)} (${shownP(p)}, ${method}).`,
     },
     leftOut,
   };

@@ -1,8 +1,8 @@
-import { plainChance, shownP } from "@partsproof/core/sensory";
+import { luckVerdict, plainChance, shownP } from "@partsproof/core/sensory";
 import { binomialTail, midranks, quotient } from "@partsproof/core/statistics";
 import type { ClosenessFound, Finding } from "../../protocol/index.ts";
 import type { FoundSheet } from "./found-sheet.ts";
-import { luckWords, shortFraction } from "./luck.ts";
+import { shortFraction } from "./luck.ts";
 
 /** Q14: the glasses by how close they were put, and where the hidden target was. Null where the question is another. */
 export function foundCloseness(
@@ -59,6 +59,6 @@ export function foundCloseness(
     sentence:
       luck === null
         ? "No locked sheet has a ranking, so nothing was found out."
-        : `The hidden target was put first in ${first} of ${placed.length} sheets: that ${luckWords(p)} (${shownP(p)}, ${method}).`,
+        : `The hidden target was put first in ${first} of ${placed.length} sheets: that ${luckVerdict(p)} (${shownP(p)}, ${method}).`,
   };
 }

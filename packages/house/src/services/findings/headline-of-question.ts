@@ -1,5 +1,5 @@
+import { luckVerdict } from "@partsproof/core/sensory";
 import type { Finding } from "../../protocol/index.ts";
-import { luckWords } from "./luck.ts";
 
 type Told = Pick<Finding, "sets" | "closeness" | "agreement">;
 
@@ -12,7 +12,7 @@ export function headlineOfQuestion(
   if (agreement) {
     const { luck, kept, pairs } = agreement;
     if (luck === null) return "Nobody put the glasses in order twice";
-    return `${kept} of ${pairs} pairs put the same way again, which ${luckWords(luck.p)}`;
+    return `${kept} of ${pairs} pairs put the same way again, which ${luckVerdict(luck.p)}`;
   }
   return closeness ? ofCloseness(closeness) : null;
 }
@@ -20,7 +20,7 @@ export function headlineOfQuestion(
 function ofSets(sets: NonNullable<Finding["sets"]>, asked: string | null): string {
   const { luck, answered, right, between, sides } = sets;
   if (luck === null) return "No set was answered, so the glasses said nothing";
-  const verdict = luckWords(luck.p);
+  const verdict = luckVerdict(luck.p);
   if (sides === 1) return `${right} of ${answered} sets right, which ${verdict}`;
   const more = between.filter(({ timesPicked }) => timesPicked === right);
   const [first, second] = more;
@@ -40,5 +40,5 @@ function ofCloseness({ luck, first, sheets, order, target }: NonNullable<Finding
     closest.length > 2
       ? `${closest.length} glasses share the place closest to ${target.label}`
       : `${closest.join(" and ")} came closest to ${target.label}`;
-  return `${came}; the hidden target itself was put first in ${first} of ${sheets.length} sheets, which ${luckWords(luck.p)}`;
+  return `${came}; the hidden target itself was put first in ${first} of ${sheets.length} sheets, which ${luckVerdict(luck.p)}`;
 }

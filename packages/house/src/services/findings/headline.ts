@@ -1,5 +1,4 @@
-import { HARD_TO_PUT_DOWN_TO_LUCK } from "@partsproof/core/sensory";
-import { luckWords } from "./luck.ts";
+import { HARD_TO_PUT_DOWN_TO_LUCK, luckVerdict } from "@partsproof/core/sensory";
 
 /** What the headline is made from; everything counted over locked sheets only. */
 export interface Said {
@@ -50,7 +49,7 @@ function rankClauses({ items, rankings, toldApart, rankP }: Said): string[] {
       leaders.length > 2 ? `${leaders.length} glasses` : leaders.map((i) => i.title).join(" and ");
     return [`${names} ranked first${leaders.length > 1 ? ", level," : ""} in the one ranking there is`];
   }
-  const agreement = rankP === null ? [] : [`that the sheets agree on an order at all ${luckWords(rankP)}`];
+  const agreement = rankP === null ? [] : [`that the sheets agree on an order at all ${luckVerdict(rankP)}`];
   const shown = Number(best.toFixed(2));
   if (second && leaders.length > 2) {
     return [`no glass stood out: ${leaders.length} share the best mean rank, ${shown}`, ...agreement];
@@ -67,13 +66,13 @@ function rankClauses({ items, rankings, toldApart, rankP }: Said): string[] {
 function guessClauses({ right, guessed, pooledP, leastSheetP }: Said): string[] {
   if (guessed === 0 || pooledP === null) return [];
   const count = `${right} of ${guessed} ${guessed === 1 ? "guess" : "guesses"} right`;
-  if (pooledP < HARD_TO_PUT_DOWN_TO_LUCK) return [`${count}, which ${luckWords(pooledP)}`];
+  if (pooledP < HARD_TO_PUT_DOWN_TO_LUCK) return [`${count}, which ${luckVerdict(pooledP)}`];
   if (leastSheetP !== null && leastSheetP < HARD_TO_PUT_DOWN_TO_LUCK) {
     return [
-      `${count}, which all together ${luckWords(pooledP)}, though one sheet alone is hard to put down to it`,
+      `${count}, which all together ${luckVerdict(pooledP)}, though one sheet alone is hard to put down to it`,
     ];
   }
   return [
-    `whether anybody could tell the names is not shown: ${count}${right > 0 ? `, which ${luckWords(pooledP)}` : ""}`,
+    `whether anybody could tell the names is not shown: ${count}${right > 0 ? `, which ${luckVerdict(pooledP)}` : ""}`,
   ];
 }

@@ -3,5 +3,5 @@ export { findingHandlers, needRevealed } from "./finding.ts";
 export { keptLaw, keptOf } from "./found-agreement.ts";
 export { found } from "./found.ts";
 export { foundSets } from "./found-sets.ts";
-export { luckOf, luckWords, shortFraction } from "./luck.ts";
+export { luckOf, shortFraction } from "./luck.ts";
 export { revealHandlers } from "./reveal.ts";

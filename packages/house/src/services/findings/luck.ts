@@ -1,4 +1,4 @@
-import { luckVerdict, plainChance, plainOdds } from "@partsproof/core/sensory";
+import { plainChance, plainOdds } from "@partsproof/core/sensory";
 import type { CountLaw, FriedmanTest } from "@partsproof/core/statistics";
 import type { Chance } from "../../protocol/index.ts";
 import type { z } from "zod";
@@ -16,9 +16,6 @@ export function luckOf(law: CountLaw, right: number, method: string): z.infer<ty
 export function shortFraction(fraction: string): string | null {
   return fraction.slice(fraction.indexOf("/") + 1).length > MOST_DIGITS ? null : fraction;
 }
-
-/** The same thresholds and words everywhere (F16). */
-export const luckWords = luckVerdict;
 
 /** How likely rankings made at random agree as much, or more. */
 export function rankLuckOf(test: FriedmanTest): z.infer<typeof Chance> {
