@@ -1,5 +1,6 @@
 import type { Token } from "./cut-words.ts";
 import type { By, Lexicon, Node, Phrase, Sense } from "./lexicon.ts";
+import { LONGEST_PHRASE } from "./learned.ts";
 import { derived, singulars } from "./word-forms.ts";
 
 /** A phrase of the note, a word that no phrase has, or a mark. */
@@ -25,7 +26,6 @@ interface Match {
   readonly more: boolean;
 }
 
-const LONGEST_PHRASE = 9;
 const NOTHING: By = {};
 export const isFlavour = ({ by }: { readonly by: By }): boolean => by.flavour !== undefined;
 

@@ -1,5 +1,7 @@
-import { soundOf } from "./sound-of.ts";
+import { cutWords } from "./cut-words.ts";
 import type { Language, Said } from "./language.ts";
+import { type LearnedWord, LONGEST_PHRASE } from "./learned.ts";
+import { soundOf } from "./sound-of.ts";
 
 /** What a phrase can be in a note: a flavour, or something said about one. */
 export type Sense =
@@ -60,8 +62,8 @@ export const listed = (words: string): string[] =>
     .split("|")
     .filter((word) => word !== "");
 
-/** Builds the lexicon of a language. Takes some milliseconds: build it once. */
-export function buildLexicon(language: Language): Lexicon {
+/** Builds the lexicon of a language, and of what a household taught besides. Takes some milliseconds: build it once. */
+export function buildLexicon(language: Language, learned: readonly LearnedWord[] = []): Lexicon {
   const root = node();
   const everyday = new Set<string>([...language.everyday.split(/\s+/), ...Object.keys(language.numbers)]);
   const known = new Set<string>(everyday);
@@ -82,14 +84,26 @@ export function buildLexicon(language: Language): Lexicon {
     for (const text of listed(words)) add(root, known, text, sense);
   for (const [text, meant] of Object.entries(language.heard))
     add(root, known, text, { says: "heard", meant });
+  const leaning = new Map(Object.entries(language.leaning));
+  const shy = new Set(listed(language.shy));
+  for (const { phrase, attribute } of learned) {
+    const words = cutWords(phrase).flatMap(({ text }) => (text === "" ? [] : [text]));
+    if (words.length === 0 || words.length > LONGEST_PHRASE) continue;
+    const text = words.join(" ");
+    shy.delete(text);
+    leaning.delete(text);
+    flavourWords.delete(text);
+    if (attribute !== "nothing" && words.length === 1) flavourWords.add(text);
+    learn(root, known, text, attribute);
+  }
   let slips: Slips | null = null;
   return {
     root,
     language,
-    leaning: new Map(Object.entries(language.leaning)),
+    leaning,
     tails: new Set(listed(language.tails)),
     ownTails: new Set(listed(language.ownTails)),
-    shy: new Set(listed(language.shy)),
+    shy,
     known,
     everyday,
     get slips() {
@@ -100,7 +114,28 @@ export function buildLexicon(language: Language): Lexicon {
   };
 }
 
-function add(root: Node, known: Set<string>, text: string, sense: Sense): void {
+/** What a household means by a phrase, in place of the flavour that it is to others. */
+function learn(root: Node, known: Set<string>, text: string, attribute: string): void {
+  const phrase = add(
+    root,
+    known,
+    text,
+    attribute === "nothing"
+      ? { says: "idiom" }
+      : { says: "flavour", attributes: [attribute], strength: null },
+  );
+  const sense = phrase.senses.pop() as Sense;
+  const others = phrase.senses.filter(
+    ({ says }) => says !== "flavour" && says !== "heard" && says !== sense.says,
+  );
+  const senses = [sense, ...others];
+  phrase.senses.splice(0, Infinity, ...senses);
+  delete phrase.by.flavour;
+  delete phrase.by.heard;
+  phrase.by[sense.says] = sense;
+}
+
+function add(root: Node, known: Set<string>, text: string, sense: Sense): Phrase {
   let at = root;
   for (const word of text.split(" ")) {
     known.add(word);
@@ -111,4 +146,5 @@ function add(root: Node, known: Set<string>, text: string, sense: Sense): void {
   at.phrase ??= { words: text, senses: [], by: {} };
   at.phrase.senses.push(sense);
   at.phrase.by[sense.says] ??= sense;
+  return at.phrase;
 }
