@@ -68,6 +68,7 @@ export const printTasterFinding = (found: TasterFinding): string =>
     lines(found.repeats?.sentence, found.orders?.sentence),
     printApart(found.apart),
     printWords(found.words),
+    printGaps(found.wordGaps),
     columns(
       found.guesses,
       [
@@ -116,6 +117,19 @@ const printWords = (words: RecipeFinding["words"]): string | null =>
   words === null || words.words.length === 0
     ? null
     : `Words: ${words.words.map(({ word, here, elsewhere }) => `${word} in ${here} of ${words.glasses} glasses, elsewhere in ${elsewhere} of ${words.otherGlasses}`).join("; ")}. ${words.said}`;
+
+function printGaps(found: TasterFinding["wordGaps"]): string | null {
+  if (found === null) return null;
+  const { flights, glasses, otherGlasses, others } = found;
+  return lines(
+    `Blind spots: ${found.missedSaid}.`,
+    ...found.missed.map(({ sentence }) => sentence),
+    `Words of their own: ${found.aloneSaid}.`,
+    ...found.alone.map(({ sentence }) => sentence),
+    found.amountSaid,
+    `${plural(glasses, "glass", "glasses")} beside ${otherGlasses} of ${plural(others, "other taster")} in ${plural(flights, "flight")}; ${found.method}.`,
+  );
+}
 
 const printFlights = (flights: RecipeFinding["flights"]): string =>
   columns(

@@ -68,3 +68,4 @@ export {
   betterWords,
   shownProbability,
 } from "./belief-words.ts";
+export { type SaidSheet, type WordGap, type WordGaps, wordGaps } from "./word-gaps.ts";

@@ -210,6 +210,7 @@ export {
   TasterFinding,
   WeighedFlight,
   WhiskeyFinding,
+  WordGapsFound,
   WordsFound,
   WorthsFound,
 } from "./weighed.ts";

@@ -127,6 +127,43 @@ export const WordsFound = z.object({
 });
 export type WordsFound = z.infer<typeof WordsFound>;
 
+const WordGap = z.object({
+  /** Core's attribute. */
+  kind: z.string(),
+  label: z.string(),
+  /** The commonest of its words on these sheets. */
+  words: z.array(z.string()),
+  /** Glasses it was written of: by this taster, and by the others, each taster's glass by itself. */
+  own: z.int(),
+  others: z.int(),
+  /** How many of the others wrote it. */
+  othersWho: z.int(),
+  /** Two-sided, exact. */
+  p: z.number(),
+  /** Made good for all kinds that could have shown a gap (Holm); null: too few to tell. */
+  pTogether: z.number().nullable(),
+  sentence: z.string(),
+});
+
+/** Kinds of words that one taster leaves out where the others at the table write them of the same glasses, and those they alone write. */
+export const WordGapsFound = z.object({
+  flights: z.int(),
+  /** Glasses compared: this taster's, and those of the others. */
+  glasses: z.int(),
+  otherGlasses: z.int(),
+  others: z.int(),
+  /** Kinds that could have shown a gap. */
+  looked: z.int(),
+  missed: z.array(WordGap),
+  alone: z.array(WordGap),
+  missedSaid: z.string(),
+  aloneSaid: z.string(),
+  /** Whether they write more or less altogether. */
+  amountSaid: z.string(),
+  method: z.string(),
+});
+export type WordGapsFound = z.infer<typeof WordGapsFound>;
+
 /** Scores of 0 to 100: each taster's mean is one value. */
 export const ScoresFound = z.object({
   mean: z.number(),
@@ -257,6 +294,8 @@ export const TasterFinding = z.object({
   mixUps: MixUpsFound.nullable(),
   apart: z.array(ApartFound),
   words: WordsFound.nullable(),
+  /** Blind spots, and words of their own; null where nobody else wrote of the same glasses. */
+  wordGaps: WordGapsFound.nullable(),
   canTell: z.array(z.string()),
   cannotTell: z.array(z.string()),
 });

@@ -11,6 +11,7 @@ import { EvidencePage } from "./evidence-page.tsx";
 import { MixUpsSection } from "./mix-ups-section.tsx";
 import { RestsOn } from "./rests-on.tsx";
 import { Said } from "./said.tsx";
+import { WordGapsSection } from "./word-gaps-section.tsx";
 import { WordsSection } from "./words-section.tsx";
 
 /** One taster over time: what they have shown, and what not. */
@@ -58,6 +59,7 @@ export default function TasterFindingPage({ params }: ScreenProps) {
             elsewhere="by the others at the table"
             name="taster"
           />
+          <WordGapsSection found={found.wordGaps} name={found.name} />
           <RestsOn flights={found.flights} household={household} />
         </>
       )}

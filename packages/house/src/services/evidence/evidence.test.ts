@@ -150,6 +150,8 @@ eachDatabase((database) => {
       const page = await house.client("getWhiskeyFinding", { at });
       expect(page.words).toMatchObject({ glasses: 3, words: [{ word: "marzipan", here: 3, elsewhere: 0 }] });
       expect(page.words?.said).toContain("not tested");
+      // Of a glass that says "water" alone something was written, and no word of the vocabulary.
+      expect(page.words).toMatchObject({ otherGlasses: 5 });
       // All scored 70: no interval is made of that, and it says why.
       expect(page.scores).toMatchObject({ mean: 70, low: null, high: null, tasters: 2, scores: 3 });
       expect(page.scores?.sentence).toContain("no certainty");
@@ -158,6 +160,59 @@ eachDatabase((database) => {
       expect(one.guesses.map(({ guessed, right, byLuck }) => [guessed, right, byLuck])).toEqual([[3, 1, 1]]);
       expect(one.cannotTell).toEqual([
         "Has not shown to name glasses better than luck: 1 of 3 right (p = 1, allowing for all 2 tasters looked at).",
+      ]);
+    });
+
+    test("W10 blind spots and own words of the same glasses: too few, then shown, with every kind paid for", async () => {
+      await using house = await temporaryHouse(database);
+      const shelf = await eveningShelf(house.client, { whiskeys: 3, tasters: 4 });
+      const [first = "", second = ""] = shelf.tasterIds;
+      const of = (taster: string) =>
+        house.client("getTasterFinding", { at: { household: shelf.household, taster } });
+      // The oranges are one kind, by whichever word; smoke that is not there is none.
+      const words = ["No smoke. Leather", "Oranges", "orange peel, smoky", "Lemon"];
+      const once = () =>
+        evening(
+          shelf,
+          [0, 1, 2],
+          words.map((word) => ({ word })),
+        );
+      await once();
+      const { wordGaps: one } = await of(first);
+      expect(one).toMatchObject({ flights: 1, glasses: 3, otherGlasses: 9, others: 3, looked: 0 });
+      expect(one?.missed.map(({ kind, own, others, othersWho }) => [kind, own, others, othersWho])).toEqual([
+        ["fruit.citrus", 0, 3, 3],
+        ["smoke.smoke", 0, 1, 1],
+      ]);
+      expect(one?.missed[0]?.sentence).toBe(
+        "Citrus: Taster 1 in 0 of 3 glasses, the others in 3 of 9: too few to tell (the widest gap that these sheets could show has p = 0.5).",
+      );
+      expect(one?.alone).toMatchObject([
+        { kind: "earth.leather-and-leaf", own: 1, others: 0, pTogether: null },
+      ]);
+      expect(one?.missedSaid).toMatch(/^Too few sheets to tell/);
+      for (let n = 1; n < 5; n += 1) await once();
+      const { wordGaps: five, cannotTell } = await of(first);
+      // Of 4 sheets a table one is without citrus: (1/4)^5, twice, and three kinds are paid for.
+      const p = 2 / 4 ** 5;
+      expect(five?.looked).toBe(3);
+      expect(five?.missed[0]).toMatchObject({
+        kind: "fruit.citrus",
+        words: ["lemon", "orange", "orange peel"],
+        own: 0,
+        others: 15,
+        p: expect.closeTo(p, 12),
+        pTogether: expect.closeTo(3 * p, 12),
+      });
+      expect(five?.missedSaid).toBe(
+        "Citrus is left out by Taster 1, more than luck would have it (p = 0.0059, allowing for all 3 kinds looked at)",
+      );
+      expect(five?.aloneSaid).toMatch(/^Leather and leaf is Taster 1's own/);
+      expect(cannotTell).toContainEqual(expect.stringMatching(/^Leaves out citrus/));
+      // Another taster leaves out nothing that is clear of luck.
+      expect((await of(second)).wordGaps?.missed.map(({ pTogether }) => (pTogether ?? 1) < 0.05)).toEqual([
+        false,
+        false,
       ]);
     });
   });

@@ -3,7 +3,7 @@ import type { DiscriminationMethod, QuestionId } from "../../protocol/index.ts";
 import { foundSets } from "../findings/index.ts";
 import { asksOf, designOf, questionOf, setsOf } from "../flights/index.ts";
 import type { FlightKey, FlightRow, SheetRow } from "../rows.ts";
-import { wordsIn } from "./words-in.ts";
+import { type WrittenWords, writtenWords } from "./written-words.ts";
 
 /** One order of glasses, by glass number, with the order they were served in. */
 export interface Placed {
@@ -21,8 +21,8 @@ export interface SheetEvidence {
   /** Name guessed at each place of the order; null for none. Empty where no guess was asked. */
   readonly guesses: readonly (string | null)[];
   readonly scores: readonly (number | null)[];
-  /** Words of the notes at each place. */
-  readonly words: readonly (readonly string[])[];
+  /** What was written at each place; null where nothing was. Read when it is first asked for: most pages need no words. */
+  readonly written: () => readonly (WrittenWords | null)[];
 }
 
 export interface SetsEvidence {
@@ -71,6 +71,7 @@ function sheetEvidence(flight: FlightRow, key: FlightKey, sheet: SheetRow): Shee
       },
     ];
   });
+  let written: readonly (WrittenWords | null)[] | null = null;
   const notesOf = (code: string) => sheet.notes.find((notes) => notes.code === code);
   return {
     sheetId: sheet.id,
@@ -81,10 +82,10 @@ function sheetEvidence(flight: FlightRow, key: FlightKey, sheet: SheetRow): Shee
       ? sheet.order.map((code) => sheet.guesses.find((guess) => guess.code === code)?.nameId ?? null)
       : [],
     scores: sheet.order.map((code) => notesOf(code)?.score ?? null),
-    words: sheet.order.map((code) => {
-      const notes = notesOf(code);
-      return notes === undefined ? [] : wordsIn([notes.first, notes.second].flatMap(Object.values<string>));
-    }),
+    written: () => {
+      written ??= sheet.order.map((code) => writtenWords(sheet, code));
+      return written;
+    },
   };
 }
 

@@ -20,9 +20,10 @@ interface Table {
 
 /** Words that two tasters or more used, and that were not said of every glass; of tasters with notes on every glass. */
 function tableOf({ sheets, glasses }: FlightEvidence): Table | null {
-  const own = sheets.filter(
-    ({ order, words }) => order.length === glasses.length && words.every((all) => all.length > 0),
-  );
+  const own = sheets.flatMap(({ order, written }) => {
+    const words = written().flatMap((one) => (one === null ? [] : [one.words]));
+    return order.length === glasses.length && words.length === order.length ? [{ order, words }] : [];
+  });
   if (own.length < FEWEST_TASTERS || glasses.length < 3) return null;
   const at = own.map(({ order, words }) =>
     glasses.map((_, glass) => new Set(words[order.indexOf(glass)] ?? [])),

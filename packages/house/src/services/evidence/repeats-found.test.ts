@@ -20,7 +20,7 @@ const flight = (number: number, ranking: readonly (readonly number[])[]): Flight
       placed: [{ ranking, served: [0, 1, 2, 3, 4] }],
       guesses: [],
       scores: [],
-      words: [],
+      written: () => [],
     },
   ],
   sets: null,

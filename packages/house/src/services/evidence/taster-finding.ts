@@ -9,6 +9,7 @@ import type { FlightEvidence } from "./flight-evidence.ts";
 import { knownFound } from "./known-found.ts";
 import { mixUpsFound, namedSheets } from "./mix-ups-found.ts";
 import { ordersFound, repeatsFound, tooFewPairs } from "./repeats-found.ts";
+import { wordGapsFound } from "./word-gaps-found.ts";
 import { wordsFound } from "./words-found.ts";
 
 /** Flights with guesses below which a drift is not looked for: of 4 even every one in order has p = 2/4!, 0.083. */
@@ -45,7 +46,8 @@ export function tasterFinding(
       byLuck: law.mean,
     };
   });
-  const found = { known, mixUps, repeats, orders, apart };
+  const wordGaps = wordGapsFound(house, taster, flights);
+  const found = { known, mixUps, repeats, orders, apart, wordGaps };
   return {
     tasterId: taster.id,
     name: taster.name,
@@ -59,7 +61,7 @@ export function tasterFinding(
   };
 }
 
-type Found = Pick<TasterFinding, "known" | "mixUps" | "repeats" | "orders" | "apart">;
+type Found = Pick<TasterFinding, "known" | "mixUps" | "repeats" | "orders" | "apart" | "wordGaps">;
 
 function driftOf(guesses: TasterFinding["guesses"]): TasterFinding["drift"] {
   if (guesses.length < FEWEST_FOR_DRIFT) return null;
@@ -81,7 +83,7 @@ function driftOf(guesses: TasterFinding["guesses"]): TasterFinding["drift"] {
 }
 
 function tells(
-  { known, mixUps, repeats, orders, apart }: Found,
+  { known, mixUps, repeats, orders, apart, wordGaps }: Found,
   tasters: number,
 ): Pick<TasterFinding, "canTell" | "cannotTell"> {
   const [canTell, cannotTell]: [string[], string[]] = [[], []];
@@ -105,6 +107,12 @@ function tells(
     if (pTogether < CLEAR)
       cannotTell.push(
         `Takes ${label.get(one) ?? ""} and ${label.get(other) ?? ""} for each other (${shownP(pTogether)}).`,
+      );
+  }
+  for (const { label, pTogether } of wordGaps?.missed ?? []) {
+    if (pTogether !== null && pTogether < CLEAR)
+      cannotTell.push(
+        `Leaves out ${label}, which the others write of in the same glasses (${shownP(pTogether)}, allowing for all ${wordGaps?.looked} kinds of words looked at).`,
       );
   }
   const tooFew = repeats !== null && repeats.leastP >= CLEAR;

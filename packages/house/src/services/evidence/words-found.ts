@@ -5,7 +5,7 @@ import type { FlightEvidence, SheetEvidence } from "./flight-evidence.ts";
 const MOST_WORDS = 8;
 const LEAST_SAID = 2;
 
-/** W7: words said of some glasses more than of the others, counted once a glass and not tested; null where none were. */
+/** W7: words of the vocabulary said of some glasses more than of the others, counted once a glass and not tested; null where none were. */
 export function wordsFound(
   flights: readonly FlightEvidence[],
   isHere: (nameId: string, sheet: SheetEvidence) => boolean,
@@ -15,8 +15,8 @@ export function wordsFound(
   for (const flight of flights) {
     for (const sheet of flight.sheets) {
       sheet.order.forEach((glass, i) => {
-        const words = sheet.words[i] ?? [];
-        if (words.length === 0) return;
+        const words = sheet.written()[i]?.words;
+        if (words === undefined) return;
         const own = isHere(flight.glasses[glass]?.nameId ?? "", sheet);
         glasses[own ? "here" : "elsewhere"] += 1;
         const counts = own ? here : elsewhere;
