@@ -1,12 +1,24 @@
 import { createApp } from "./http/index.ts";
 import type { Door } from "./protocol/index.ts";
-import { countsHandlers, noteHandlers, reckonHandlers, searchHandlers } from "./services/index.ts";
+import {
+  countsHandlers,
+  noteHandlers,
+  oakHandlers,
+  reckonHandlers,
+  searchHandlers,
+} from "./services/index.ts";
 
 /**
  * The same door as a house's, for the sums alone: no household, no store, nothing to open or close. The command line
  * reckons through it, so that a sum says there what it says anywhere.
  */
 export function openReckoner(): Door {
-  const app = createApp(null, { ...reckonHandlers, ...searchHandlers, ...countsHandlers, ...noteHandlers });
+  const app = createApp(null, {
+    ...reckonHandlers,
+    ...searchHandlers,
+    ...countsHandlers,
+    ...noteHandlers,
+    ...oakHandlers,
+  });
   return async (request) => app.fetch(request);
 }

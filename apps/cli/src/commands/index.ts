@@ -32,6 +32,7 @@ import { householdRestore } from "./household/restore.ts";
 import { householdShow } from "./household/show.ts";
 import { tasterAdd, tasterList, tasterRename } from "./household/tasters.ts";
 import { read } from "./note/read.ts";
+import { oak } from "./oak/oak.ts";
 import { recipeAdd, recipeRevise } from "./recipe/add.ts";
 import { recipeList } from "./recipe/list.ts";
 import { recipePreview } from "./recipe/preview.ts";
@@ -74,6 +75,7 @@ export const commands: readonly Command[] = [
   density,
   temperature,
   convert,
+  oak,
   read,
   demoLoad,
   demoRemove,

@@ -28,6 +28,7 @@ export {
   readSlot,
   readVesselAmount,
 } from "./read-pair.ts";
+export { readArea, readPiece } from "./read-oak.ts";
 export { onlyOne } from "./only-one.ts";
 export { minorUnits } from "./read-price.ts";
 export {

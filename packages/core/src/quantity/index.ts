@@ -24,5 +24,7 @@ export type { Reading, Unreadable } from "./reading.ts";
 export { parseStrength } from "./parse-strength.ts";
 export { parseVolume } from "./parse-volume.ts";
 export { parseAmount } from "./parse-amount.ts";
+export { parseArea } from "./parse-area.ts";
+export { parseSize } from "./parse-size.ts";
 export { within } from "./within.ts";
 export { printMass, printStrength, printVolume } from "./print.ts";

@@ -33,3 +33,18 @@ export const GRAMS_IN: ReadonlyMap<string, number> = new Map([
   ...["kg", "kilogram", "kilograms"].map((u) => [u, 1000] as const),
   ...["mg", "milligram", "milligrams"].map((u) => [u, 0.001] as const),
 ]);
+
+/** Square centimetres in one unit, exact by definition (inch = 25.4 mm). */
+export const CM2_IN: ReadonlyMap<string, number> = new Map([
+  ...["", "cm2", "cm²", "cm^2", "sq cm"].map((u) => [u, 1] as const),
+  ...["mm2", "mm²", "mm^2", "sq mm"].map((u) => [u, 0.01] as const),
+  ...["dm2", "dm²", "dm^2", "sq dm"].map((u) => [u, 100] as const),
+  ...["in2", "in²", "in^2", "sq in"].map((u) => [u, 6.4516] as const),
+]);
+
+/** Centimetres in one unit, exact by definition. */
+export const CM_IN: ReadonlyMap<string, number> = new Map([
+  ["mm", 0.1],
+  ["cm", 1],
+  ["in", 2.54],
+]);

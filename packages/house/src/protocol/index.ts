@@ -106,6 +106,7 @@ export {
   SheetSet,
 } from "./question.ts";
 export { NOTE_LONGEST, NoteObservation, NoteWhere, ReadDraft, ReadResult } from "./note.ts";
+export { OakDraft, OakPiece, OakResult } from "./oak.ts";
 export { FlightRecord } from "./record.ts";
 export {
   Recipe,
@@ -214,3 +215,17 @@ export {
   WordsFound,
   WorthsFound,
 } from "./weighed.ts";
+export {
+  LearnedWord,
+  Meaning,
+  MOST_SHEET_WORDS,
+  MOST_WORDS,
+  Phrase,
+  PHRASE_LONGEST,
+  SheetWordDraft,
+  SheetWords,
+  Word,
+  WordDraft,
+  WordForget,
+  Words,
+} from "./word.ts";

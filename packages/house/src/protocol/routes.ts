@@ -48,6 +48,7 @@ import {
 } from "./joining.ts";
 import { AtGlass, GlassOpened, LiveMessage } from "./live.ts";
 import { ReadDraft, ReadResult } from "./note.ts";
+import { OakDraft, OakResult } from "./oak.ts";
 import { FlightRecord } from "./record.ts";
 import {
   Recipe,
@@ -96,6 +97,7 @@ import { BottleDraft, Transfer, TransferDraft, Vessel, VesselDraft, VesselEdit }
 import { Version } from "./fields.ts";
 import { League, RecipeFinding, TasterFinding, WeighedFlight, WhiskeyFinding } from "./weighed.ts";
 import { Whiskey, WhiskeyDraft, WhiskeyEdit } from "./whiskey.ts";
+import { SheetWordDraft, SheetWords, Word, WordDraft, WordForget, Words } from "./word.ts";
 
 export type Method = "GET" | "POST" | "PATCH" | "DELETE";
 type Shape = z.ZodType | null;
@@ -337,9 +339,41 @@ export const routes = {
     { body: CouldShowDraft, answer: CouldShowAnswer },
   ),
 
+  oakDose: route(
+    "POST",
+    "/api/oak",
+    "How much wood there is to a litre, against a 200 L cask, and what it soaks up.",
+    {
+      body: OakDraft,
+      answer: OakResult,
+    },
+  ),
+
   readNote: route("POST", "/api/read", "What a tasting note says, and its profile; nothing is kept.", {
     body: ReadDraft,
     answer: ReadResult,
+  }),
+
+  readNoteHere: route("POST", `${H}/read`, "The same, by the household's own words.", {
+    body: ReadDraft,
+    answer: ReadResult,
+  }),
+  listWords: route(
+    "GET",
+    `${H}/words`,
+    "The household's own words: what is meant by them, and who taught them.",
+    {
+      answer: Words,
+    },
+  ),
+  teachWord: route("POST", `${H}/words`, "Say what is meant by a phrase, or that it is no flavour.", {
+    body: WordDraft,
+    answer: Word,
+    status: 201,
+  }),
+  forgetWord: route("POST", `${H}/words/forget`, "Forget a phrase: it is read as anybody would.", {
+    body: WordForget,
+    answer: Word,
   }),
 
   listHouseholds: route("GET", "/api/households", "The households of this house.", {
@@ -551,6 +585,17 @@ export const routes = {
     token: "taster or revealed",
     opens: AT_THE_TABLE,
   }),
+  getSheetWords: route("GET", `${F}/sheets/:sheet/words`, "The words a sheet is read by.", {
+    answer: SheetWords,
+    token: "taster or revealed",
+    opens: AT_THE_TABLE,
+  }),
+  teachAtSheet: route(
+    "POST",
+    `${F}/sheets/:sheet/words`,
+    "Say on a sheet what is meant by a phrase; it is the sheet's own until the reveal.",
+    { body: SheetWordDraft, answer: SheetWords, status: 201, token: "taster", opens: ["taster"] },
+  ),
   atGlass: route("POST", `${F}/sheets/:sheet/at`, "Which glass is in hand, by its position.", {
     body: AtGlass,
     token: "taster",

@@ -17,7 +17,9 @@ import type { Handlers, StreamHandlers } from "./handler.ts";
 import { healthHandlers } from "./health.ts";
 import { householdHandlers, nextHandlers, tasterHandlers } from "./household/index.ts";
 import { followHandlers, joinHandlers, openJoiningHandlers, watchHandlers } from "./joining/index.ts";
-import { noteHandlers } from "./notes/index.ts";
+import { noteHandlers, noteHereHandlers } from "./notes/index.ts";
+import { oakHandlers } from "./oak/index.ts";
+import { sheetWordHandlers, wordHandlers } from "./words/index.ts";
 import { previewHandlers, recipeHandlers } from "./recipes/index.ts";
 import { reckonHandlers } from "./reckon/index.ts";
 import { searchHandlers, shelfSearchHandlers } from "./search/index.ts";
@@ -29,8 +31,12 @@ export const allHandlers: Handlers = {
   ...healthHandlers,
   ...reckonHandlers,
   ...noteHandlers,
+  ...noteHereHandlers,
+  ...wordHandlers,
+  ...sheetWordHandlers,
   ...searchHandlers,
   ...countsHandlers,
+  ...oakHandlers,
   ...shelfSearchHandlers,
   ...householdHandlers,
   ...demoHandlers,

@@ -14,6 +14,7 @@ export { countsHandlers } from "./counts/index.ts";
 export { allHandlers, allStreams } from "./handlers.ts";
 export { hubOf } from "./live/index.ts";
 export { noteHandlers } from "./notes/index.ts";
+export { oakHandlers } from "./oak/index.ts";
 export { newId } from "./ids.ts";
 export type {
   Clock,

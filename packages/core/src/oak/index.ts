@@ -1,0 +1,12 @@
+export { pieceGeometry } from "./piece-geometry.ts";
+export type { PieceGeometry } from "./piece-geometry.ts";
+export type { Block, Chips, Piece, Spiral } from "./piece.ts";
+export { areaAsInCask, caskAreaPerLitre } from "./cask-area.ts";
+export type { CaskArea } from "./cask-area.ts";
+export { oakDose } from "./dose.ts";
+export type { Dose } from "./dose.ts";
+export { soakedUp } from "./soaked-up.ts";
+export type { OakGrams, SoakedUp } from "./soaked-up.ts";
+export { CASK, OAK_DENSITY } from "./oak.data.ts";
+export type { Known } from "./oak.data.ts";
+export { OAK_CAUTIONS, OAK_NOT_KNOWN } from "./words.data.ts";

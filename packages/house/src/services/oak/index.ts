@@ -1,0 +1,1 @@
+export { oakHandlers } from "./handlers.ts";
