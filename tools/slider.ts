@@ -63,9 +63,9 @@ try {
     `${version}, slowed ${SLOWED} times, 60 whiskeys x 24 attributes, 4 bottles, 12 parts, the 20 closest`,
   );
   console.log(
-    "| size | moves | first word median / worst, ms | proven median / worst, ms | search itself, worst, ms | longest task, ms | its processor time at most, ms | |",
+    "| size | moves | first word median / 95th / worst, ms | within 200 ms | proven median / 95th / worst, ms | search itself, worst, ms | longest task, ms | its processor time at most, ms | |",
   );
-  console.log("| --- | ---: | ---: | ---: | ---: | ---: | ---: | --- |");
+  console.log("| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: | --- |");
   for (const size of [
     { width: 390, height: 844 },
     { width: 1280, height: 800 },
@@ -87,10 +87,12 @@ try {
     const longest = Math.max(0, ...tasks);
     const kept = longest <= LONGEST_TASK_MS && Math.max(...first) <= LATEST_MS && first.length >= STEPS;
     if (!kept) missed += 1;
-    const pair = (values: readonly number[]): string =>
-      `${quantile(values, 0.5).toFixed(0)} / ${Math.max(...values).toFixed(0)}`;
+    const three = (values: readonly number[]): string =>
+      [quantile(values, 0.5), quantile(values, 0.95), Math.max(...values)]
+        .map((ms) => ms.toFixed(0))
+        .join(" / ");
     console.log(
-      `| ${size.width} x ${size.height} | ${first.length} | ${pair(first)} | ${pair(proven)} | ${Math.max(0, ...searched).toFixed(0)} | ${longest === 0 ? "none over 50" : longest.toFixed(0)} | ${longestOwn.toFixed(0)} | ${kept ? "kept" : "MISSED"} |`,
+      `| ${size.width} x ${size.height} | ${first.length} | ${three(first)} | ${((100 * first.filter((ms) => ms <= LATEST_MS).length) / first.length).toFixed(0)} % | ${three(proven)} | ${Math.max(0, ...searched).toFixed(0)} | ${longest === 0 ? "none over 50" : longest.toFixed(0)} | ${longestOwn.toFixed(0)} | ${kept ? "kept" : "MISSED"} |`,
     );
     await page.close();
   }

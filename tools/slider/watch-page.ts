@@ -55,12 +55,20 @@ export function watchPage(): void {
   }
   // Taken by its name: it is given its worker below.
   const send = Reflect.get(Worker.prototype, "postMessage") as (...all: readonly unknown[]) => void;
+  const heard = new WeakSet<Worker>();
+  const hear = ({
+    data,
+  }: MessageEvent<{ readonly told?: { readonly done: boolean; readonly tookMs: number } }>) => {
+    if (data.told?.done === true) watched.searched.push(data.told.tookMs);
+  };
   Worker.prototype.postMessage = function postMessage(
     this: Worker,
     message: { readonly turn?: number },
     ...others: readonly unknown[]
   ) {
     heed(dots.takeRecords());
+    if (!heard.has(this)) this.addEventListener("message", hear);
+    heard.add(this);
     if (message.turn !== undefined) for (const move of moves) move.turn ??= message.turn;
     Reflect.apply(send, this, [message, ...others]);
   };
@@ -82,7 +90,6 @@ export function watchPage(): void {
     for (const move of fresh) move.seen = true;
     if (done) {
       moves = moves.filter((move) => !answered.includes(move));
-      watched.searched.push(Number(best.querySelector(".closest-took")?.textContent ?? 0));
     }
     drawn((at) => {
       for (const move of fresh) watched.first.push(at - move.at);

@@ -81,10 +81,19 @@ test("a search in slices ends with core's own list, and says nothing is proven b
   let ticks = 0;
   // A clock that is a whole slice further at every look: each slice does the least it can.
   const searching = new Searching(7, asked, 20, () => (ticks += 100));
-  const first = searching.slice(50);
-  let last = first;
-  for (let n = 0; n < 10_000 && !last.done; n += 1) last = searching.slice(50);
+  searching.slice(50);
+  expect(searching.told().done).toBe(searching.done);
+  for (let n = 0; n < 10_000 && !searching.done; n += 1) searching.slice(50);
+  const last = searching.found();
   expect(last.done).toBe(true);
+  expect(searching.told()).toEqual({
+    turn: 7,
+    done: true,
+    best: last.recipes[0],
+    gap: last.gap,
+    nodes: last.nodes,
+    tookMs: last.tookMs,
+  });
   expect(last.turn).toBe(7);
   const whole = search(asked, 20);
   expect(last.recipes.map(({ parts, distance }) => ({ parts, distance }))).toEqual(
@@ -94,26 +103,17 @@ test("a search in slices ends with core's own list, and says nothing is proven b
 });
 
 test("proven is said of a finished search only", () => {
-  const found = {
-    turn: 1,
-    done: false,
-    recipes: [],
-    gap: 0,
-    nodes: 1,
-    unknown: [],
-    alike: [],
-    unlike: [],
-    tookMs: 1,
-  };
-  const [recipe] = new Searching(1, problem(), 1, () => 0).slice(1).recipes;
-  if (recipe === undefined) throw new Error("the test requires a recipe, got none");
+  const searching = new Searching(1, problem(), 1, () => 0);
+  searching.slice(1);
+  const found = searching.told();
+  expect(found.best).not.toBeNull();
   const words = (change: object, state: "searching" | "done" | "stopped", current = true): string =>
-    proofWords({ found: { ...found, recipes: [recipe], ...change }, current, state }, false);
+    proofWords({ told: { ...found, done: false, ...change }, current, state }, false);
   expect(words({ gap: 0 }, "searching")).toBe("Within less than 0.01 of the best possible, still looking.");
   expect(words({ gap: 0.031 }, "stopped")).toBe("Within 0.03 of the best possible, stopped.");
   expect(words({ done: true }, "done")).toBe("Proven: nothing closer keeps your rules.");
   expect(words({ done: true }, "searching", false)).toBe("Looking …");
-  expect(words({ done: true, recipes: [] }, "done")).toBe("No recipe keeps all your rules: proven.");
+  expect(words({ done: true, best: null }, "done")).toBe("No recipe keeps all your rules: proven.");
 });
 
 test("profiles tasted at one strength mix by alcohol, others by what is poured", () => {

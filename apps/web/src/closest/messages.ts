@@ -18,22 +18,32 @@ export interface Shown extends Omit<FoundRecipe, "predicted"> {
   readonly expected: number;
 }
 
-/** What a search knows at one moment. */
-export interface Found {
+/** What is told at once: the closest, and how sure that is. Small, as a page that draws it while a finger moves has little time. */
+export interface Told {
   /** Which question this answers. */
   readonly turn: number;
   readonly done: boolean;
-  readonly recipes: readonly Shown[];
+  /** null: nothing keeps the rules, or nothing is found yet. */
+  readonly best: Shown | null;
   readonly gap: number;
   readonly nodes: number;
+  /** What the search took so far, in ms of the worker's own time. */
+  readonly tookMs: number;
+}
+
+/** All that a search knows at one moment: it follows once nothing new is asked for a while. */
+export interface Found extends Told {
+  readonly recipes: readonly Shown[];
   readonly unknown: SearchResult["unknown"];
   /** Those the first cannot be told from on what is known, itself among them, by their keys; none until the search is done. */
   readonly alike: readonly string[];
   /** Those that are unlike the ones before them in a quarter of the glass at least, by their keys. */
   readonly unlike: readonly string[];
-  /** What the search took so far, in ms of the worker's own time. */
-  readonly tookMs: number;
 }
+
+export type FromSearch =
+  | { readonly kind: "told"; readonly told: Told }
+  | { readonly kind: "found"; readonly found: Found };
 
 export type ToSearch =
   | {

@@ -5,20 +5,20 @@ export const printDistance = (distance: number): string => distance.toFixed(2);
 
 /** How sure the list is, in a sentence. "Proven" is said of a finished search only. */
 export function proofWords(
-  { found, current, state }: Pick<Seeking, "found" | "current" | "state">,
+  { told, current, state }: Pick<Seeking, "told" | "current" | "state">,
   besides: boolean,
 ): string {
   if (state === "nothing asked") return "Say what you are after, and what comes closest shows here.";
   if (state === "broken") return "The search could not be run in this browser.";
-  if (found === null || !current) return "Looking …";
-  if (found.done) {
-    if (found.recipes.length === 0) return "No recipe keeps all your rules: proven.";
+  if (told === null || !current) return "Looking …";
+  if (told.done) {
+    if (told.best === null) return "No recipe keeps all your rules: proven.";
     return besides
       ? "Proven: nothing better by closeness and what else you count keeps your rules."
       : "Proven: nothing closer keeps your rules.";
   }
   const tail = state === "stopped" ? "stopped" : "still looking";
-  if (found.recipes.length === 0) return `Nothing found yet, ${tail}.`;
-  const gap = found.gap < 0.005 ? "less than 0.01" : printDistance(found.gap);
+  if (told.best === null) return `Nothing found yet, ${tail}.`;
+  const gap = told.gap < 0.005 ? "less than 0.01" : printDistance(told.gap);
   return `Within ${gap} of the best possible, ${tail}.`;
 }

@@ -7,7 +7,7 @@ import {
   type Search,
   startSearch,
 } from "@partsproof/core/blending";
-import type { Found, Shown } from "./messages.ts";
+import type { Found, Shown, Told } from "./messages.ts";
 
 /** Steps between two looks at the clock; each is mostly well below a millisecond. */
 const STEPS = 8;
@@ -34,35 +34,50 @@ export class Searching {
   }
 
   /** Goes on for about so many milliseconds, at least one step. */
-  slice(ms: number): Found {
+  slice(ms: number): void {
     const began = this.#now();
     do this.done = this.#search.step(STEPS).done;
     while (!this.done && this.#now() - began < ms);
-    const { recipes, gap, nodes, unknown } = this.#search.result();
-    const attributes = Object.keys(this.#problem.target.profile);
-    const shown = recipes.map(
-      (recipe): Shown => ({
-        ...recipe,
-        predicted: Float64Array.from(attributes, (attribute) => recipe.predicted[attribute] ?? Number.NaN),
-        key: recipe.parts.map(({ id, parts }) => `${parts} ${id}`).join(" "),
-        expected: expectedDistance(this.#problem, recipe),
-      }),
-    );
-    const keysOf = (some: readonly FoundRecipe[]): readonly string[] =>
-      shown.filter((_, place) => some.includes(recipes[place] as FoundRecipe)).map(({ key }) => key);
-    const alike = this.done ? keysOf(cannotTellApart(this.#problem, recipes)) : [];
-    const unlike = keysOf(diverse(this.#problem, recipes, APART));
     this.#took += this.#now() - began;
+  }
+
+  told(): Told {
+    const { recipes, gap, nodes } = this.#search.result();
+    const best = recipes[0];
     return {
       turn: this.#turn,
       done: this.done,
-      recipes: shown,
+      best: best === undefined ? null : this.#shown(best),
       gap,
       nodes,
-      unknown,
-      alike,
-      unlike,
       tookMs: this.#took,
     };
   }
+
+  found(): Found {
+    const { recipes, unknown } = this.#search.result();
+    const keysOf = (some: readonly FoundRecipe[]): readonly string[] =>
+      recipes.filter((one) => some.includes(one)).map(keyOf);
+    return {
+      ...this.told(),
+      recipes: recipes.map((recipe) => this.#shown(recipe)),
+      unknown,
+      alike: this.done ? keysOf(cannotTellApart(this.#problem, recipes)) : [],
+      unlike: keysOf(diverse(this.#problem, recipes, APART)),
+    };
+  }
+
+  #shown(recipe: FoundRecipe): Shown {
+    return {
+      ...recipe,
+      predicted: Float64Array.from(
+        Object.keys(this.#problem.target.profile),
+        (attribute) => recipe.predicted[attribute] ?? Number.NaN,
+      ),
+      key: keyOf(recipe),
+      expected: expectedDistance(this.#problem, recipe),
+    };
+  }
 }
+
+const keyOf = ({ parts }: FoundRecipe): string => parts.map(({ id, parts: of }) => `${of} ${id}`).join(" ");

@@ -1,16 +1,19 @@
 import type { Problem } from "@partsproof/core/blending";
-import { useCallback, useEffect, useMemo, useRef, useState } from "react";
-import type { Found, ToSearch } from "./messages.ts";
-import { useGently } from "./use-gently.ts";
+import { startTransition, useCallback, useEffect, useMemo, useRef, useState } from "react";
+import type { Found, FromSearch, Told, ToSearch } from "./messages.ts";
 
 /** So many recipes are sought. */
 export const TOP = 20;
 
 export interface Seeking {
-  /** The newest that is known, perhaps of the question before; null before anything is. */
+  /** The closest that is known, perhaps of the question before; null before anything is. */
+  readonly told: Told | null;
+  /** The whole list, which follows `told` once nothing new is asked for a while. */
   readonly found: Found | null;
-  /** Whether `found` answers what is asked now. */
+  /** Whether `told` answers what is asked now. */
   readonly current: boolean;
+  /** Whether `found` does. */
+  readonly listed: boolean;
   readonly state: "nothing asked" | "searching" | "done" | "stopped" | "broken";
   readonly stop: () => void;
   readonly goOn: () => void;
@@ -30,7 +33,8 @@ export function useSearch(problem: Problem | null): Seeking {
   const waiting = useRef<Problem | null>(null);
   const sent = useRef<Problem["whiskeys"] | null>(null);
   const [turns] = useState(() => new WeakMap<Problem, number>());
-  const { state: found, setGently: setFound } = useGently<Found | null>(null);
+  const [told, setTold] = useState<Told | null>(null);
+  const [found, setFound] = useState<Found | null>(null);
   const [stoppedAt, setStoppedAt] = useState<Problem | null>(null);
   const [broken, setBroken] = useState(false);
 
@@ -63,9 +67,14 @@ export function useSearch(problem: Problem | null): Seeking {
     waiting.current = null;
     sent.current = null;
     unheard.current = false;
-    own.addEventListener("message", ({ data }: MessageEvent<Found>) => {
-      if (data.turn === turn.current) unheard.current = false;
-      setFound(() => data);
+    own.addEventListener("message", ({ data }: MessageEvent<FromSearch>) => {
+      if (data.kind === "found") {
+        // Large: drawn bit by bit.
+        startTransition(() => setFound(data.found));
+        return;
+      }
+      if (data.told.turn === turn.current) unheard.current = false;
+      setTold(data.told);
       if (!unheard.current && waiting.current !== null) ask(waiting.current);
     });
     own.addEventListener("error", () => {
@@ -76,7 +85,7 @@ export function useSearch(problem: Problem | null): Seeking {
       own.terminate();
       worker.current = null;
     };
-  }, [ask, setFound]);
+  }, [ask]);
 
   const seek = useCallback(
     (next: Problem | null): void => {
@@ -103,15 +112,17 @@ export function useSearch(problem: Problem | null): Seeking {
   }, [problem, ask]);
 
   // While a control moves, an answer may be to something newer than what the page has drawn.
-  const current =
-    found !== null && problem !== null && found.turn >= (turns.get(problem) ?? Number.POSITIVE_INFINITY);
+  const sought =
+    problem === null ? Number.POSITIVE_INFINITY : (turns.get(problem) ?? Number.POSITIVE_INFINITY);
+  const current = told !== null && told.turn >= sought;
+  const listed = found !== null && found.turn >= sought;
   let state: Seeking["state"] = "searching";
   if (problem === null) state = "nothing asked";
-  else if (current && found.done) state = "done";
+  else if (current && told.done) state = "done";
   else if (stoppedAt === problem) state = "stopped";
   else if (broken) state = "broken";
   return useMemo(
-    () => ({ found, current, state, stop, goOn, seek }),
-    [found, current, state, stop, goOn, seek],
+    () => ({ told, found, current, listed, state, stop, goOn, seek }),
+    [told, found, current, listed, state, stop, goOn, seek],
   );
 }

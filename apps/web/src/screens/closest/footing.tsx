@@ -1,4 +1,5 @@
 import { NOTED_SD, type Problem } from "@partsproof/core/blending";
+import { memo } from "react";
 import { type Found, type Shelf, tastedTogetherAt } from "../../closest/index.ts";
 import { listed } from "../../figures/index.ts";
 
@@ -10,7 +11,7 @@ export interface FootingProps {
 }
 
 /** On what the distances rest. */
-export function Footing({ shelf, problem, nameOf, found }: FootingProps) {
+export const Footing = memo(function Footing({ shelf, problem, nameOf, found }: FootingProps) {
   const unknown = found?.unknown ?? [];
   const at = tastedTogetherAt(
     shelf,
@@ -45,4 +46,4 @@ export function Footing({ shelf, problem, nameOf, found }: FootingProps) {
       )}
     </details>
   );
-}
+});

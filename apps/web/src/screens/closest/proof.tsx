@@ -17,7 +17,7 @@ export interface ProofProps {
 
 /** How sure it is that nothing is closer; how far a long search is, and the way to stop it. */
 export function Proof({ seeking, unreadable, besides }: ProofProps) {
-  const { found, state } = seeking;
+  const { told, state } = seeking;
   const words = unreadable ? "Waiting for a rule that can be read." : proofWords(seeking, besides);
   const [said, setSaid] = useState("");
   useEffect(() => {
@@ -45,8 +45,8 @@ export function Proof({ seeking, unreadable, besides }: ProofProps) {
         {long && state === "searching" && <Button onClick={seeking.stop}>Stop looking</Button>}
         {state === "stopped" && <Button onClick={seeking.goOn}>Go on looking</Button>}
       </div>
-      {found !== null && seeking.current && (long || state === "stopped") && !found.done && (
-        <p className="soft small">{found.nodes.toLocaleString("en-GB")} possibilities looked into so far.</p>
+      {told !== null && seeking.current && (long || state === "stopped") && !told.done && (
+        <p className="soft small">{told.nodes.toLocaleString("en-GB")} possibilities looked into so far.</p>
       )}
     </>
   );

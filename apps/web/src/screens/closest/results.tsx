@@ -38,19 +38,19 @@ const QUIET_MS = 150;
 /** What comes closest, how sure that is, and what else could be asked of it. */
 export const Results = memo(function Results(props: ResultsProps) {
   const { seeking, problem, unreadable, aim, rules, shelf, cellar, nameOf } = props;
-  const [beside, setBeside] = useState<string | null>(null);
-  const { found, current, state } = seeking;
-  const shown = problem === null && !unreadable ? null : found;
+  const { told, found, current, listed, state } = seeking;
+  const asked = problem !== null || unreadable;
   const now = useMemo(
-    () => ({ found: shown, problem, aim, current, state }),
-    [shown, problem, aim, current, state],
+    () => ({ found: asked ? found : null, problem, aim, listed }),
+    [asked, found, problem, aim, listed],
   );
-  const quiet = useQuiet(now, shown?.turn, QUIET_MS);
-  const best = shown?.recipes[0];
+  const [beside, setBeside] = useState<string | null>(null);
+  const quiet = useQuiet(now, told?.turn, QUIET_MS, listed || problem === null);
+  const best = asked ? (told?.best ?? null) : null;
   const recipes = quiet.found?.recipes ?? [];
   const other = recipes.find(({ key }) => key === beside && key !== recipes[0]?.key);
   const counted = useMemo(() => Object.keys(quiet.problem?.target.profile ?? {}), [quiet.problem]);
-  const impossible = quiet.current && quiet.state === "done" && recipes.length === 0;
+  const impossible = quiet.listed && quiet.found?.done === true && recipes.length === 0;
   return (
     <>
       <section
@@ -58,17 +58,17 @@ export const Results = memo(function Results(props: ResultsProps) {
         aria-label="What comes closest"
         aria-busy={problem !== null && !current}
         data-state={state}
-        data-turn={shown?.turn}
+        data-turn={told?.turn}
       >
         <Proof
           seeking={seeking}
           unreadable={unreadable}
           besides={Object.values(rules.besides).some((text) => text.trim() !== "")}
         />
-        {best !== undefined && (
+        {best !== null && (
           <FoundCard recipe={best} place={0} target={aim.from} nameOf={nameOf} whiskeys={cellar.whiskeys} />
         )}
-        {best !== undefined && recipes[0] !== undefined && (
+        {best !== null && recipes[0] !== undefined && (
           <>
             <Later after={STEP_MS}>
               <AgainstAim aim={quiet.aim} best={recipes[0]} other={other} counted={counted} />
@@ -104,7 +104,7 @@ export const Results = memo(function Results(props: ResultsProps) {
           </Later>
         )}
       </div>
-      {best !== undefined && (
+      {best !== null && (
         <p className="closest-strip" aria-hidden="true">
           <span>
             <b>{printDistance(best.distance)}</b> off
