@@ -68,4 +68,12 @@ export {
   betterWords,
   shownProbability,
 } from "./belief-words.ts";
+export { type AgainstSum, type Became, mixAgainstSum } from "./mix-against-sum.ts";
+export {
+  type KnownIntensity,
+  type KnownProfile,
+  type MixedProfile,
+  mixedProfile,
+  type ProfilePart,
+} from "./mixed-profile.ts";
 export { type SaidSheet, type WordGap, type WordGaps, wordGaps } from "./word-gaps.ts";

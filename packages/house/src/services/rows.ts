@@ -218,6 +218,23 @@ export interface EntryRow extends Row {
   readonly hash: string | null;
 }
 
+/** What somebody said that they mean by a phrase. Never changed: the vocabulary is what these come to, the latest last. */
+export interface TaughtWordRow extends Row {
+  /** 1, 2, … in each household, in the order taught. */
+  readonly number: number;
+  /** Folded (core `phraseOf`). */
+  readonly phrase: string;
+  /** An attribute, or "nothing"; null where the phrase was forgotten again. */
+  readonly means: string | null;
+  /** Who taught it; null for the household itself. */
+  readonly tasterId: string | null;
+  /** The sheet it was taught on; null where it was taught in the household's own place. */
+  readonly flightId: string | null;
+  readonly sheetId: string | null;
+  /** Drawn by the device that taught it, on a sheet: sent again it is the same. */
+  readonly key: string | null;
+}
+
 /** A way into a flight that its host has opened for one role. The link and the code are kept as keyed hashes. */
 export interface JoiningRow extends Row {
   readonly flightId: string;
@@ -270,6 +287,7 @@ export interface Tables {
   readonly flightKey: FlightKeyRow;
   readonly sheet: SheetRow;
   readonly entry: EntryRow;
+  readonly taughtWord: TaughtWordRow;
   readonly joining: JoiningRow;
   readonly guest: GuestRow;
   readonly liveCount: LiveCountRow;

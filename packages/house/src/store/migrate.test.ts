@@ -47,7 +47,7 @@ const after: Readonly<
   >
 > = {
   "0001_beginning": {
-    tables: ["entry", "joining", "guest", "liveCount", "liveEvent", ...houseTableNames],
+    tables: ["entry", "taughtWord", "joining", "guest", "liveCount", "liveEvent", ...houseTableNames],
     fields: {
       taster: { guest: false },
       sheet: { ...beforeSets.sheet, entries: 0 },
@@ -56,9 +56,10 @@ const after: Readonly<
       whiskey: { profile: null },
     },
   },
-  "0002_table": { tables: [], fields: { ...beforeSets, whiskey: { profile: null } } },
-  "0003_profile": { tables: [], fields: beforeSets },
-  "0004_question": { tables: [], fields: beforeStrengths },
+  "0002_table": { tables: ["taughtWord"], fields: { ...beforeSets, whiskey: { profile: null } } },
+  "0003_profile": { tables: ["taughtWord"], fields: beforeSets },
+  "0004_question": { tables: ["taughtWord"], fields: beforeStrengths },
+  "0005_strengths": { tables: ["taughtWord"], fields: {} },
 };
 
 /** The statements of fixtures/<version>.sql, which wrote rows when that version was the newest. */
@@ -172,7 +173,7 @@ eachDatabase((database) => {
         migrate(db, database, { ...migrations, "9999_from_the_future": async () => undefined }),
       );
       await expect(openDatabase(place.place)).rejects.toThrow(
-        /store requires tables of version 0005_strengths or older, got 9999_from_the_future: a newer version/,
+        /store requires tables of version 0006_words or older, got 9999_from_the_future: a newer version/,
       );
     });
 

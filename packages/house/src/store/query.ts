@@ -11,6 +11,7 @@ type Select = SelectQueryBuilder<Database, string, StoredRow>;
 /** A `ListQuery` of whichever table. */
 interface Narrowing {
   readonly where?: Readonly<Record<string, unknown>>;
+  readonly ids?: readonly string[];
   readonly after?: string;
   readonly limit?: number;
   readonly newestFirst?: boolean;
@@ -37,6 +38,9 @@ export function narrowed(
     const stored = toStored(column.kind, value, `${table}.${field}`, database);
     rows = stored === null ? rows.where(column.name, "is", null) : rows.where(column.name, "=", stored);
   }
+  // "in ()" is no SQL of PostgreSQL; false is none there and here.
+  if (query.ids?.length === 0) rows = rows.where(sql<boolean>`1 = 0`);
+  else if (query.ids) rows = rows.where("id", "in", query.ids);
   if (query.after !== undefined) rows = rows.where("id", query.newestFirst ? "<" : ">", query.after);
   rows = rows.orderBy("id", query.newestFirst ? "desc" : "asc");
   return query.limit === undefined ? rows : rows.limit(sql.val(query.limit));

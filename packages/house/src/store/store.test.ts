@@ -143,6 +143,24 @@ eachDatabase((database) => {
       expect(byUntruth).toHaveLength(0);
     });
 
+    it("lists the rows of given ids and no others, of none none, and never another household's", async () => {
+      await addTasters(1, 4);
+      await addTasters(2, 1);
+      const list = (ids: readonly string[], name?: string) =>
+        store.transaction(async (records) => {
+          const where = name === undefined ? {} : { where: { name } };
+          const rows = await records.list("taster", id("household", 1), { ids, ...where });
+          return rows.map((row) => row.id);
+        });
+      const of = (n: number) => id("taster", 1000 + n);
+      expect(await list([of(3), of(1), of(3), id("taster", 2001), id("taster", 9)])).toStrictEqual([
+        of(1),
+        of(3),
+      ]);
+      expect(await list([of(1), of(2)], "even")).toStrictEqual([of(2)]);
+      expect(await list([])).toStrictEqual([]);
+    });
+
     it("refuses a filter without a value or of an unknown field instead of listing everything", async () => {
       await addTasters(1, 1);
       const listBy = (where: Record<string, unknown>) =>

@@ -124,6 +124,15 @@ export const tables: { readonly [N in TableName]: Fields<N> } = {
     written: "json",
     hash: "text",
   },
+  taughtWord: {
+    number: "integer",
+    phrase: "text",
+    means: "text",
+    tasterId: "id",
+    flightId: "id",
+    sheetId: "id",
+    key: "text",
+  },
   joining: {
     flightId: "id",
     role: "text",

@@ -11,8 +11,10 @@ import {
   Id,
   Instant,
   LongText,
+  Meaning,
   Money,
   NameId,
+  Phrase,
   QuestionId,
   Ranking,
   RecipeVersion,
@@ -182,9 +184,20 @@ const entry = z.strictObject({
   hash: z.string().max(64).nullable(),
 });
 
+const taughtWord = z.strictObject({
+  ...head,
+  number: z.int().min(1),
+  phrase: Phrase,
+  means: Meaning.nullable(),
+  tasterId: Id.nullable(),
+  flightId: Id.nullable(),
+  sheetId: Id.nullable(),
+  key: z.string().max(64).nullable(),
+});
+
 /**
  * The file's tables, in the order in which they are written: stored rows without the household's id, without holds
- * and without hashes of tokens. `flightKey`, `sheet` and `entry` are those of revealed flights only; the sheets of the others
+ * and without hashes of tokens. `flightKey`, `sheet` and `entry` are those of revealed flights only, `taughtWord` those taught in no flight or in one of these; the sheets of the others
  * are in `sealedSheets`, which only the house that wrote it can open.
  */
 export const archiveRows = {
@@ -198,6 +211,7 @@ export const archiveRows = {
   flightKey,
   sheet: z.strictObject(sheetFields),
   entry,
+  taughtWord,
   transfer,
   sealedSheets: z.strictObject({ flightId: Id, sealed: z.string().max(8_000_000) }),
 } as const;
@@ -208,6 +222,7 @@ export const SealedSheets = z.strictObject({
   pourerTokenHash: z.string().nullable(),
   sheets: z.array(z.strictObject({ ...sheetFields, tokenHash: z.string().nullable() })),
   entries: z.array(entry).default([]),
+  words: z.array(taughtWord).default([]),
 });
 export type SealedSheets = z.infer<typeof SealedSheets>;
 

@@ -3,7 +3,7 @@ import type { SealedSheets } from "./archive-rows.ts";
 import type { Handlers } from "../handler.ts";
 import { knownHousehold } from "../known.ts";
 import type { House } from "../ports.ts";
-import type { EntryRow, FlightRow, Row, SheetRow, TableName } from "../rows.ts";
+import type { EntryRow, FlightRow, Row, SheetRow, TableName, TaughtWordRow } from "../rows.ts";
 import { seal } from "../flights/index.ts";
 
 export const exportHandlers: Handlers<"exportHousehold"> = {
@@ -15,6 +15,7 @@ export const exportHandlers: Handlers<"exportHousehold"> = {
       const flights = await records.list("flight", at.household);
       const sheets = await records.list("sheet", at.household);
       const entries = await records.list("entry", at.household);
+      const words = await records.list("taughtWord", at.household);
       const keys = await records.list("flightKey", at.household);
       const revealed = new Set(flights.filter(({ state }) => state === "revealed").map(({ id }) => id));
       return {
@@ -37,12 +38,15 @@ export const exportHandlers: Handlers<"exportHousehold"> = {
             .filter(({ flightId }) => revealed.has(flightId))
             .map(({ tokenHash: _, ...sheet }) => bare(sheet)),
           entry: entries.filter(({ flightId }) => revealed.has(flightId)).map(bare),
+          // A word taught at a table says what somebody wrote there.
+          taughtWord: words.filter(({ flightId }) => flightId === null || revealed.has(flightId)).map(bare),
           transfer: await all("transfer"),
           sealedSheets: await sealedSheets(
             house,
             flights.filter(({ id }) => !revealed.has(id)),
             sheets,
             entries,
+            words,
           ),
         },
       };
@@ -60,6 +64,7 @@ async function sealedSheets(
   flights: readonly FlightRow[],
   sheets: readonly SheetRow[],
   entries: readonly EntryRow[],
+  words: readonly TaughtWordRow[],
 ) {
   const rows = [];
   for (const { id, hostTokenHash, pourerTokenHash } of flights) {
@@ -70,6 +75,7 @@ async function sealedSheets(
       pourerTokenHash,
       sheets: own,
       entries: written,
+      words: words.filter(({ flightId }) => flightId === id).map(bare),
     } as unknown as SealedSheets;
     rows.push({ flightId: id, sealed: await seal(house, JSON.stringify(plain), sealedFor(id)) });
   }

@@ -3,7 +3,7 @@ import { type ArchiveRows, SealedSheets } from "./archive-rows.ts";
 import { archiveWrong } from "./archive-wrong.ts";
 import { sealedFor } from "./export.ts";
 import type { House } from "../ports.ts";
-import type { EntryRow, FlightKey, FlightKeyRow, FlightRow, SheetRow } from "../rows.ts";
+import type { EntryRow, FlightKey, FlightKeyRow, FlightRow, SheetRow, TaughtWordRow } from "../rows.ts";
 import { unseal } from "../flights/index.ts";
 
 type Bare<R> = Omit<R, "householdId">;
@@ -12,6 +12,7 @@ export interface RestoredFlights {
   readonly sheets: readonly Bare<SheetRow>[];
   readonly keys: readonly Bare<FlightKeyRow>[];
   readonly entries: readonly Bare<EntryRow>[];
+  readonly words: readonly Bare<TaughtWordRow>[];
 }
 
 /** No hash of any token: nothing fits it. */
@@ -68,6 +69,13 @@ export async function restoredFlights(
         return restoredEntry(renewed(ids, "entry", row, ["entry", i]));
       }),
       ...[...insides.values()].flatMap(({ entries }) => entries.map(restoredEntry)),
+    ],
+    words: [
+      ...rows.taughtWord.map((row, i) => {
+        if (row.flightId !== null) needRevealed(row.flightId, ["taughtWord", i]);
+        return renewed(ids, "taughtWord", row, ["taughtWord", i]);
+      }),
+      ...[...insides.values()].flatMap(({ words }) => words),
     ],
   };
 }
@@ -135,7 +143,16 @@ async function unsealed(
       ...[...freshEntries].map(([id, to]) => [`entry:${id}`, to] as const),
     ]);
     const entries = inside.entries.map((entry) => renewed(withEntries, "entry", entry, ["sealedSheets", i]));
-    insides.set(flightId, { ...inside, sheets, entries });
+    const freshWords = freshIds(
+      house,
+      inside.words.map(({ id }) => id),
+    );
+    const withWords = new Map([
+      ...all,
+      ...[...freshWords].map(([id, to]) => [`taughtWord:${id}`, to] as const),
+    ]);
+    const words = inside.words.map((word) => renewed(withWords, "taughtWord", word, ["sealedSheets", i]));
+    insides.set(flightId, { ...inside, sheets, entries, words });
   }
   return insides;
 }

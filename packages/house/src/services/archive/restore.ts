@@ -32,6 +32,7 @@ export const restoreHandlers: Handlers<"restoreHousehold"> = {
       for (const row of flights.flights) await records.insert("flight", { ...row, ...own });
       for (const row of flights.sheets) await records.insert("sheet", { ...row, ...own });
       for (const row of flights.entries) await records.insert("entry", { ...row, ...own });
+      for (const row of flights.words) await records.insert("taughtWord", { ...row, ...own });
       for (const row of flights.keys) await records.insert("flightKey", { ...row, ...own });
       const ordered = [...rows.transfer.entries()].toSorted(([, a], [, b]) => a.seq - b.seq);
       for (const [i, row] of ordered) {

@@ -22,6 +22,7 @@ const everyTable: { readonly [N in TableName]: boolean } = {
   flightKey: true,
   sheet: true,
   entry: true,
+  taughtWord: false,
   joining: false,
   guest: false,
   liveCount: true,

@@ -1,1 +1,2 @@
-export { noteHandlers } from "./read.ts";
+export { noteHandlers, noteHereHandlers } from "./read.ts";
+export { readerFor } from "./reader-for.ts";

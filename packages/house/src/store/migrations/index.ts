@@ -6,6 +6,7 @@ import { table } from "./0002-table.ts";
 import { profile } from "./0003-profile.ts";
 import { question } from "./0004-question.ts";
 import { strengths } from "./0005-strengths.ts";
+import { words } from "./0006-words.ts";
 
 /** Each step by its name, oldest first. A step that has been released is never changed; a new one is added. */
 export type Migrations = Readonly<
@@ -18,4 +19,5 @@ export const migrations: Migrations = {
   "0003_profile": profile,
   "0004_question": question,
   "0005_strengths": strengths,
+  "0006_words": words,
 };

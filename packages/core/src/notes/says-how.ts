@@ -1,0 +1,39 @@
+import type { Language, Said } from "./language.ts";
+import { listed } from "./lexicon.ts";
+import { phraseOf } from "./learn-from.ts";
+
+/** What a note cannot be read without: denials, comparisons, parts of the tasting, the little words between, and "hint of". */
+const FRAME: ReadonlySet<Said["says"]> = new Set<Said["says"]>([
+  "not",
+  "gone",
+  "less",
+  "lessened",
+  "more",
+  "increased",
+  "as-much",
+  "unsure",
+  "correct",
+  "said-before",
+  "said-maybe",
+  "than",
+  "this",
+  "where",
+  "join",
+  "break",
+  "glue",
+  "link",
+  "number",
+]);
+
+/**
+ * Whether a phrase says how, where or whether something is there in this language, so that it cannot be taught as a flavour.
+ *
+ * @example saysHow("hint of", ENGLISH) // true
+ */
+export function saysHow(phrase: string, language: Language): boolean {
+  const folded = phraseOf(phrase);
+  return language.phrases.some(
+    ({ says, of, words }) =>
+      (FRAME.has(says) || (says === "degree" && of === true)) && listed(words).includes(folded),
+  );
+}
