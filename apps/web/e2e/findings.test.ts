@@ -57,6 +57,17 @@ describe("what flights say together, in a real browser", () => {
         .first()
         .waitFor();
       // A flight's finding is looked over where the evening is played; a whiskey's is made of the parts of a recipe's.
+      if (name === "taster") {
+        // Blind spots stand as a figure and, a tap away, as a table.
+        const gaps = page
+          .getByRole("region", { name: /^Blind spots/ })
+          .or(page.locator("section", { hasText: "Blind spots, and words" }));
+        await gaps.getByText("As a table, and as files").first().click();
+        await gaps
+          .getByRole("columnheader", { name: /^Tamsel, of \d+/ })
+          .first()
+          .waitFor();
+      }
       if (name !== "flight" && name !== "whiskey") await evening.looks.over(page, `finding of a ${name}`);
       await picture(page, `finding-${name}`);
     }
@@ -91,6 +102,71 @@ describe("what flights say together, in a real browser", () => {
     await alone.getByRole("heading", { name: "Beside the Lamp" }).waitFor();
     await alone.getByText(/made up/).waitFor();
     expect(asked.filter((url) => !url.startsWith("data:"))).toEqual([]);
+    expect(evening.troubles.take()).toStrictEqual([]);
+  });
+
+  it("numbers from elsewhere: a file is refused at its place and then shown, counts are typed in, chosen numbers weighed", {
+    timeout: CASE_MS,
+  }, async () => {
+    await page.goto(home);
+    await page.getByRole("link", { name: "Numbers from elsewhere" }).click();
+    const said = page.locator(".counts-told");
+    const file = page.locator("input[type=file]");
+    await file.setInputFiles({
+      name: "rankings.json",
+      mimeType: "application/json",
+      buffer: Buffer.from('{ "items": ["A", "B"],\n "rankings": [\n [["A"], ["C"]]\n ] }'),
+    });
+    await page.getByRole("button", { name: "Say what it shows" }).click();
+    await page.getByRole("button", { name: /^Line 3: .*one of the items/ }).click();
+    const box = page.getByRole("textbox", { name: "What rankings.json holds" });
+    expect(
+      await box.evaluate((area: HTMLTextAreaElement) =>
+        area.value.slice(area.selectionStart, area.selectionEnd),
+      ),
+    ).toBe('"C"');
+    await box.fill("{");
+    await page.getByRole("button", { name: "Say what it shows" }).click();
+    await page.getByText(/requires JSON/).waitFor();
+    await page.getByRole("button", { name: "Show an example" }).click();
+    await page.getByRole("button", { name: "Say what it shows" }).click();
+    await said.getByText("The agreement is hard to put down to luck").waitFor();
+    // The words and the digits are the command line's: docs/guide/command-line.md.
+    await said.getByText("8.8983, 3 df, p = 0.02324 (exact)").waitFor();
+    await evening.looks.over(page, "numbers: rankings");
+    await picture(page, "counts-rank");
+    expect(JSON.parse((await saved("Save the answer as JSON")).bytes.toString())).toMatchObject({
+      rankings: 6,
+    });
+    for (const [tab, button, found] of [
+      ["Pairs", "Say what it shows", /chosen more often than Beside the Lamp/],
+      ["Mixture", "Say what it shows", /malt:rye and malt:wheat give more than the parts/],
+      ["Differ", "Say what it shows", /10 of 15 right: that is very hard to put down to luck/],
+      ["Match", "Say what it shows", /9 of 20 right/],
+      [
+        "Could show",
+        "Say what it could show",
+        /12 answers find a difference that 50 % can tell in 63 in 100 cases/,
+      ],
+    ] as const) {
+      await page.getByRole("link", { name: tab, exact: true }).click();
+      if (tab === "Pairs" || tab === "Mixture")
+        await page.getByRole("button", { name: "Show an example" }).click();
+      await page.getByRole("button", { name: button }).click();
+      await said.getByText(found).first().waitFor();
+      await picture(page, `counts-${tab.toLowerCase().replace(" ", "-")}`);
+    }
+    await evening.looks.over(page, "numbers: could show");
+    await page.getByLabel("Answers there will be").fill("0");
+    await page.getByRole("button", { name: "Say what it could show" }).click();
+    await page
+      .getByRole("alert")
+      .getByText(/requires/)
+      .first()
+      .waitFor();
+    expect(evening.looks.take()).toStrictEqual([]);
+    // What was refused: a name that is no item, and no answers at all.
+    expect(evening.troubles.takeAnswers(422)).toBe(2);
     expect(evening.troubles.take()).toStrictEqual([]);
   });
 });

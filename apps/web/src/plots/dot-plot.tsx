@@ -1,6 +1,7 @@
 import { scaleLinear } from "d3-scale";
 import { memo, type ReactNode } from "react";
 import { PlotAxis } from "./plot-axis.tsx";
+import { Scrolled } from "./scrolled.tsx";
 import "./plots.css";
 
 export interface DotRow {
@@ -67,7 +68,7 @@ export const DotPlot = memo(function DotPlot({ title, series, rows, alone = fals
       </p>
       <details className="plot-table">
         <summary>The same as a table</summary>
-        <div className="plot-scroll">
+        <Scrolled>
           <table>
             <thead>
               <tr>
@@ -90,7 +91,7 @@ export const DotPlot = memo(function DotPlot({ title, series, rows, alone = fals
               ))}
             </tbody>
           </table>
-        </div>
+        </Scrolled>
       </details>
     </figure>
   );

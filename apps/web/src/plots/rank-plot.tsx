@@ -3,6 +3,7 @@ import type { ReactNode } from "react";
 import { PlotAxis } from "./plot-axis.tsx";
 import { printRank } from "./print-rank.ts";
 import { stackDots, tallest } from "./stack-dots.ts";
+import { Scrolled } from "./scrolled.tsx";
 import "./plots.css";
 
 export interface RankRow {
@@ -85,7 +86,7 @@ export function RankPlot({ title, rows, glasses }: RankPlotProps) {
       </p>
       <details className="plot-table">
         <summary>The ranks as a table</summary>
-        <div className="plot-scroll">
+        <Scrolled>
           <table>
             <thead>
               <tr>
@@ -110,7 +111,7 @@ export function RankPlot({ title, rows, glasses }: RankPlotProps) {
               ))}
             </tbody>
           </table>
-        </div>
+        </Scrolled>
       </details>
     </figure>
   );

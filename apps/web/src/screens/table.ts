@@ -3,6 +3,7 @@ import { matchPath, type Params } from "../router/index.ts";
 import { screens as about } from "./about/screens.ts";
 import { screens as batches } from "./batches/screens.ts";
 import { screens as closest } from "./closest/screens.ts";
+import { screens as counts } from "./counts/screens.ts";
 import { screens as door } from "./door/screens.ts";
 import { screens as evidence } from "./evidence/screens.ts";
 import { screens as findings } from "./findings/screens.ts";
@@ -28,6 +29,7 @@ export interface Found {
 const table = [
   ...front,
   ...reckon,
+  ...counts,
   ...shelf,
   ...closest,
   ...recipes,

@@ -37,8 +37,14 @@ export function drawRows<R extends Row>(
   const height = top + rows.length * each + 4;
   const marks = ticks(left, right);
   const grid = marks.flatMap(({ x, says }): Shape[] => {
-    // A long number over the last line ends at the edge: it is not cut off there.
-    const [at, anchor] = x + 4 * says.length > width ? ([width, "end"] as const) : ([x, "middle"] as const);
+    // A long number over the first or the last line stands at the edge: it is not cut off there.
+    const half = 4 * says.length;
+    const [at, anchor] =
+      x + half > width
+        ? ([width, "end"] as const)
+        : x < half
+          ? ([0, "start"] as const)
+          : ([x, "middle"] as const);
     return [
       { kind: "text", at: [at, 13], says, tone: "soft", anchor, size: 13 },
       { kind: "line", from: [x, top], to: [x, height - 4], tone: "line" },

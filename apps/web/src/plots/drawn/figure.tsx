@@ -3,6 +3,7 @@ import { DrawFigure } from "./draw-figure.tsx";
 import { type Drawing, type Table, WIDTHS } from "./drawing.ts";
 import { type Saved, saveCsv, savePng, saveSvg } from "./save-figure.ts";
 import { useFigureWidth } from "./use-figure-width.ts";
+import { Scrolled } from "../scrolled.tsx";
 import "../plots.css";
 import "./drawn.css";
 
@@ -34,7 +35,7 @@ export function Figure({ title, name, note, draw, table, children }: FigureProps
       {children}
       <details className="plot-table no-paper">
         <summary>As a table, and as files</summary>
-        <div className="plot-scroll">
+        <Scrolled>
           <table>
             <thead>
               <tr>
@@ -57,7 +58,7 @@ export function Figure({ title, name, note, draw, table, children }: FigureProps
               ))}
             </tbody>
           </table>
-        </div>
+        </Scrolled>
         <p className="drawn-files">
           <button type="button" className="button button-plain" onClick={() => saveSvg(saved())}>
             Save as SVG

@@ -49,6 +49,11 @@ export default function Findings() {
         </ol>
       )}
       {findings.state === "here" && findings.answer.length > 0 && <AcrossFlights household={household} />}
+      <p>
+        <Link to="/counts">Numbers from elsewhere</Link>: rankings, comparisons, mixtures and right answers in
+        a file or typed in, and <Link to="/counts?of=could-show">what chosen numbers could show</Link> before
+        a flight.
+      </p>
     </Page>
   );
 }

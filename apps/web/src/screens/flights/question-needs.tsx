@@ -1,5 +1,6 @@
 import { useDeferredValue, useMemo } from "react";
 import { sentence, Stepper } from "../../parts/index.ts";
+import { Link } from "../../router/index.ts";
 import { answerable } from "./answerable.ts";
 import { RISKS } from "./asked-of-panel.data.ts";
 import type { Cupboard } from "./cupboard.ts";
@@ -73,7 +74,8 @@ export function QuestionNeeds({ plan, onChange, cupboard }: QuestionNeedsProps) 
               </ul>
               <p className="soft small">
                 Reckoned exactly for this: {seen.finds}. Found by luck alone in at most {risk(RISKS.alpha)}{" "}
-                tries; if it is so, missed in at most {risk(RISKS.beta)}.
+                tries; if it is so, missed in at most {risk(RISKS.beta)}. With other numbers:{" "}
+                <Link to="/counts?of=could-show">what they could show</Link>.
               </p>
             </details>
           </>

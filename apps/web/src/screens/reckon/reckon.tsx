@@ -61,6 +61,9 @@ export default function Reckon() {
           tools={tools}
         />
       </Suspense>
+      <p>
+        Counts and rankings: <Link to="/counts">numbers from elsewhere</Link>.
+      </p>
       <p className="soft small">
         Strength by volume at 20 °C, proof at 60 °F, by the density formula of OIML R 22; glass expands by 25
         millionths a degree (ISO 1768). Sugar and colour are not counted but where solids are asked for.

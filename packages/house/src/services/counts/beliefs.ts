@@ -1,4 +1,4 @@
-import { bestWords, betterWords } from "@partsproof/core/sensory";
+import { type BeliefSense, bestWords, betterWords } from "@partsproof/core/sensory";
 import {
   type JudgedBeliefs,
   repeatableRng,
@@ -7,6 +7,12 @@ import {
 } from "@partsproof/core/statistics";
 import type { CountsBeliefs } from "../../protocol/index.ts";
 import { span } from "./told-numbers.ts";
+
+/** What was asked is not known here, so that nothing is called liked: a ranking ranks, a comparison chooses. */
+const SENSE: Readonly<Record<"sheet" | "comparison", BeliefSense>> = {
+  sheet: { better: "ranked higher", best: "ranked highest" },
+  comparison: { better: "chosen more often", best: "chosen most often" },
+};
 
 /** The same draws every time: who asks twice gets the same answer. */
 export const fixedChance = () => repeatableRng(6);
@@ -42,7 +48,7 @@ export function toldBeliefs(
     prior: `log worths normal around 0 with sd ${worthSd}; ln of a tie's parameter normal around ${tieMean} with sd ${tieSd}`,
     method: "Bayesian worths, importance sampling; log worths less their mean",
     spread: judged === null ? null : judged.map((one) => ({ ...one })),
-    sentences: sentencesOf(items, { sheets, ...(unit === "sheet" ? {} : { unit }) }, beliefs),
+    sentences: sentencesOf(items, { sheets, ...(unit === "sheet" ? {} : { unit }) }, beliefs, SENSE[unit]),
   };
 }
 
@@ -50,13 +56,14 @@ function sentencesOf(
   items: readonly string[],
   of: { readonly sheets: number; readonly unit?: string },
   { ranks, better, expectedRank, monteCarloError }: WorthBeliefs,
+  sense: BeliefSense,
 ): string[] {
   const order = [...items.keys()].toSorted((a, b) => (expectedRank[a] ?? 0) - (expectedRank[b] ?? 0));
   const [first = 0, second = 1] = order;
   const name = (item: number): string => items[item] ?? "";
   const belief = (probability: number) => ({ probability, monteCarloError, ...of });
   return [
-    bestWords(name(first), items.length, belief(ranks[first]?.[0] ?? 0)),
-    betterWords(name(first), name(second), belief(better[first]?.[second] ?? 0)),
+    bestWords(name(first), items.length, belief(ranks[first]?.[0] ?? 0), sense),
+    betterWords(name(first), name(second), belief(better[first]?.[second] ?? 0), sense),
   ];
 }

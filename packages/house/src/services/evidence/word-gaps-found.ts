@@ -132,10 +132,12 @@ function headOf(shown: WordGapsFound["missed"], gaps: WordGaps, whose: string): 
   if (shown.length === 0) return `No kind of word is ${whose}`;
   const clear = shown.filter(({ pTogether }) => (pTogether ?? 1) < CLEAR);
   const [first] = clear;
-  if (first === undefined)
-    return gaps.looked === 0
+  if (first === undefined) {
+    const ps = shown.flatMap(({ pTogether }) => pTogether ?? []);
+    return ps.length === 0
       ? `Too few sheets to tell whether any kind of word is ${whose}`
-      : `No kind of word is clearly ${whose}: what there is does not rule luck out`;
+      : `No kind of word is clearly ${whose}: what there is ${luckVerdict(Math.min(...ps))}`;
+  }
   const labels = clear.map(({ label }) => label);
   const last = labels.pop() ?? "";
   const all = labels.length === 0 ? last : `${labels.join(", ")} and ${last}`;
