@@ -1,6 +1,7 @@
 import { spawn } from "node:child_process";
 import { existsSync } from "node:fs";
 import { join } from "node:path";
+import { NODE_FLAGS } from "../apps/server/src/node-flags.ts";
 import { environment, root } from "./place.ts";
 import { buildWeb, webIsStale } from "./web.ts";
 
@@ -21,7 +22,7 @@ if (!existsSync(main)) {
   process.exit(1);
 }
 
-const server = spawn(process.execPath, [main, ...process.argv.slice(2)], {
+const server = spawn(process.execPath, [...NODE_FLAGS, main, ...process.argv.slice(2)], {
   env: environment(),
   stdio: "inherit",
 });

@@ -141,6 +141,16 @@ describe("the server's answers", () => {
     expect(b.byteLength).toBeLessThan(a.byteLength / 5);
   });
 
+  it("of the house's answers compresses the long ones only: a sheet is sooner there as it is", async () => {
+    const gzip = { "accept-encoding": "gzip" };
+    const short = await ask("/api/health", {}, gzip);
+    expect(short.headers.get("content-encoding")).toBeNull();
+    expect(short.headers.get("content-length")).toBe(String((await short.arrayBuffer()).byteLength));
+    const long = await ask("/api/openapi.json", {}, gzip);
+    expect(long.headers.get("content-encoding")).toBe("gzip");
+    expect(long.headers.get("content-length")).toBeNull();
+  });
+
   it("any place inside the app gets its page; a missing asset and a write do not", async () => {
     for (const place of ["/shelf", "/flights/01j/tasters", "/findings?after=1"]) {
       const page = await ask(place);
@@ -170,5 +180,18 @@ describe("the server's answers", () => {
     );
     expect(answer.status).toBe(413);
     expect(await codes(answer)).toStrictEqual(["body_too_large"]);
+  });
+
+  it("refuses a body by the length it states, before any of it is read", async () => {
+    let read = 0;
+    const body = new ReadableStream<Uint8Array>(
+      { pull: (out) => out.enqueue(new Uint8Array((read += 1))) },
+      { highWaterMark: 0 },
+    );
+    const init = { method: "POST", body, duplex: "half" as const };
+    const answer = await ask("/api/restore", init, { "content-length": String(32 * 1024 * 1024 + 1) });
+    expect(answer.status).toBe(413);
+    expect(await codes(answer)).toStrictEqual(["body_too_large"]);
+    expect(read).toBe(0);
   });
 });

@@ -1,3 +1,4 @@
+export { NODE_FLAGS } from "./node-flags.ts";
 export { dataFolder } from "./data-folder.ts";
 export { openDatabase, type OpenedDatabase } from "./database.ts";
 export { openDialect, type OpenedDialect } from "./dialect.ts";

@@ -1,5 +1,7 @@
 import { textOf, utf8 } from "./bytes.ts";
 
+const COMMA = 0x2c;
+
 /**
  * A list of fields as bytes: each field is its length in bytes in decimal, a colon, its bytes and a comma. Two different lists
  * never give the same bytes, whatever the fields hold.
@@ -9,15 +11,17 @@ import { textOf, utf8 } from "./bytes.ts";
  * @example fieldBytes(["ab", ""]) // the bytes of "2:ab,0:,"
  */
 export function fieldBytes(fields: readonly (string | number | Uint8Array)[]): Uint8Array {
-  const parts = fields.flatMap((field) => {
-    const bytes = field instanceof Uint8Array ? field : utf8(String(field));
-    return [utf8(`${bytes.length}:`), bytes, utf8(",")];
-  });
-  const all = new Uint8Array(parts.reduce((sum, part) => sum + part.length, 0));
+  const bytes = fields.map((field) => (field instanceof Uint8Array ? field : utf8(String(field))));
+  const lengths = bytes.map(({ length }) => utf8(`${length}:`));
+  const all = new Uint8Array([...bytes, ...lengths].reduce((sum, { length }) => sum + length, fields.length));
   let at = 0;
-  for (const part of parts) {
-    all.set(part, at);
-    at += part.length;
+  for (const [i, field] of bytes.entries()) {
+    const length = lengths[i] ?? new Uint8Array();
+    all.set(length, at);
+    all.set(field, at + length.length);
+    at += length.length + field.length;
+    all[at] = COMMA;
+    at += 1;
   }
   return all;
 }
@@ -35,7 +39,7 @@ export function readFields(
     if (digits === null || !/^(?:0|[1-9]\d{0,8})$/.test(digits)) return { brokenAt: at };
     const end = colon + 1 + Number(digits);
     const text = textOf(bytes.subarray(colon + 1, end));
-    if (text === null || bytes[end] !== 0x2c) return { brokenAt: at };
+    if (text === null || bytes[end] !== COMMA) return { brokenAt: at };
     fields.push(text);
     at = end + 1;
   }

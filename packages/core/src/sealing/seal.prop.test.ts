@@ -216,3 +216,18 @@ test("S1 bytes and texts: UTF-8 as everybody writes it, hexadecimal in one form"
   expect(bytesOfHex("0aff")).toEqual(Uint8Array.from([10, 255]));
   expect([bytesOfHex("0A"), bytesOfHex("0"), bytesOfHex("zz")]).toEqual([null, null, null]);
 });
+
+test("S1 the bytes of a text are those of the platform's own UTF-8, and a broken text has none", () => {
+  const whole = fc.oneof(fc.string({ unit: "binary" }), fc.string({ unit: "grapheme" }));
+  fc.assert(
+    fc.property(whole, (said) => {
+      expect(utf8(said)).toEqual(new TextEncoder().encode(said));
+    }),
+  );
+  // The first and last character of every length, RFC 3629, 3.
+  for (const point of [0, 0x7f, 0x80, 0x7ff, 0x800, 0xffff, 0x10000, 0x10ffff]) {
+    const said = `a${String.fromCodePoint(point)}b`;
+    expect(utf8(said)).toEqual(new TextEncoder().encode(said));
+  }
+  expect(() => utf8("\ud83c")).toThrow("a sealed text requires whole characters, got half a surrogate pair");
+});

@@ -25,6 +25,8 @@ export type Where<R> = { readonly [K in keyof R]?: R[K] & (string | number | boo
 
 export interface ListQuery<R> {
   readonly where?: Where<R>;
+  /** Only the rows with these ids; of none, none. */
+  readonly ids?: readonly string[];
   /** Rows strictly after this id in the order asked. */
   readonly after?: string;
   readonly limit?: number;

@@ -17,8 +17,8 @@ import {
   type SealedKey,
   sheetsOf,
   shutSheets,
+  seatedNames,
   type TasterNames,
-  tasterNames,
   unsealedKey,
   waitingFor,
 } from "../flights/index.ts";
@@ -120,7 +120,7 @@ export const revealHandlers: Handlers<"revealFlight"> = {
       const { house, at, caller } = asked;
       const flight = await knownFlight(records, at);
       const sheets = await sheetsOf(records, flight);
-      const names = await tasterNames(records, flight.householdId);
+      const names = await seatedNames(records, sheets);
       await mayReveal(asked, flight, sheets, names);
       const row = await keyRowOf(records, flight);
       const key = await keyBehind(house, flight, row, sheets);

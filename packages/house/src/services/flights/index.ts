@@ -23,6 +23,7 @@ export {
   alcoholOf,
   sameName,
   shownFlight,
+  seatedNames,
   tasterNames,
   waitingFor,
 } from "./shown-flight.ts";

@@ -7,7 +7,7 @@ import type { Handlers } from "../handler.ts";
 import { happened } from "../live/index.ts";
 import type { Records } from "../ports.ts";
 import type { FlightRow } from "../rows.ts";
-import { showFlight, tasterNames } from "./shown-flight.ts";
+import { seatedNames, showFlight } from "./shown-flight.ts";
 import { needToken } from "./tokens.ts";
 import { trail } from "../trail/index.ts";
 
@@ -26,7 +26,7 @@ export const pouringHandlers: Handlers<"getPourList" | "markPoured" | "callOffFl
       if (flight.state !== "pouring") needState(flight, "the pour list", "tasting");
       const key = await unsealedKey(house, flight, await keyRowOf(records, flight));
       const sheets = await sheetsOf(records, flight);
-      const names = await tasterNames(records, flight.householdId);
+      const names = await seatedNames(records, sheets);
       const vessels = await records.list("vessel", flight.householdId);
       const labels = new Map(vessels.map(({ id, label }) => [id, label]));
       const vesselIdOf = (glass: number): string => key.glasses[glass]?.vesselId ?? "";

@@ -90,7 +90,7 @@ export async function chained(
 ): Promise<string | null> {
   if (commitment === null) return null;
   // Only the last entry and the count of them go into the digest.
-  const entries = last === null ? [] : Array.from({ length: sheet.entries }, () => hashed(last));
+  const entries = last === null ? [] : Array<Entry>(sheet.entries).fill(hashed(last));
   const core = { sheet: sheet.id, salt: bytes(await saltOf(house, sheet.id)), entries };
   const entry = coreEntry(next);
   const added = addEntry({ commitment, sheet: core, entry, closedAt: null, sha256: house.sha256 });

@@ -4,13 +4,22 @@ import { setOfMark } from "./alone-marks.ts";
 import { asksOf, designOf, questionOf, setsOf, taskOf } from "./question.ts";
 import type { z } from "zod";
 import { sheetsOf } from "./flight-rows.ts";
-import type { Records } from "../ports.ts";
+import type { Reads, Records } from "../ports.ts";
 import type { FlightRow, SheetRow } from "../rows.ts";
 
 export type TasterNames = ReadonlyMap<string, string>;
 
 export async function tasterNames(records: Records, householdId: string): Promise<TasterNames> {
   const tasters = await records.list("taster", householdId);
+  return new Map(tasters.map(({ id, name }) => [id, name]));
+}
+
+/** Of those who sit at these sheets only: everybody who ever sat in the household would be read for every stream. */
+export async function seatedNames(records: Reads, sheets: readonly SheetRow[]): Promise<TasterNames> {
+  const [sheet] = sheets;
+  if (sheet === undefined) return new Map();
+  const ids = [...new Set(sheets.map(({ tasterId }) => tasterId))];
+  const tasters = await records.list("taster", sheet.householdId, { ids });
   return new Map(tasters.map(({ id, name }) => [id, name]));
 }
 
@@ -84,7 +93,8 @@ export function toldToTaster(flight: Flight): Flight {
 
 /** `shownFlight` with its sheets and names read. */
 export async function showFlight(records: Records, row: FlightRow): Promise<Flight> {
-  return shownFlight(row, await sheetsOf(records, row), await tasterNames(records, row.householdId));
+  const sheets = await sheetsOf(records, row);
+  return shownFlight(row, sheets, await seatedNames(records, sheets));
 }
 
 const targetOf = ({ namesOnOffer, targetNameId }: FlightRow): string | null =>

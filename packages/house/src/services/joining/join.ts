@@ -11,7 +11,7 @@ import {
   sheetsOf,
   showSheet,
   takeFree,
-  tasterNames,
+  seatedNames,
 } from "../flights/index.ts";
 import type { Asked, Handlers } from "../handler.ts";
 import { hashToken } from "../ids.ts";
@@ -68,8 +68,11 @@ interface Seat {
 }
 
 async function freeSeats(records: Records, flight: FlightRow): Promise<readonly Seat[]> {
-  const tasters = new Map((await records.list("taster", flight.householdId)).map((row) => [row.id, row]));
-  return (await sheetsOf(records, flight)).flatMap((sheet) => {
+  const sheets = await sheetsOf(records, flight);
+  const ids = sheets.map(({ tasterId }) => tasterId);
+  const rows = await records.list("taster", flight.householdId, { ids });
+  const tasters = new Map(rows.map((row) => [row.id, row]));
+  return sheets.flatMap((sheet) => {
     const taster = tasters.get(sheet.tasterId);
     return sheet.state === "free" && taster ? [{ sheet, taster }] : [];
   });
@@ -77,8 +80,8 @@ async function freeSeats(records: Records, flight: FlightRow): Promise<readonly 
 
 /** J5: who is at this flight already, but for one seat. */
 async function namesAt(records: Records, flight: FlightRow, but: string | null): Promise<readonly string[]> {
-  const names = await tasterNames(records, flight.householdId);
   const seated = (await sheetsOf(records, flight)).filter(({ id }) => id !== but);
+  const names = await seatedNames(records, seated);
   const others = (await guestsOf(records, flight)).filter(({ sheetId }) => sheetId === null);
   return [
     ...seated.map(({ tasterId }) => names.get(tasterId) ?? ""),

@@ -1,5 +1,5 @@
 import type { LiveEvent, LiveState, Watched } from "../../protocol/index.ts";
-import { designOf, knownFlight, needToken, roleAt, sheetsOf, tasterNames } from "../flights/index.ts";
+import { designOf, knownFlight, needToken, roleAt, seatedNames, sheetsOf } from "../flights/index.ts";
 import { hashToken } from "../ids.ts";
 import type { Asked, Handlers, StreamHandlers, Who } from "../handler.ts";
 import { limitsOf } from "../limits/index.ts";
@@ -17,7 +17,8 @@ const STREAM_PAUSE_MS = 15_000;
 const tellsGlasses = (who: Who): boolean => who.kind !== "guest" || who.role !== "watcher";
 
 async function standing(records: Records, flight: FlightRow, who: Who): Promise<LiveState> {
-  const names = await tasterNames(records, flight.householdId);
+  const sheets = await sheetsOf(records, flight);
+  const names = await seatedNames(records, sheets);
   const events = await eventsOf(records, flight.householdId, flight.id);
   const last = (what: string, sheetId: string | null): number | null =>
     events.findLast((event) => event.what === what && event.sheetId === sheetId)?.number ?? null;
@@ -25,7 +26,7 @@ async function standing(records: Records, flight: FlightRow, who: Who): Promise<
     kind: "state",
     seq: await lastSeq(records, flight.householdId, flight.id),
     state: flight.state as LiveState["state"],
-    seats: (await sheetsOf(records, flight)).map((sheet) => ({
+    seats: sheets.map((sheet) => ({
       sheetId: sheet.id,
       taster: names.get(sheet.tasterId) ?? "",
       state: sheet.state as LiveState["seats"][number]["state"],
@@ -97,13 +98,14 @@ export const watchHandlers: Handlers<"watchFlight" | "atGlass" | "openGlass"> = 
   watchFlight: ({ house, at }) =>
     house.store.transaction(async (records): Promise<Watched> => {
       const flight = await knownFlight(records, at);
-      const names = await tasterNames(records, flight.householdId);
+      const sheets = await sheetsOf(records, flight);
+      const names = await seatedNames(records, sheets);
       return {
         flightId: flight.id,
         flightName: flight.name,
         state: flight.state as Watched["state"],
         layout: layoutOf(flight),
-        seats: (await sheetsOf(records, flight)).map(({ tasterId, state, lockedAt }) => ({
+        seats: sheets.map(({ tasterId, state, lockedAt }) => ({
           taster: names.get(tasterId) ?? "",
           state: state as Watched["seats"][number]["state"],
           lockedAt,

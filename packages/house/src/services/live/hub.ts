@@ -64,6 +64,20 @@ function createHub(house: Pick<House, "store">): Hub {
     });
   };
 
+  /** Followed flights that are to be read. */
+  const due = new Set<Followed>();
+  /** Reads them soon, and once for all who ask before it is their turn: a table that fills up asks for each who comes. */
+  const readSoon = (which: Iterable<Followed>): void => {
+    const waits = due.size > 0;
+    for (const followed of which) due.add(followed);
+    if (waits || due.size === 0) return;
+    inLine(async () => {
+      const now = [...due];
+      due.clear();
+      await read(now);
+    });
+  };
+
   const drop = (follower: Follower): void => {
     const followed = flights.get(follower.flight);
     followed?.followers.delete(follower);
@@ -126,7 +140,7 @@ function createHub(house: Pick<House, "store">): Hub {
       for (const [follower, turn] of followers) if (turn === asked) next.push(follower);
     }
     for (const follower of next) if (!follower.sink.beat()) ended(follower);
-    inLine(() => read([...flights.values()]));
+    readSoon(flights.values());
     if (next.length > 0) inLine(() => look(next));
   };
 
@@ -139,12 +153,12 @@ function createHub(house: Pick<House, "store">): Hub {
       flights.set(flight, followed);
       asking ??= setInterval(ask, ASK_EVERY_MS);
       // What was written between its first message and now is with others already.
-      inLine(() => read([followed]));
+      readSoon([followed]);
       return () => drop(follower);
     },
     nudge: (flight) => {
       const followed = flights.get(flight);
-      if (followed) inLine(() => read([followed]));
+      if (followed) readSoon([followed]);
     },
     recheck: () => {
       if (flights.size > 0) inLine(() => look(everybody()));
