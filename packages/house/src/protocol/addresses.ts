@@ -40,6 +40,7 @@ export const addresses: Readonly<Record<RouteName | StreamName, readonly [method
   countsMixture: ["POST", "/api/counts/mixture"],
   countsCouldShow: ["POST", "/api/counts/could-show"],
   oakDose: ["POST", "/api/oak"],
+  rest: ["POST", "/api/rest"],
   readNote: ["POST", "/api/read"],
   readNoteHere: ["POST", "/api/households/:household/read"],
   listWords: ["GET", "/api/households/:household/words"],
@@ -115,6 +116,9 @@ export const addresses: Readonly<Record<RouteName | StreamName, readonly [method
   getWeighedFlight: ["GET", "/api/households/:household/flights/:flight/finding/weighed"],
   getRecipeFinding: ["GET", "/api/households/:household/recipes/:recipe/finding"],
   getWhiskeyFinding: ["GET", "/api/households/:household/whiskeys/:whiskey/finding"],
+  getWhiskeyProfile: ["GET", "/api/households/:household/whiskeys/:whiskey/profile"],
+  getRecipeProfile: ["GET", "/api/households/:household/recipes/:recipe/profile"],
+  getFlightProfiles: ["GET", "/api/households/:household/flights/:flight/finding/profiles"],
   getTasterFinding: ["GET", "/api/households/:household/tasters/:taster/finding"],
   getLeague: ["GET", "/api/households/:household/league"],
 };

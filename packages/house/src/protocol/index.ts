@@ -106,6 +106,8 @@ export {
   SheetSet,
 } from "./question.ts";
 export { NOTE_LONGEST, NoteObservation, NoteWhere, ReadDraft, ReadResult } from "./note.ts";
+export { RestAnswer, RestDraft } from "./rest.ts";
+export { restSchema } from "./rest-schema.ts";
 export { OakDraft, OakPiece, OakResult } from "./oak.ts";
 export { FlightRecord } from "./record.ts";
 export {
@@ -229,3 +231,4 @@ export {
   WordForget,
   Words,
 } from "./word.ts";
+export { Against, ProfileBoard, ProfileLine } from "./profile-board.ts";

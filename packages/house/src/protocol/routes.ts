@@ -47,8 +47,10 @@ import {
   Watched,
 } from "./joining.ts";
 import { AtGlass, GlassOpened, LiveMessage } from "./live.ts";
+import { RestAnswer, RestDraft } from "./rest.ts";
 import { ReadDraft, ReadResult } from "./note.ts";
 import { OakDraft, OakResult } from "./oak.ts";
+import { ProfileBoard } from "./profile-board.ts";
 import { FlightRecord } from "./record.ts";
 import {
   Recipe,
@@ -348,6 +350,11 @@ export const routes = {
       answer: OakResult,
     },
   ),
+
+  rest: route("POST", "/api/rest", "How long the oak may stay: what to believe after the tastings so far.", {
+    body: RestDraft,
+    answer: RestAnswer,
+  }),
 
   readNote: route("POST", "/api/read", "What a tasting note says, and its profile; nothing is kept.", {
     body: ReadDraft,
@@ -688,6 +695,24 @@ export const routes = {
     `${H}/whiskeys/:whiskey/finding`,
     "A whiskey as it was poured in revealed flights.",
     { answer: WhiskeyFinding },
+  ),
+  getWhiskeyProfile: route(
+    "GET",
+    `${H}/whiskeys/:whiskey/profile`,
+    "What a whiskey tastes of: as the shelf has it, and as it was observed.",
+    { answer: ProfileBoard },
+  ),
+  getRecipeProfile: route(
+    "GET",
+    `${H}/recipes/:recipe/profile`,
+    "What a recipe's parts predict, and what its batches were observed to be.",
+    { answer: ProfileBoard },
+  ),
+  getFlightProfiles: route(
+    "GET",
+    `${F}/finding/profiles`,
+    "What each name in a revealed flight's glasses was observed to be, against what was predicted.",
+    { answer: ProfileBoard, opens: EVERY_ROLE },
   ),
   getTasterFinding: route(
     "GET",

@@ -181,6 +181,8 @@ export const MapFound = z.object({
   items: z.array(
     z.object({
       key: z.string(),
+      /** Of its name, as the mix-ups have it: pours of one whiskey share it. */
+      name: z.string(),
       label: z.string(),
       x: z.number(),
       y: z.number(),
@@ -216,6 +218,8 @@ export const WeighedFlight = z.object({
   revealedAt: Instant,
   headline: z.string(),
   worths: WorthsFound.nullable(),
+  /** What was poured more than once stands in `worths` glass by glass; here its pours are taken as the one whiskey they are. */
+  poursTogether: z.array(z.object({ name: z.string(), sentence: z.string() })),
   mixUps: MixUpsFound.nullable(),
   known: KnownFound.nullable(),
   apart: ApartFound.nullable(),
@@ -290,7 +294,16 @@ export const TasterFinding = z.object({
     })
     .nullable(),
   /** The same glasses put in order twice. */
-  orders: z.object({ kept: z.int(), pairs: z.int(), luck: Chance, sentence: z.string() }).nullable(),
+  orders: z
+    .object({
+      kept: z.int(),
+      pairs: z.int(),
+      luck: Chance,
+      /** The p of all pairs put the same way again: from 0.05 on they cannot show that the taster is steady. */
+      leastP: z.number(),
+      sentence: z.string(),
+    })
+    .nullable(),
   mixUps: MixUpsFound.nullable(),
   apart: z.array(ApartFound),
   words: WordsFound.nullable(),

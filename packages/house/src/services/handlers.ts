@@ -19,6 +19,7 @@ import { householdHandlers, nextHandlers, tasterHandlers } from "./household/ind
 import { followHandlers, joinHandlers, openJoiningHandlers, watchHandlers } from "./joining/index.ts";
 import { noteHandlers, noteHereHandlers } from "./notes/index.ts";
 import { oakHandlers } from "./oak/index.ts";
+import { profileHandlers } from "./profiles/index.ts";
 import { sheetWordHandlers, wordHandlers } from "./words/index.ts";
 import { previewHandlers, recipeHandlers } from "./recipes/index.ts";
 import { reckonHandlers } from "./reckon/index.ts";
@@ -58,6 +59,7 @@ export const allHandlers: Handlers = {
   ...revealHandlers,
   ...findingHandlers,
   ...evidenceHandlers,
+  ...profileHandlers,
   ...recordHandlers,
   ...closingHandlers,
   ...openJoiningHandlers,

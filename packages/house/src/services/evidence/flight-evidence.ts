@@ -1,3 +1,4 @@
+import type { NoteReader } from "@partsproof/core/notes";
 import type { z } from "zod";
 import type { DiscriminationMethod, QuestionId } from "../../protocol/index.ts";
 import { foundSets } from "../findings/index.ts";
@@ -51,7 +52,7 @@ export interface FlightEvidence {
   readonly sets: SetsEvidence | null;
 }
 
-function sheetEvidence(flight: FlightRow, key: FlightKey, sheet: SheetRow): SheetEvidence {
+function sheetEvidence(flight: FlightRow, key: FlightKey, sheet: SheetRow, read: NoteReader): SheetEvidence {
   const own = key.codes.filter(({ sheetId }) => sheetId === sheet.id);
   const glassOf = (code: string, set?: number): number =>
     own.find((row) => row.code === code && (set === undefined || row.set === set))?.glass ?? 0;
@@ -83,7 +84,7 @@ function sheetEvidence(flight: FlightRow, key: FlightKey, sheet: SheetRow): Shee
       : [],
     scores: sheet.order.map((code) => notesOf(code)?.score ?? null),
     written: () => {
-      written ??= sheet.order.map((code) => writtenWords(sheet, code));
+      written ??= sheet.order.map((code) => writtenWords(sheet, code, read));
       return written;
     },
   };
@@ -112,7 +113,12 @@ function setsEvidence(flight: FlightRow, key: FlightKey, sheets: readonly SheetR
 }
 
 /** Throws unless the flight is revealed: its key is nobody's business before. */
-export function flightEvidence(flight: FlightRow, key: FlightKey, rows: readonly SheetRow[]): FlightEvidence {
+export function flightEvidence(
+  flight: FlightRow,
+  key: FlightKey,
+  rows: readonly SheetRow[],
+  read: NoteReader,
+): FlightEvidence {
   if (flight.state !== "revealed") {
     throw new Error(`evidence requires a flight that is revealed, got ${flight.id}, ${flight.state}`);
   }
@@ -126,7 +132,7 @@ export function flightEvidence(flight: FlightRow, key: FlightKey, rows: readonly
     labels: new Map([...flight.namesOnOffer, ...key.glasses].map(({ nameId, label }) => [nameId, label])),
     offer: Object.fromEntries(flight.namesOnOffer.map(({ nameId, count }) => [nameId, count])),
     targetNameId: flight.targetNameId,
-    sheets: locked.map((sheet) => sheetEvidence(flight, key, sheet)),
+    sheets: locked.map((sheet) => sheetEvidence(flight, key, sheet, read)),
     sets: setsEvidence(flight, key, locked),
   };
 }

@@ -44,7 +44,7 @@ function tableOf({ sheets, glasses }: FlightEvidence): Table | null {
 }
 
 const keysOf = (flight: FlightEvidence, labels: readonly string[]) =>
-  flight.glasses.map((_, i) => ({ key: `glass:${i}`, label: labels[i] ?? "" }));
+  flight.glasses.map(({ nameId }, i) => ({ key: `glass:${i}`, name: nameId, label: labels[i] ?? "" }));
 
 /** W9: where each glass lies by the words used of it, with how sure that is; null where too few said too little. */
 export function mapFound(house: House, flight: FlightEvidence, labels: readonly string[]): MapFound | null {

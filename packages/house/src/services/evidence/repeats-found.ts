@@ -68,6 +68,13 @@ export const tooFewPairs = ({
 }: Pick<NonNullable<TasterFinding["repeats"]>, "pairs" | "leastP">): string =>
   `Whether they put the same whiskey near itself ${plural(pairs.length, "pair")} cannot show, however near (${shownP(leastP)}).`;
 
+/** The same of orders: where even every pair put the same way again would not be clear of luck. */
+export const tooFewOrders = ({
+  pairs,
+  leastP,
+}: Pick<NonNullable<TasterFinding["orders"]>, "pairs" | "leastP">): string =>
+  `Whether they put the same glasses in the same order again ${plural(pairs, "pair")} cannot show, however alike (${shownP(leastP)}).`;
+
 /** The same glasses put in order twice: pairs put the same way again, all flights pooled; null where there were none. */
 export function ordersFound(flights: readonly FlightEvidence[], taster: string): TasterFinding["orders"] {
   const own = flights
@@ -83,11 +90,18 @@ export function ordersFound(flights: readonly FlightEvidence[], taster: string):
   const kept = own.reduce((sum, one) => sum + one.kept, 0);
   const pairs = own.reduce((sum, { size }) => sum + (size * (size - 1)) / 2, 0);
   const method = `exact law of pairs turned round, one-sided, ${plural(own.length, "sheet")}`;
-  const luck = luckOf(poolLaws(own.map(({ size }) => keptLaw(size))), kept, method);
+  const law = poolLaws(own.map(({ size }) => keptLaw(size)));
+  const luck = luckOf(law, kept, method);
+  const leastP = law.pAtLeast(pairs);
+  const put = `${kept} of ${plural(pairs, "pair")} ${pairs === 1 ? "was" : "were"} put the same way again`;
   return {
     kept,
     pairs,
+    leastP,
     luck: { ...luck, words: `${plainOdds(luck.p)} would keep as many pairs by luck` },
-    sentence: `${kept} of ${pairs} pairs were put the same way again: that ${luckVerdict(luck.p)} (${shownP(luck.p)}, ${method}).`,
+    sentence:
+      leastP < HARD_TO_PUT_DOWN_TO_LUCK
+        ? `${put}: that ${luckVerdict(luck.p)} (${shownP(luck.p)}, ${method}).`
+        : `${put} (${shownP(luck.p)}, ${method}). ${tooFewOrders({ pairs, leastP })}`,
   };
 }

@@ -8,7 +8,7 @@ import { labelsOf, linesOf } from "./evidence-lines.ts";
 import type { FlightEvidence } from "./flight-evidence.ts";
 import { knownFound } from "./known-found.ts";
 import { mixUpsFound, namedSheets } from "./mix-ups-found.ts";
-import { ordersFound, repeatsFound, tooFewPairs } from "./repeats-found.ts";
+import { ordersFound, repeatsFound, tooFewOrders, tooFewPairs } from "./repeats-found.ts";
 import { wordGapsFound } from "./word-gaps-found.ts";
 import { wordsFound } from "./words-found.ts";
 
@@ -117,17 +117,16 @@ function tells(
   }
   const tooFew = repeats !== null && repeats.leastP >= CLEAR;
   if (tooFew) cannotTell.push(tooFewPairs(repeats));
+  const tooFewAgain = orders !== null && orders.leastP >= CLEAR;
+  if (tooFewAgain) cannotTell.push(tooFewOrders(orders));
   for (const [what, one] of [
     ["puts the same whiskey poured twice near itself", tooFew ? null : repeats],
-    ["puts the same glasses in the same order again", orders],
+    ["puts the same glasses in the same order again", tooFewAgain ? null : orders],
   ] as const) {
     if (one === null) continue;
     const sentence = `${what} (${shownP(one.luck.p)}).`;
     if (one.luck.p < CLEAR) canTell.push(sentence.charAt(0).toUpperCase() + sentence.slice(1));
-    else
-      cannotTell.push(
-        `Has not shown that they ${sentence.replace("puts", "put").replace("itself", "itself")}`,
-      );
+    else cannotTell.push(`Has not shown that they ${sentence.replace("puts", "put")}`);
   }
   return { canTell, cannotTell };
 }

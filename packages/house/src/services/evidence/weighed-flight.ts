@@ -19,7 +19,39 @@ function labelsOf({ glasses }: FlightEvidence): string[] {
   });
 }
 
-/** One revealed flight weighed. Repeats stand apart here: whether they come out alike is worth seeing. */
+const closeToOf = ({ question, labels, targetNameId }: FlightEvidence): string | null =>
+  question === "how_close" ? (labels.get(targetNameId ?? "") ?? null) : null;
+
+/** Whiskeys poured more than once, each taken as the one it is, beside the front runner. */
+function poursTogetherFound(
+  house: House,
+  flight: FlightEvidence,
+  worths: WeighedFlight["worths"],
+): WeighedFlight["poursTogether"] {
+  const pours = Map.groupBy(flight.glasses, ({ nameId }) => nameId);
+  const repeated = [...pours].filter(([, glasses]) => glasses.length > 1);
+  const [leader] = worths?.items ?? [];
+  if (leader === undefined || repeated.length === 0) return [];
+  const about = flight.glasses[Number(leader.key.split(":")[1])]?.nameId ?? "";
+  const together = worthsFound(house, {
+    rankings: rankingsOf([flight]),
+    labels: flight.labels,
+    about,
+    closeTo: closeToOf(flight),
+    target: flight.targetNameId,
+  });
+  return repeated.flatMap(([nameId, { length }]) => {
+    const claim =
+      nameId === about
+        ? together?.best.sentence
+        : together?.pairs.find(({ other }) => other === nameId)?.sentence;
+    const name = flight.labels.get(nameId) ?? "";
+    const all = length === 2 ? "Both pours" : `All ${length} pours`;
+    return claim === undefined ? [] : [{ name, sentence: `${all} of ${name} taken as one: ${claim}` }];
+  });
+}
+
+/** One revealed flight weighed. Repeats stand apart in the worths: whether they come out alike is worth seeing. */
 export function weighedFlight(house: House, flight: FlightEvidence): WeighedFlight {
   const labels = labelsOf(flight);
   const glassKey = (glass: number): string => `glass:${glass}`;
@@ -27,9 +59,10 @@ export function weighedFlight(house: House, flight: FlightEvidence): WeighedFlig
   const worths = worthsFound(house, {
     rankings: rankingsOf([flight], (_, glass) => glassKey(glass)),
     labels: new Map(labels.map((label, glass) => [glassKey(glass), label])),
-    closeTo: flight.question === "how_close" ? (flight.labels.get(flight.targetNameId ?? "") ?? null) : null,
+    closeTo: closeToOf(flight),
     target: target < 0 ? null : glassKey(target),
   });
+  const poursTogether = poursTogetherFound(house, flight, worths);
   const sheets = namedSheets([flight]);
   const mixUps = mixUpsFound(house, sheets, flight.labels);
   const known = knownFound(house, sheets);
@@ -41,6 +74,7 @@ export function weighedFlight(house: House, flight: FlightEvidence): WeighedFlig
     revealedAt: flight.revealedAt,
     headline: first ?? "The sheets of this flight carry nothing to weigh.",
     worths,
+    poursTogether,
     mixUps,
     known,
     apart,

@@ -5,6 +5,18 @@ import type { FlightEvidence, SheetEvidence } from "./flight-evidence.ts";
 const MOST_WORDS = 8;
 const LEAST_SAID = 2;
 
+type Count = readonly [times: number, of: number];
+
+/** How far a word stands out: the likelihood ratio of two shares against one, negative where it is said less here. Orders, tests nothing. */
+function standsOut([here, glasses]: Count, [elsewhere, others]: Count): number {
+  const share = (here + elsewhere) / (glasses + others);
+  const part = (times: number, of: number): number =>
+    (times === 0 ? 0 : times * Math.log(times / (of * share))) +
+    (times === of ? 0 : (of - times) * Math.log((of - times) / (of * (1 - share))));
+  const less = here * others < elsewhere * glasses;
+  return (less ? -1 : 1) * (part(here, glasses) + (others === 0 ? 0 : part(elsewhere, others)));
+}
+
 /** W7: words of the vocabulary said of some glasses more than of the others, counted once a glass and not tested; null where none were. */
 export function wordsFound(
   flights: readonly FlightEvidence[],
@@ -25,14 +37,14 @@ export function wordsFound(
     }
   }
   if (glasses.here === 0) return null;
-  const more = (word: string, times: number): number =>
-    (times + 0.5) / (glasses.here + 1) / (((elsewhere.get(word) ?? 0) + 0.5) / (glasses.elsewhere + 1));
+  const stands = (word: string, times: number): number =>
+    standsOut([times, glasses.here], [elsewhere.get(word) ?? 0, glasses.elsewhere]);
   return {
     glasses: glasses.here,
     otherGlasses: glasses.elsewhere,
     words: [...here]
       .filter(([, times]) => times >= LEAST_SAID)
-      .toSorted(([a, m], [b, n]) => more(b, n) - more(a, m) || n - m || (a < b ? -1 : 1))
+      .toSorted(([a, m], [b, n]) => stands(b, n) - stands(a, m) || n - m || (a < b ? -1 : 1))
       .slice(0, MOST_WORDS)
       .map(([word, times]) => ({ word, here: times, elsewhere: elsewhere.get(word) ?? 0 })),
     said: "Counted once a glass and not tested: among so many words some stand out by luck.",

@@ -132,13 +132,22 @@ export function worthsFound(house: House, asked: Asked): WorthsFound | null {
   const order = wanted.map((_, at) => at).toSorted((a, b) => (common.mean[b] ?? 0) - (common.mean[a] ?? 0));
   const keyAt = (at: number): string => keys[wanted[at] ?? 0] ?? "";
   const labelAt = (at: number): string => labels.get(keyAt(at)) ?? "";
-  const sense: BeliefSense | undefined =
-    closeTo === null ? undefined : { better: `closer to ${closeTo}`, best: `the closest to ${closeTo}` };
+  const sense: BeliefSense =
+    closeTo === null
+      ? { better: "better liked", best: "the best liked" }
+      : { better: `closer to ${closeTo}`, best: `the closest to ${closeTo}` };
+  // A page about one of them speaks of that one.
+  const worse = closeTo === null ? "liked less" : `less close to ${closeTo}`;
+  const ofPairs: BeliefSense = about === undefined ? sense : { ...sense, worse };
   const belief = (probability: number) => ({
     probability,
     monteCarloError: drawingError(probability, common),
     sheets: rankings.length,
   });
+  const standing = (...wholes: readonly string[]): number =>
+    rankings.filter(({ ranking }) =>
+      wholes.every((key) => ranking.some((tie) => tie.some((one) => one.key === key))),
+    ).length;
   const [leader = 0] = order;
   const focus =
     about === undefined
@@ -156,11 +165,14 @@ export function worthsFound(house: House, asked: Asked): WorthsFound | null {
         one: keyAt(focus),
         other: keyAt(at),
         probability,
-        sentence: betterWords(labelAt(focus), labelAt(at), belief(probability), sense),
+        sentence: betterWords(
+          labelAt(focus),
+          labelAt(at),
+          { ...belief(probability), both: standing(keyAt(focus), keyAt(at)) },
+          ofPairs,
+        ),
       };
     });
-  const standing = (key: string): number =>
-    rankings.filter(({ ranking }) => ranking.some((tie) => tie.some((one) => one.key === key))).length;
   return {
     counted: countedOf(rankings),
     closeTo,

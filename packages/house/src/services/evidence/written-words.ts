@@ -1,4 +1,4 @@
-import { ENGLISH, openReader } from "@partsproof/core/notes";
+import type { NoteReader } from "@partsproof/core/notes";
 import { SECTIONS } from "../../protocol/index.ts";
 import type { SheetRow } from "../rows.ts";
 
@@ -12,13 +12,15 @@ export interface WrittenWords {
   readonly kindOf: ReadonlyMap<string, string>;
 }
 
-const read = openReader(ENGLISH);
-
 /**
- * What a sheet says of the glass with this code, by core's reader of notes and by the intensities set; null where nothing was
+ * What a sheet says of the glass with this code, by the household's reader of notes and by the intensities set; null where nothing was
  * written. What is said not to be there, or of another glass, is not among it.
  */
-export function writtenWords({ notes, strengths }: SheetRow, code: string): WrittenWords | null {
+export function writtenWords(
+  { notes, strengths }: SheetRow,
+  code: string,
+  read: NoteReader,
+): WrittenWords | null {
   const own = notes.find((one) => one.code === code);
   const set = strengths.filter((one) => one.code === code);
   const texts = SECTIONS.flatMap((where) =>

@@ -1,0 +1,45 @@
+import { ATTRIBUTES, mixAgainstSum } from "@partsproof/core/sensory";
+import type { Against, ProfileLine } from "../../protocol/index.ts";
+import { drawn, LEVEL } from "./profile-lines.ts";
+
+const NAMES = new Map<string, string>(ATTRIBUTES.map(({ id, name }) => [id, name]));
+const nameOf = (attribute: string): string => NAMES.get(attribute) ?? attribute;
+
+const known = ({ attributes }: ProfileLine) =>
+  Object.fromEntries(attributes.map(({ attribute, mean, sd }) => [attribute, { mean, sd }]));
+
+/** Y5: what was observed beside what was predicted, attribute by attribute, and what that comes to in a sentence. */
+export function against(label: string, predicted: ProfileLine, observed: ProfileLine): Against {
+  const rows = mixAgainstSum(known(predicted), known(observed), LEVEL).map((row) => ({
+    ...row,
+    predicted: row.predicted && drawn(row.attribute, row.predicted),
+    observed: row.observed && drawn(row.attribute, row.observed),
+    difference: row.difference && { ...row.difference },
+  }));
+  const other = predicted.kind === "kept" ? "what the shelf says of it" : "the sum of its parts";
+  return {
+    label,
+    predicted: predicted.key,
+    observed: observed.key,
+    rows,
+    sentence: sentenceOf(label, other, rows),
+  };
+}
+
+function sentenceOf(label: string, other: string, rows: Against["rows"]): string {
+  const of = (became: Against["rows"][number]["became"]) => rows.filter((row) => row.became === became);
+  const names = (some: Against["rows"]): string => some.map(({ attribute }) => nameOf(attribute)).join(", ");
+  const [more, less, same] = [of("more"), of("less"), of("not told apart")];
+  const compared = more.length + less.length + same.length;
+  const unknown = rows.length - compared;
+  const rest = unknown === 0 ? "" : ` ${unknown} more ${unknown === 1 ? "is" : "are"} unknown on one side.`;
+  if (compared === 0)
+    return `Nothing of ${label} can be set against ${other}: no attribute is known on both sides.${rest}`;
+  if (more.length + less.length === 0)
+    return `${label} is not told apart from ${other} in any of the ${compared} attributes known on both sides, which does not show that it is the same.${rest}`;
+  const found = [
+    ...(more.length > 0 ? [`more ${names(more)}`] : []),
+    ...(less.length > 0 ? [`less ${names(less)}`] : []),
+  ].join(" and ");
+  return `${label} has ${found} than ${other}, by more than luck (Holm over ${compared} attributes); ${same.length === 0 ? "all of them differ" : `${same.length} not told apart`}.${rest}`;
+}

@@ -1,0 +1,1 @@
+export { profileHandlers } from "./boards.ts";
