@@ -1,6 +1,6 @@
 import { backward, forward } from "./attach.ts";
 import { applyNot, ends, notButs } from "./deny.ts";
-import { leans } from "./otherwise.ts";
+import { gradesBefore, leans } from "./otherwise.ts";
 import { type Draft, isStop, type Mention, says } from "./mention.ts";
 
 /** Hands every degree, "no", hedge and comparison of the note to the flavour it is of. */
@@ -14,20 +14,26 @@ export function applyPhrases(draft: Draft): void {
       if (mention) degree(draft, n, mention, lent);
       continue;
     }
+    if (lent !== undefined && lent !== null && gradesBefore(draft, n)) {
+      degree(draft, n, draft.at[n - 1] as Mention, lent);
+      continue;
+    }
     applyNot(draft, n);
     applyChange(draft, n);
     applyDegree(draft, n);
     applyUnsure(draft, n);
   }
   for (const mention of draft.mentions) {
-    if (items[mention.at]?.more) compare(mention);
+    if (items[mention.at]?.more) compare(mention, items[mention.at - 1]?.words ?? "");
     if (asked(draft, mention)) mention.unsure = true;
   }
   notButs(draft);
 }
 
 /** "Thinner" is less of what weighs. */
-function compare(mention: Mention): void {
+function compare(mention: Mention, before: string): void {
+  if (/(?:^| )(?:much|far|way|lots|loads|miles|lot|deal|considerably|significantly)$/.test(before))
+    mention.amplified = true;
   if (
     (mention.inherent ?? 5) < 4 &&
     mention.attributes.some((id) => id === "feel.weight" || id === "time.finish")
@@ -41,9 +47,26 @@ function degree(draft: Draft, n: number, mention: Mention, strength: number): vo
   mention.degrees.push({ strength, amplify });
 }
 
+/** "dry as a bone", "the heat of it!": strong, by how it is said. */
+function exclaimed({ items, at }: Draft, n: number): boolean {
+  const [before, next] = [at[n - 1], items[n + 1]];
+  if (before === undefined) return false;
+  if (items[n]?.words === "as")
+    return (
+      /^(?:a|an|any|anything|can|hell|you)$/.test(next?.words ?? "") && items[before.at - 1]?.words !== "as"
+    );
+  return (
+    /^of (?:it|that|him|her)$/.test(items[n]?.words ?? "") &&
+    items[before.at - 1]?.words === "the" &&
+    isStop(next)
+  );
+}
+
 function applyDegree(draft: Draft, n: number): void {
   const item = draft.items[n];
   if (item === undefined) return;
+  const before = draft.at[n - 1];
+  if (before && exclaimed(draft, n)) degree(draft, n, before, 7.8);
   const ahead = item.senses.find((sense) => sense.says === "degree" && !sense.back);
   const behind = item.senses.find((sense) => sense.says === "degree" && sense.back);
   const strength = [ahead, behind].map((sense) => (sense?.says === "degree" ? sense.strength : undefined));
@@ -52,18 +75,25 @@ function applyDegree(draft: Draft, n: number): void {
     if (mention) degree(draft, n, mention, says(item, "there")?.strength ?? 5);
   }
   if (ahead === undefined && behind === undefined) return;
-  const next = ahead && forward(draft, n, { words: behind ? 0 : 1 });
+  // "somewhere behind, faintly, an old church"
+  const aside = draft.items[n - 1]?.mark === "comma" && draft.items[n + 1]?.mark === "comma";
+  const next =
+    ahead &&
+    forward(draft, n, {
+      words: behind ? 0 : ahead.says === "degree" && ahead.of ? 2 : 1,
+      comma: aside && item.words.endsWith("ly") ? 1 : 0,
+    });
   if (next && (behind === undefined || !backward(draft, n, { words: 0 }) || adjacent(draft, n, next)))
     return degree(draft, n, next, strength[0] ?? 5);
-  const before = backward(draft, n, {
+  const left = backward(draft, n, {
     words: 3,
     comma: behind || ends(draft, n) ? 1 : 0,
     stop: behind !== undefined && /\bit\b/.test(item.words),
   });
   // "treacle, really"
   if (!behind && (says(item, "amplify") || item.words.endsWith("too"))) return;
-  if (before && (behind || linked(draft, before, n) || (before.last >= n - 2 && ends(draft, n))))
-    return degree(draft, n, before, strength[1] ?? strength[0] ?? 5);
+  if (left && (behind || linked(draft, left, n) || (left.last >= n - 2 && ends(draft, n))))
+    return degree(draft, n, left, strength[1] ?? strength[0] ?? 5);
   if (behind && !next) {
     const after = forward(draft, n, { words: 2, link: true });
     if (after) degree(draft, n, after, strength[1] ?? 5);
@@ -80,13 +110,15 @@ const linked = (draft: Draft, { last }: Mention, n: number): boolean => {
   for (let between = last + 1; between < n; between++) if (says(draft.items[between], "link")) return true;
   return false;
 };
+const MUCH = /^(?:much|far|a lot|way|lots|a great deal|a good deal|miles|even more)/;
+
 function applyChange(draft: Draft, n: number): void {
   const item = draft.items[n];
   if (says(item, "less")) {
     const mention = forward(draft, n, { words: 2, link: true });
     if (mention) {
       mention.less = true;
-      if (/much|far|lot|twice|double/.test(item?.words ?? "")) mention.amplified = true;
+      if (MUCH.test(item?.words ?? "")) mention.amplified = true;
       return;
     }
   }
@@ -94,7 +126,7 @@ function applyChange(draft: Draft, n: number): void {
     const mention = forward(draft, n, { words: 1 });
     if (mention) {
       mention.more = true;
-      if (/much|far|lot|twice|double/.test(item?.words ?? "")) mention.amplified = true;
+      if (MUCH.test(item?.words ?? "")) mention.amplified = true;
       return;
     }
   }

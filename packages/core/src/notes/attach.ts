@@ -42,6 +42,8 @@ export function forward(draft: Draft, from: number, reach: Reach): Mention | und
     } else if (says(item, "join")) {
       if (!adjectives) return undefined;
     } else if (lexicon.leaning.has(item.words) || THROUGH.some((kind) => says(item, kind))) continue;
+    // "a faint smell of smoke"
+    else if (says(item, "where")?.form === "head" && /^of\b/.test(items[n + 1]?.words ?? "")) continue;
     else if (
       says(item, "break") ||
       says(item, "where") ||

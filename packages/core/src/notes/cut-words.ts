@@ -26,6 +26,7 @@ const MARKS: Readonly<Record<string, Token["mark"]>> = {
   "|": "stop",
 };
 const LETTER = /[\p{L}\p{N}]/u;
+const BEFORE_WORD = /^ ?[\p{L}\p{N}]/u;
 const ACCENTS = /\p{M}+/gu;
 
 const isWord = (code: number, text: string, at: number): boolean =>
@@ -49,8 +50,14 @@ const isName = (word: string): boolean => {
 
 const isApostrophe = (code: number): boolean => code === 39 || code === 0x2019;
 
-/** Words and marks of a text, from left to right, each with where it stands in UTF-16 units. Linear in the text's length. */
-export function cutWords(text: string): Token[] {
+const NONE: ReadonlySet<string> = new Set();
+
+/**
+ * Words and marks of a text, from left to right, each with where it stands in UTF-16 units. Linear in the text's length.
+ *
+ * @param shortened words whose full stop ends no sentence ("v. floral")
+ */
+export function cutWords(text: string, shortened: ReadonlySet<string> = NONE): Token[] {
   const tokens: Token[] = [];
   const mark = (kind: Token["mark"], start: number, end: number): void => {
     const last = tokens.at(-1);
@@ -83,12 +90,19 @@ export function cutWords(text: string): Token[] {
       mark(lines > 1 ? "blank" : "stop", at, end);
       at = end;
     } else if (here === "&" || here === "+") {
-      tokens.push({ mark: "", text: "and", start: at, end: at + 1, capital: false });
-      at++;
+      let end = at + 1;
+      while (text[end] === "+") end++;
+      // "clove++" is how strong, "clove +" is there, "clove + oak" is both.
+      const strong = end - at > 1;
+      if (strong || BEFORE_WORD.test(text.slice(end, end + 2)))
+        tokens.push({ mark: "", text: strong ? "++" : "and", start: at, end, capital: false });
+      at = end;
     } else {
       const dash = here === "-" && (text[at - 1] ?? " ").trim() === "";
       const pause = here === "." && text[at + 1] === ".";
-      const kind = dash || pause ? "comma" : MARKS[here];
+      const last = tokens.at(-1);
+      const short = here === "." && last?.end === at && shortened.has(last.text);
+      const kind = short ? undefined : dash || pause ? "comma" : MARKS[here];
       if (kind !== undefined) mark(kind, at, at + 1);
       at++;
       if (pause) while (text[at] === ".") at++;

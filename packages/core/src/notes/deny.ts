@@ -1,28 +1,50 @@
 import { backward, forward } from "./attach.ts";
 import { type Draft, isStop, says } from "./mention.ts";
 
-/** Whether a phrase closes its part of the sentence. */
-export const ends = ({ items }: Draft, n: number): boolean =>
-  items[n + 1] === undefined ||
-  items[n + 1]?.mark !== "" ||
-  says(items[n + 1], "join") !== undefined ||
-  says(items[n + 1], "break") !== undefined;
+/** Whether a phrase closes its part of the sentence, but for "now", "though" and the like. */
+export const ends = ({ items }: Draft, n: number): boolean => {
+  const next = items[n + 1];
+  if (next !== undefined && /^(?:now|though|too|today|tonight|this time|here|again|mind)$/.test(next.words))
+    return items[n + 2] === undefined || items[n + 2]?.mark !== "";
+  return (
+    next === undefined ||
+    next.mark !== "" ||
+    says(next, "join") !== undefined ||
+    says(next, "break") !== undefined
+  );
+};
 
 const MUCH =
   /^(?:much|much of|so much|too much|a lot|a lot of|lot of|a great deal of|great deal of|many|very|overly|all that|that|plenty of|loads of)$/;
+
+const AWAY =
+  /^(?:now|completely|entirely|already|altogether|by|from|in|at|on|here|again|too|though|for|since|before|after|when|once|totally|away|off|today|tonight|this|as|well|with|into|to|like|it|that|i|just|mostly|nearly|almost|quickly|fast|early|so|somewhere|forever|yet|because|within|under|without|really|long)\b/;
+
+/** "has gone a bit quiet", "gone soft": is otherwise, and not away. */
+function becomes({ items, at }: Draft, n: number): boolean {
+  const [item, next] = [items[n], items[n + 1]];
+  if (!/(?:^| )(?:gone|went)$/.test(item?.words ?? "")) return false;
+  if (next === undefined || next.mark !== "") return false;
+  if (next.words === "to" || (next.words === "away" && items[n + 2]?.words === "to")) return true;
+  if (at[n + 1] || says(next, "degree")) return !AWAY.test(next.words);
+  if (says(next, "join") || says(next, "break") || says(next, "where") || says(next, "start")) return false;
+  return !AWAY.test(next.words);
+}
 
 /** Hands a "no" to the flavour after it, a "has gone" to the one before. */
 export function applyNot(draft: Draft, n: number): void {
   const item = draft.items[n];
   const not = says(item, "not");
   const gone = says(item, "gone");
-  // "can't find any fruit" is no word on what stood before.
-  const open = /(?:any|find|get|feel|smell|taste)$/.test(item?.words ?? "") && !ends(draft, n);
-  if (gone !== undefined && !open) {
+  // "can't find any fruit" is no word on what stood before; "can't find it" is.
+  const named = /^(?:it|them|that|one)$/.test(draft.items[n + 1]?.words ?? "");
+  const open = /(?:any|find|get|feel|smell|taste)$/.test(item?.words ?? "") && !ends(draft, n) && !named;
+  if (gone !== undefined && !open && !becomes(draft, n)) {
     const near = backward(draft, n, {
-      words: 3,
-      comma: /^(?:all |now )?gone\b/.test(item?.words ?? "") ? 0 : 2,
+      words: named || /\b(?:it|them)$/.test(item?.words ?? "") ? 6 : 3,
+      comma: /^(?:all |now )?gone\b/.test(item?.words ?? "") ? 0 : named ? 4 : 2,
       stop:
+        named ||
         /\b(?:any|it|none)\b/.test(item?.words ?? "") ||
         draft.items[n - 1]?.mark === "ask" ||
         (isStop(draft.items[n - 1]) && ends(draft, n) && not !== undefined),
@@ -37,7 +59,11 @@ export function applyNot(draft: Draft, n: number): void {
   if (not === undefined) return;
   // "peat, yes; smoke no."
   const left = draft.at[n - 1];
-  if (left && item?.words === "no" && (draft.items[n + 1] === undefined || isStop(draft.items[n + 1]))) {
+  if (
+    left &&
+    (item?.words === "no" || item?.words === "not") &&
+    (draft.items[n + 1] === undefined || isStop(draft.items[n + 1]))
+  ) {
     left.gone = true;
     return;
   }
@@ -56,9 +82,18 @@ export function applyNot(draft: Draft, n: number): void {
     mention.denied = true;
 }
 
-/** "not toothpaste, garden mint" denies no mint. */
+/** "not toothpaste, garden mint" denies no mint; nor does "warming rather than fiery". */
 export function notButs({ items, mentions }: Draft): void {
   for (const [n, mention] of mentions.entries()) {
+    const before = mentions[n - 1];
+    if (
+      mention.denied &&
+      before !== undefined &&
+      !before.not &&
+      items.slice(before.last, mention.at).some(({ words }) => /^(?:rather than|instead of)/.test(words)) &&
+      before.attributes.some((id) => mention.attributes.includes(id))
+    )
+      mention.dropped = true;
     const next = mentions[n + 1];
     if (!mention.denied || next === undefined || next.not || next.gone) continue;
     const stops = items.slice(mention.last, next.at).filter((item) => isStop(item)).length;

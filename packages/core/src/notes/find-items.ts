@@ -62,9 +62,11 @@ export function findItems(tokens: readonly Token[], lexicon: Lexicon): Item[] {
   return items;
 }
 
-/** What may win over a phrase that begins before it: a flavour, and "hint of" over "a hint". */
+/** What may win over a phrase that begins before it: a flavour, "hint of" over "a hint", "no mistaking" over "there's no". */
 const reaches = (phrase: Phrase): boolean =>
-  isFlavour(phrase) || phrase.senses.some((sense) => sense.says === "degree" && sense.of === true);
+  isFlavour(phrase) ||
+  phrase.by.there !== undefined ||
+  phrase.senses.some((sense) => sense.says === "degree" && sense.of === true);
 
 /** The longest match that no flavour reaching further begins inside of. */
 function clear(

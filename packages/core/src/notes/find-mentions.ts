@@ -3,17 +3,28 @@ import { findSlip, maySlip } from "./find-slip.ts";
 import { inContext, inPlainContext } from "./flavour-context.ts";
 import type { Lexicon, Sense } from "./lexicon.ts";
 import { type Draft, isPlain, type Mention } from "./mention.ts";
-import { describes, isLength, isName, leans, saysChange } from "./otherwise.ts";
+import {
+  describes,
+  gradesBefore,
+  isLength,
+  isName,
+  isPerson,
+  isVerb,
+  leans,
+  ofThing,
+  saysChange,
+} from "./otherwise.ts";
 
 type Flavour = Extract<Sense, { readonly says: "flavour" }>;
 
 /** Which items are flavours here, with what they take in: tails ("plum jam"), words that turn them ("dried mango"), slips of dictation. */
 export function findMentions(items: readonly Item[], lexicon: Lexicon): Draft {
-  const draft: Draft = { items, lexicon, mentions: [], at: [] };
+  const draft: Draft = { items, lexicon, mentions: [], elsewhere: new Set(), at: [] };
   for (let at = 0; at < items.length; at++) {
     if (draft.at[at] !== undefined) continue;
     const flavours = flavoursAt(draft, at);
-    if (flavours === null || isName(items, at, lexicon)) continue;
+    if (flavours === null || isName(items, at, lexicon) || isPerson(items, at, lexicon)) continue;
+    if (ofThing(items, at, lexicon)) continue;
     const last = tailEnd(draft, at, flavours.attributes);
     const own = last > at && lexicon.ownTails.has(items[last]?.words ?? "") ? ["grain.bake"] : [];
     const mention: Mention = {
@@ -64,11 +75,15 @@ function flavoursAt(draft: Draft, at: number): Found | null {
     if (leans(items, at, lexicon)) return null;
     if (isShy(item, lexicon) && !inContext(draft, at)) return null;
     if (saysChange(draft, at) || describes(items, at, lexicon)) return null;
-    if (isLength(items, at)) return null;
+    if (isLength(items, at) || isVerb(draft, at) || gradesBefore(draft, at)) return null;
     return found(item.words, item.senses);
   }
   for (const sense of item.senses)
-    if (sense.says === "heard" && inPlainContext(draft, at)) return meant(sense.meant, lexicon);
+    if (
+      sense.says === "heard" &&
+      (inPlainContext(draft, at) || (item.words.includes(" ") && inContext(draft, at)))
+    )
+      return meant(sense.meant, lexicon);
   if (isPlain(item) && maySlip(item.words, lexicon) && inContext(draft, at)) {
     const slip = findSlip(item.words, lexicon);
     if (slip !== null) return meant(slip, lexicon);

@@ -1,5 +1,6 @@
 import type { Item } from "./find-items.ts";
 import type { Where } from "./language.ts";
+import { adjectivesBefore } from "./adjectives-before.ts";
 import { lastPart, listBefore } from "./list-before.ts";
 import { type Draft, isStop, type Mention, says } from "./mention.ts";
 import { sectionCue } from "./section-cue.ts";
@@ -51,8 +52,13 @@ function sentence(draft: Draft, from: number, to: number, carried: Where, sectio
       continue;
     }
     const cue = sectionCue(draft, n);
-    if (cue?.where === undefined) continue;
+    if (cue?.where === undefined || draft.elsewhere.has(n)) continue;
     const where = cue.where;
+    const adjectives = cue.form === "head" ? adjectivesBefore(draft, n) : [];
+    if (adjectives.length > 0) {
+      for (const one of adjectives) one.where = where;
+      pending = pending.filter((one) => !adjectives.includes(one));
+    }
     // "almond, on the tail"
     if (
       pending.length === 0 &&

@@ -11,12 +11,16 @@ export interface FinishLength {
   readonly stance: Stance;
 }
 
+const STAYS = /^(?:linger|stay|last|persist|remain|hang|goes on$|keeps going$|never stops)/;
+const STAYS_A_LITTLE =
+  /^(?:a touch|a little|a bit|a little bit|briefly|slightly|a moment|a second|for a moment|a tad|somewhat|nicely|well|a shade)$/;
+
 /** What a note says of how long the finish is: words where a finish is spoken of, words that need none beside them, seconds. */
 export function finishLengths(draft: Draft, sections: readonly Where[]): FinishLength[] {
   const { items } = draft;
-  const found: FinishLength[] = [];
+  let found: (FinishLength & { readonly n: number; readonly stays: boolean })[] = [];
   for (const [n, item] of items.entries()) {
-    if (item.mark !== "" || draft.at[n] !== undefined) continue;
+    if (item.mark !== "" || draft.at[n] !== undefined || draft.elsewhere.has(n)) continue;
     const length = says(item, "length");
     const written = /^(\d{1,3})(?:s|sec|secs)$/.exec(item.words);
     const seconds = written ? Number(written[1]) : says(item, "seconds") ? secondsAt(draft, n) : null;
@@ -25,13 +29,26 @@ export function finishLengths(draft: Draft, sections: readonly Where[]): FinishL
     if (says(item, "gone") && takes(items, n)) continue;
     if (!length?.alone && !lasts(items, n) && !aboutFinish(draft, n, sections)) continue;
     if (length && !length.alone && says(items[n + 1], "seconds")) continue;
-    const strength = seconds === null ? graded(items, n, length?.strength ?? 5) : ofSeconds(seconds);
+    const stays = seconds === null && STAYS.test(item.words);
+    const little = stays && STAYS_A_LITTLE.test(items[n + 1]?.words ?? "");
+    const strength =
+      seconds !== null ? ofSeconds(seconds) : little ? 5 : graded(items, n, length?.strength ?? 5);
     const unsure = [n - 1, n - 2, n - 3, n + 1, n + 2].some((m) => says(items[m], "unsure") !== undefined);
     const stance = length?.stance ?? "present";
     if (seconds !== null) found.length = 0;
-    found.push({ start: item.start, end: item.end, word: item.words, strength, unsure, stance });
+    found.push({ start: item.start, end: item.end, word: item.words, strength, unsure, stance, n, stays });
   }
+  // "stays a bitterness, but short": the word for the length holds.
+  if (found.some(({ stays }) => !stays))
+    found = found.filter(
+      ({ stays, n }) => !stays || !found.some((other) => !other.stays && sameSentence(items, n, other.n)),
+    );
   return found;
+}
+
+function sameSentence(items: readonly Item[], a: number, b: number): boolean {
+  for (let n = Math.min(a, b) + 1; n < Math.max(a, b); n++) if (isStop(items[n])) return false;
+  return true;
 }
 
 const takes = (items: readonly Item[], n: number): boolean => {
@@ -47,15 +64,61 @@ function lasts(items: readonly Item[], n: number): boolean {
   return false;
 }
 
+/** "a long, warm, spicy finish" */
+function leadsToFinish({ items, at }: Draft, n: number): boolean {
+  for (let m = n + 1; m < items.length && m < n + 9; m++) {
+    const item = items[m];
+    if (item === undefined || isStop(item)) return false;
+    const where = says(item, "where");
+    if (where !== undefined) return where.where === "finish";
+    if (at[m] || item.mark === "comma" || says(item, "join") || says(item, "degree") || says(item, "liking"))
+      continue;
+    return false;
+  }
+  return false;
+}
+
+/** No flavour from here to the end of the sentence. */
+function bare({ items, at }: Draft, n: number): boolean {
+  for (let m = n + 1; m < items.length && m < n + 6; m++) {
+    if (isStop(items[m])) return true;
+    if (at[m] || items[m]?.mark !== "") return false;
+  }
+  return n + 6 >= items.length;
+}
+
+/** Whether a cue of the finish, or a word of going, stands close by in the same part of the sentence. */
+function beside({ items }: Draft, n: number): boolean {
+  for (const step of [-1, 1])
+    for (let m = n + step; m >= 0 && Math.abs(m - n) <= (step < 0 ? 6 : 3); m += step) {
+      const item = items[m];
+      if (item === undefined || item.mark !== "") break;
+      if (
+        says(item, "where")?.where === "finish" ||
+        /^(?:goes|went|leaves|left|dies|disappears|vanishes|gone|over)\b/.test(item.words)
+      )
+        return true;
+    }
+  return false;
+}
+
 /** Whether the length is of the finish: in its section, or in a sentence that names it. */
-function aboutFinish({ items, at }: Draft, n: number, sections: readonly Where[]): boolean {
+function aboutFinish(draft: Draft, n: number, sections: readonly Where[]): boolean {
+  const { items, at } = draft;
+  if (leadsToFinish(draft, n)) return true;
+  const length = says(items[n], "length");
+  if (length?.form === "beside") return beside(draft, n);
   const next = items[n + 1];
   if (next !== undefined && next.mark === "" && (at[n + 1] || says(next, "idiom"))) {
-    if (!says(items[n], "length") || sections[n] !== "finish") return false;
+    if (!length || sections[n] !== "finish") return false;
   }
   if (sections[n] === "finish") return true;
   const [before, after] = [items[n - 1], items[n + 1]];
-  if (isStop(before) && isStop(after) && says(items[n], "length")) return true;
+  const marked = (item: Item | undefined): boolean => item === undefined || item.mark !== "";
+  if (marked(before) && marked(after) && length && (isStop(before) || isStop(after))) return true;
+  // "Tails off rather sharply."
+  if (isStop(before) && length && length.strength !== undefined && length.strength < 4 && bare(draft, n))
+    return true;
   for (let m = n + 1; m < items.length && m < n + 12 && !isStop(items[m]); m++)
     if (says(items[m], "where")) return says(items[m], "where")?.where === "finish";
   return false;
@@ -73,26 +136,33 @@ function graded(items: readonly Item[], n: number, strength: number): number {
   return strength;
 }
 
+/** "forty five seconds", "half a minute", "fifteen to twenty", "five or six". */
 function secondsAt({ items, lexicon }: Draft, n: number): number | null {
   const unit = says(items[n], "seconds")?.unit ?? 1;
-  let total: number | null = null;
-  for (let m = n - 1; m >= 0 && m >= n - 4; m--) {
+  const { numbers } = lexicon.language;
+  const values: number[] = [];
+  for (let m = n - 1; m >= 0 && m >= n - 5; m--) {
     const words = items[m]?.words ?? "";
-    const numbers = lexicon.language.numbers;
     const value = /^\d{1,4}(?:\.\d)?$/.test(words)
       ? Number(words)
       : Object.hasOwn(numbers, words)
         ? (numbers[words] ?? null)
         : null;
     if (value === null) {
-      if (says(items[m], "glue") || words === "or" || words === "so") continue;
+      if (says(items[m], "glue") || /^(?:or|so|to|maybe|good|full|whole|solid|cool)$/.test(words)) continue;
       break;
     }
-    // "forty five", "half a minute"
-    if (words === "half" && total !== null) total *= value;
-    else total = (total ?? 0) + value;
+    const right = values.at(-1);
+    if (words === "a" && right !== undefined) continue;
+    if (words === "half" && right !== undefined) values[values.length - 1] = right * value;
+    else if (right !== undefined && right < 10 && value >= 20 && items[m + 1]?.words !== "or")
+      values[values.length - 1] = right + value;
+    else if (right !== undefined && value < right && right % 100 === 0 && right > 0)
+      values[values.length - 1] = right * value;
+    else values.push(value);
   }
-  return total === null ? null : total * unit;
+  if (values.length === 0) return null;
+  return (values.reduce((sum, value) => sum + value, 0) / values.length) * unit;
 }
 
 /** Under 10 s short, over 30 s long: common practice, no source. */

@@ -74,8 +74,10 @@ export function inPlainContext(draft: Draft, at: number): boolean {
     left >= 0 &&
     items[left]?.mark === "" &&
     (any(items[left] as Item, PASSED) || says(items[left], "join"))
-  )
+  ) {
+    if (any(items[left] as Item, ["degree", "unsure"]) && left === at - 1) return true;
     left--;
+  }
   const before = items[left];
   if (before !== undefined) {
     const listed = before.mark === "comma" && left > 0 && sure(draft, items[left - 1] as Item, left - 1);
@@ -102,5 +104,8 @@ function fragment(items: readonly Item[], at: number): boolean {
     left--;
   const before = items[left];
   const after = items[at + (says(items[at + 1], "join") && FELT(items[at]) ? 3 : 1)];
-  return (before === undefined || before.mark !== "") && (after === undefined || after.mark !== "");
+  return (
+    (before === undefined || before.mark !== "") &&
+    (after === undefined || after.mark !== "" || (says(after, "break") !== undefined && FELT(items[at])))
+  );
 }

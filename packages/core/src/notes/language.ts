@@ -40,6 +40,8 @@ export interface Said {
     | "number";
   /** Phrases, "|" between. */
   readonly words: string;
+  /** Each of the words with each of these behind it, "|" between. */
+  readonly behind?: string;
   /** 0 to 10. */
   readonly strength?: number;
   /** Holds for both of "A and B". */
@@ -47,7 +49,7 @@ export interface Said {
   /** Stands after what it is of. */
   readonly back?: true;
   readonly where?: Where;
-  readonly form?: "head" | "heading" | "after" | "verb" | "stays" | "bare" | "heard";
+  readonly form?: "head" | "heading" | "after" | "verb" | "stays" | "bare" | "heard" | "beside";
   readonly join?: "and" | "or" | "with";
   readonly unit?: number;
   readonly liking?: 1 | -1;
@@ -76,6 +78,14 @@ export interface Language {
   readonly tails: string;
   readonly ownTails: string;
   readonly shy: string;
+  /** Words whose full stop ends no sentence. */
+  readonly shortened: string;
+  /** What a flavour's word before it only describes: "an oak table", "a peaty friend"; the second kind may be what the glass is like. */
+  readonly things: string;
+  readonly scenery: string;
+  /** Flavours' words that are given names too, and what people do. */
+  readonly people: string;
+  readonly deeds: string;
   /** What a word before a flavour makes of its family. */
   readonly turns: Readonly<Record<string, Readonly<Record<string, string>>>>;
   readonly plurals: readonly Ending[];

@@ -1,4 +1,5 @@
 import { type Draft, isPlain, isStop, says } from "./mention.ts";
+import { isPerson } from "./otherwise.ts";
 
 /** Leaves out what is not of this glass: hoped for, said by others, eaten, how it looks, another glass. */
 export function leaveOut(draft: Draft): void {
@@ -29,9 +30,13 @@ function drop({ items, at }: Draft, from: number, look: boolean, short = false):
     if (item === undefined || isStop(item)) return;
     if (says(item, "break") || says(item, "where") || says(item, "this") || item.mark === "colon") return;
     if (item.mark === "comma" && !look && !(seen && at[n + 1])) return;
+    // "I expected thunder and was given a violin"
+    if (says(item, "join") && says(items[n + 1], "link") && !says(items[n + 1], "glue")) return;
     if (
       (seen || short) &&
-      (says(item, "start") || (seen && !look && says(item, "link") && !says(item, "glue")))
+      (says(item, "start") ||
+        (seen && !look && says(item, "not")) ||
+        (seen && !look && says(item, "link") && !says(item, "glue")))
     )
       return;
     if (
@@ -82,10 +87,11 @@ function putRight({ items }: Draft, from: number): boolean {
 }
 
 /** "Rob says", "my sister gets": somebody else's words. */
-function reported({ items }: Draft, n: number): boolean {
+function reported({ items, lexicon }: Draft, n: number): boolean {
   const before = items[n - 1];
   if (!says(items[n], "reports") || before === undefined || before.mark !== "") return false;
   return (
+    isPerson(items, n - 1, lexicon) ||
     /^(?:he|she|they)$/.test(before.words) ||
     (isPlain(before) && !/^(?:nose|which|what|that)$/.test(before.words))
   );
@@ -97,7 +103,7 @@ const VERB =
   /^(?:was|had|were|is|are|has|have|tastes|smells|taste|smell|tasted|smelled|got|gave|seem|seems|seemed|did|felt|feels|feel)\b/;
 
 function otherGlass(draft: Draft, n: number): void {
-  const { items, at, lexicon } = draft;
+  const { items, at, lexicon, elsewhere } = draft;
   const item = items[n];
   if (item === undefined) return;
   const named = /^(?:glass|number|sample)$/.test(items[n - 1]?.words ?? "");
@@ -126,6 +132,7 @@ function otherGlass(draft: Draft, n: number): void {
     const one = items[m];
     if (one === undefined || isStop(one) || says(one, "this") || says(one, "break") || one.mark === "comma")
       return;
+    elsewhere.add(m);
     const mention = at[m];
     if (!mention) continue;
     // "the last one had more smoke": here there is less.

@@ -5,7 +5,7 @@ import { soundOf } from "./sound-of.ts";
 
 /** What a phrase can be in a note: a flavour, or something said about one. */
 export type Sense =
-  | (Omit<Said, "words"> & { readonly says: Said["says"] })
+  | (Omit<Said, "words" | "behind"> & { readonly says: Said["says"] })
   | { readonly says: "flavour"; readonly attributes: readonly string[]; readonly strength: number | null }
   /** What dictation hears for a flavour. */
   | { readonly says: "heard"; readonly meant: string };
@@ -33,6 +33,11 @@ export interface Lexicon {
   readonly tails: ReadonlySet<string>;
   readonly ownTails: ReadonlySet<string>;
   readonly shy: ReadonlySet<string>;
+  readonly shortened: ReadonlySet<string>;
+  readonly things: ReadonlySet<string>;
+  readonly scenery: ReadonlySet<string>;
+  readonly people: ReadonlySet<string>;
+  readonly deeds: ReadonlySet<string>;
   /** Every word that stands in a phrase or is an everyday one: never a slip. */
   readonly known: ReadonlySet<string>;
   /** Of those, the everyday ones. */
@@ -62,6 +67,12 @@ export const listed = (words: string): string[] =>
     .split("|")
     .filter((word) => word !== "");
 
+/** The phrases of an entry; "gone" and behind it "at once" is "gone at once". */
+const together = (words: string, behind: string | undefined): string[] =>
+  behind === undefined
+    ? listed(words)
+    : listed(words).flatMap((word) => listed(behind).map((next) => `${word} ${next}`));
+
 /** Builds the lexicon of a language, and of what a household taught besides. Takes some milliseconds: build it once. */
 export function buildLexicon(language: Language, learned: readonly LearnedWord[] = []): Lexicon {
   const root = node();
@@ -80,8 +91,8 @@ export function buildLexicon(language: Language, learned: readonly LearnedWord[]
       if (!text.includes(" ")) flavourWords.add(text);
     }
   }
-  for (const { words, ...sense } of language.phrases)
-    for (const text of listed(words)) add(root, known, text, sense);
+  for (const { words, behind, ...sense } of language.phrases)
+    for (const text of together(words, behind)) add(root, known, text, sense);
   for (const [text, meant] of Object.entries(language.heard))
     add(root, known, text, { says: "heard", meant });
   const leaning = new Map(Object.entries(language.leaning));
@@ -104,6 +115,11 @@ export function buildLexicon(language: Language, learned: readonly LearnedWord[]
     tails: new Set(listed(language.tails)),
     ownTails: new Set(listed(language.ownTails)),
     shy,
+    shortened: new Set(listed(language.shortened)),
+    things: new Set(listed(language.things)),
+    scenery: new Set(listed(language.scenery)),
+    people: new Set(listed(language.people)),
+    deeds: new Set(listed(language.deeds)),
     known,
     everyday,
     get slips() {

@@ -35,6 +35,8 @@ export interface Draft {
   readonly items: readonly Item[];
   readonly lexicon: Lexicon;
   readonly mentions: Mention[];
+  /** Items that speak of another glass. */
+  readonly elsewhere: Set<number>;
   /** The mention that begins at an item, or reaches over it. */
   readonly at: (Mention | undefined)[];
 }

@@ -29,7 +29,7 @@ export function saysChange({ items, at: mentions }: Draft, at: number): boolean 
   if (items[at + 1]?.by.flavour) return true;
   for (let n = at - 1; n >= 0 && n > at - 6; n--) {
     if (mentions[n]) return true;
-    if (items[n]?.mark !== "" || says(items[n], "start")) return false;
+    if (items[n]?.mark !== "" || says(items[n], "start") || says(items[n], "where")) return false;
   }
   return false;
 }
@@ -54,6 +54,32 @@ export function leans(items: readonly Item[], at: number, lexicon: Lexicon): boo
   return false;
 }
 
+const BITES = /^(?:bites|kicks|grips|glows|nips|stings)$/;
+const TURNED = /^(?:round|around|open|clean|polish|flat|dry|thin|close|closed)$/;
+const DETERMINER = /^(?:the|its|his|her|my|your|our|their|a|an|it|them|us)$/;
+
+/** "tannin heavy, smoke light": how strong what stands before it is. */
+export const gradesBefore = ({ items, at: mentions, lexicon }: Draft, at: number): boolean =>
+  typeof lexicon.leaning.get(items[at]?.text ?? "") === "number" &&
+  mentions[at - 1] !== undefined &&
+  (items[at + 1] === undefined || items[at + 1]?.mark !== "") &&
+  !mentions[at - 1]?.attributes.some((id) => OWN_RIGHT.test(id));
+
+/** "the pepper bites", "folded round its", "gone soft": a word of feel or of the whole that is a verb, or stands after one. */
+export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boolean {
+  const item = items[at];
+  if (item === undefined) return false;
+  if (BITES.test(item.text) && mentions[at - 1] !== undefined) return true;
+  if (
+    TURNED.test(item.text) &&
+    DETERMINER.test(items[at + 1]?.words ?? "") &&
+    !says(items[at + 1], "degree") &&
+    !says(items[at + 2], "degree")
+  )
+    return true;
+  return lexicon.leaning.has(item.words) && /(?:^| )(?:gone|went)$/.test(items[at - 1]?.words ?? "");
+}
+
 /** "medium" where the length of the finish is meant. */
 export function isLength(items: readonly Item[], at: number): boolean {
   if (says(items[at], "length") === undefined) return false;
@@ -64,6 +90,44 @@ export function isLength(items: readonly Item[], at: number): boolean {
     if (where?.where === "finish") return true;
   }
   return false;
+}
+
+const LIKENED = /\blike\b/;
+
+/** "an oak table", "my peaty friend": the flavour's word only says what thing it is. What a note likens the glass to still counts. */
+export function ofThing(items: readonly Item[], at: number, lexicon: Lexicon): boolean {
+  const next = items[at + 1];
+  if (next === undefined || next.mark !== "" || isFlavour(next)) return false;
+  // "plum red apples"
+  const after = items[at + 2];
+  if (after !== undefined && after.mark === "" && isFlavour(after)) return false;
+  if (lexicon.things.has(next.words)) return true;
+  if (!lexicon.scenery.has(next.words)) return false;
+  for (let n = at - 1; n >= 0 && n > at - 8 && !isStop(items[n]); n--)
+    if (
+      says(items[n], "memory") ||
+      says(items[n], "where") ||
+      says(items[n], "degree")?.of ||
+      LIKENED.test(items[n]?.words ?? "")
+    )
+      return false;
+  return true;
+}
+
+/** "so Hazel brought", "Olive reckons": a given name, by its capital inside a sentence or by what only people do. */
+export function isPerson(items: readonly Item[], at: number, lexicon: Lexicon): boolean {
+  const [before, item, next] = [items[at - 1], items[at], items[at + 1]];
+  if (item === undefined || !lexicon.people.has(item.text)) return false;
+  if (next !== undefined && next.mark === "" && lexicon.deeds.has(next.words)) return true;
+  if (!item.capital || before === undefined || before.mark !== "" || before.capital) return false;
+  return (
+    !isFlavour(before) &&
+    !says(before, "degree") &&
+    !says(before, "start") &&
+    !says(before, "where") &&
+    !says(before, "link") &&
+    !/\b(?:of|like)$/.test(before.words)
+  );
 }
 
 /** "Cherry Lane" in the middle of a sentence is nobody's cherry. */

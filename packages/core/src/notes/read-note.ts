@@ -49,7 +49,7 @@ export interface NoteRead {
  * @returns observations and remarks in the order of the note. Never throws; time grows with the length of the text alone.
  */
 export function readNote(text: string, lexicon: Lexicon, where: Where = "whole"): NoteRead {
-  const items = findItems(cutWords(text), lexicon);
+  const items = findItems(cutWords(text, lexicon.shortened), lexicon);
   const draft = findMentions(items, lexicon);
   applyPhrases(draft);
   carryOver(draft);
@@ -100,7 +100,8 @@ const lengthObserved = ({ start, end, word, strength, unsure, stance }: FinishLe
 });
 
 /** What may stand between a word and the same word said again for emphasis. */
-const BETWEEN = /^(?:[\s,…-]|\b(?:and|more|very|really|so|just|oh|yes|lots|of)\b)*$/i;
+const BETWEEN =
+  /^(?:[\s,…-]|\b(?:and|more|very|really|so|just|oh|yes|lots|of|upon|on|after|then|again)\b)*$/i;
 
 /** "smoke, smoke, smoke" is one observation, and a strong one; so is each of a word that comes again and again. */
 function gathered(observations: readonly Observation[], text: string): Observation[] {

@@ -1,14 +1,45 @@
-import { type Draft, type SaidSense, says } from "./mention.ts";
+import type { Item } from "./find-items.ts";
+import { type Draft, isPlain, type SaidSense, says } from "./mention.ts";
+
+const LEADS =
+  /^(?:on|in|at|to|into|upon|by|towards?|for|across|over|inside|around|round|through|throughout|during)\b/;
+
+/** What leads to a part's name: "on my first proper" sip, "than the" nose; undefined where nothing does. */
+function lead(items: readonly Item[], n: number): Item | undefined {
+  let words = 1;
+  for (let m = n - 1; m >= 0 && m >= n - 4; m--) {
+    const item = items[m];
+    if (item === undefined || item.mark !== "") return undefined;
+    if (LEADS.test(item.words) || says(item, "than")) return item;
+    if (says(item, "glue") || says(item, "degree") || /^(?:initial|second|third|very)$/.test(item.words))
+      continue;
+    if (!isPlain(item) || --words < 0) return undefined;
+  }
+  return undefined;
+}
 
 /** The cue of a part of the tasting that an item is, if it is one here. */
 export function sectionCue({ items, at }: Draft, n: number): SaidSense | undefined {
   const cue = says(items[n], "where");
   const [before, next] = [items[n - 1], items[n + 1]];
+  // "at the end of the table" is a place.
+  if (/^of(?: the| a)?$/.test(next?.words ?? "") && /(?:^| )end$/.test(items[n]?.words ?? ""))
+    return undefined;
+  if (cue?.form === "head") {
+    const led = lead(items, n);
+    if (led === undefined) return cue;
+    // "less smoke than the nose" names it only to compare with it.
+    if (says(led, "than")) return undefined;
+    return { ...cue, form: "after" };
+  }
   // "N: lemon", "N lemon", where a sentence or a part of it begins.
   if (cue?.form === "heading") {
     const begins = before === undefined || before.mark !== "" || at[n - 1] !== undefined;
     if (next?.mark === "colon") return cue;
     const letter = (items[n]?.words.length ?? 0) <= 3;
+    const closes = next === undefined || next.mark !== "" || says(next, "join") !== undefined;
+    if (!letter && closes && (at[n - 1] !== undefined || says(before, "length")))
+      return { ...cue, form: "head" };
     return begins &&
       letter &&
       (next?.mark === "comma" ||

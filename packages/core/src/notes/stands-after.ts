@@ -14,20 +14,46 @@ export function standsAfter(
     return false;
   if (cue.form === "stays") return true;
   const before = draft.items[n - 1];
+  // "palate is softer"
+  if (cue.form === "head" && says(draft.items[n + 1], "link") && !says(draft.items[n + 1], "glue"))
+    return false;
   // "and then on the palate, oak"
   if (
     says(before, "join") ||
+    /^(?:then|next|now|so)$/.test(before?.words ?? "") ||
     says(before, "break") ||
     (before !== undefined && says(before, "start") && cue.form === "after")
   )
     return false;
+  if (cue.form === "after" && arrives(draft, last, n)) return true;
   const near = close(draft, last, n, cue.form);
   if (!followed(draft, n, to)) {
     if (cue.form === "after") return true;
     return style === "forward" ? near && ends(draft, n) : near || (ends(draft, n) && !apart(draft, last, n));
   }
+  // "pepper going down, nice and long"
+  if (cue.form === "after" && near && !flavourBefore(draft, n, to)) return true;
   if (style === "forward" || !near) return false;
+  // "nail varnish palate light": what follows a bare name of a part is of it.
+  if (cue.form === "head" && draft.at[n + 1] !== undefined) return false;
   return cue.form === "after" || (!says(draft.items[n + 1], "link") && draft.items[n + 1]?.mark !== "colon");
+}
+
+const ARRIVES =
+  /^(?:comes?|came|coming|comes in|arrives?|arrived|appears?|appeared|shows up|showed up|turns up|turned up|pops up|pops out|kicks in|creeps in|creeps up|sneaks in|sneaks up|emerges?|waits?|waiting|hides|hiding|sits|surfaces|returns?|only|mostly|mainly|right|just|through|up|in|out|back|along)$/;
+
+/** "the smoke comes at the end": said of what stands before the verb. */
+function arrives({ items, at }: Draft, { last }: Mention, n: number): boolean {
+  const verb = items[n - 1];
+  if (verb === undefined || verb.mark !== "" || !ARRIVES.test(verb.words)) return false;
+  let verbs = 0;
+  for (let m = last + 1; m < n; m++) {
+    const item = items[m];
+    if (item === undefined || item.mark !== "" || says(item, "join") || says(item, "start")) return false;
+    if (ARRIVES.test(item.words) || says(item, "link")) verbs++;
+    else if (!says(item, "glue")) return false;
+  }
+  return verbs > 0 && at[n + 1] === undefined;
 }
 
 /** "sweeter than the last one with a longer finish": what stands before the cue is not of it. */
@@ -46,6 +72,15 @@ const apart = ({ items }: Draft, { last }: Mention, n: number): boolean => {
 
 const ends = ({ items }: Draft, n: number): boolean =>
   items[n + 1] === undefined || items[n + 1]?.mark !== "";
+
+/** A flavour between the cue and the next mark or cue. */
+function flavourBefore({ items, at }: Draft, n: number, to: number): boolean {
+  for (let m = n + 1; m < to; m++) {
+    if (at[m]) return true;
+    if (items[m]?.mark !== "" || says(items[m], "where") || says(items[m], "break")) return false;
+  }
+  return false;
+}
 
 /** A flavour after the cue, before a mark or another cue. */
 export function followed({ items, at }: Draft, n: number, to: number): boolean {

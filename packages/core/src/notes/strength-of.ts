@@ -7,10 +7,13 @@ const PLAIN = 5;
 export function strengthOf(mention: Mention, stance: Stance): number {
   if (stance === "absent") return 0;
   if (mention.little) return 2.2;
-  if (stance === "more") return mention.amplified ? 7.5 : graded(mention, 5.8);
-  if (stance === "less") return mention.amplified ? 2.5 : graded(mention, 4.2);
+  if (stance === "more") return mention.amplified || much(mention) ? 7.5 : 5.8;
+  if (stance === "less") return mention.amplified || much(mention) ? 2.5 : 4.2;
   return graded(mention, stance === "unsure" ? 4.6 : PLAIN);
 }
+
+/** "much sweeter", "far less smoke". */
+const much = ({ degrees }: Mention): boolean => degrees.some(({ strength }) => strength > 7);
 
 function graded({ degrees, inherent }: Mention, plain: number): number {
   const plainly = degrees.filter(({ amplify }) => !amplify);

@@ -1,5 +1,7 @@
 import { type Draft, isStop, type Mention, says } from "./mention.ts";
 
+/** Corrections that stand apart: "plum, wait, cherry", not "must wait". */
+const ALONE = /^(?:wait|sorry|instead|wrong|pardon|oops|nah|nope)$/;
 const BEFORE = 6;
 const AFTER = 9;
 
@@ -9,6 +11,7 @@ export function takeBack(draft: Draft): void {
   for (const [n, item] of items.entries()) {
     if (item.mark !== "" || says(item, "correct") === undefined) continue;
     if (says(item, "not") && !puts(draft, n)) continue;
+    if (ALONE.test(item.words) && !draft.at[n - 1] && items[n - 1]?.mark === "") continue;
     const wrong = last(draft, n);
     const right = next(draft, n);
     if (wrong === undefined || right === undefined) continue;
@@ -35,7 +38,13 @@ function puts(draft: Draft, n: number): boolean {
   const after = items[n + 1];
   if (after?.mark === "comma") return true;
   const [left, right] = [at[n - 1], at[n + 1]];
-  return left !== undefined && right !== undefined && !left.not && family(left) === family(right);
+  return (
+    left !== undefined &&
+    right !== undefined &&
+    !left.not &&
+    !says(items[left.at - 1], "not") &&
+    family(left) === family(right)
+  );
 }
 
 const family = ({ attributes }: Mention): string => attributes[0]?.split(".")[0] ?? "";

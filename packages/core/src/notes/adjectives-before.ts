@@ -1,0 +1,39 @@
+import { type Draft, isStop, type Mention, says } from "./mention.ts";
+
+const OWN_RIGHT = /^(?:taste|feel|whole|time)\./;
+const ADJECTIVE = /(?:y|ic|ed|ing|al|ful)$/;
+const DETERMINER =
+  /^(?:a|an|the|with|this|that|its|then|then a|and a|has a|nice|lovely|such a|quite a|rather|some|big|real|in a)$/;
+
+/** Whether a flavour says how something is: "sweet", "smoky". */
+const adjectival = ({ items }: Draft, { at, last, attributes }: Mention): boolean =>
+  at === last && (attributes.some((id) => OWN_RIGHT.test(id)) || ADJECTIVE.test(items[at]?.text ?? ""));
+
+/** The adjectives right before the name of a part: "a long, warm and spicy finish". None where it is said what the part is ("finish is"). */
+export function adjectivesBefore(draft: Draft, n: number): readonly Mention[] {
+  const { items, at } = draft;
+  const next = items[n + 1];
+  if (next?.mark === "colon" || (next !== undefined && says(next, "link") && !says(next, "glue"))) return [];
+  let near: readonly Mention[] | null = null;
+  const found: Mention[] = [];
+  let m = n - 1;
+  for (; m >= 0 && m > n - 14; m--) {
+    const item = items[m];
+    if (item === undefined || isStop(item) || item.mark === "colon") break;
+    const mention = at[m];
+    if (mention !== undefined) {
+      if (!adjectival(draft, mention)) break;
+      if (near === null && m < n - 2) return [];
+      found.push(mention);
+      continue;
+    }
+    if (DETERMINER.test(item.words)) return found;
+    if (item.mark === "comma" || says(item, "join")) {
+      near ??= [...found];
+      if (near.length === 0) return [];
+    } else if (!says(item, "length") && !says(item, "degree") && !says(item, "liking")) break;
+  }
+  const edge = items[m];
+  const open = edge === undefined || edge.mark !== "" || says(edge, "where") === undefined;
+  return near ?? (open ? found : []);
+}

@@ -1,0 +1,30 @@
+/** Words that are flavours nowhere and stand beside words that are. Singular, "|" between. Common practice, no source. */
+
+/** Abbreviations whose full stop ends no sentence. */
+export const SHORTENED = `v|med|lt|sl|approx|esp|incl|vs|no|nr|poss|prob|def|mr|mrs|ms|dr|st|etc|eg|ie|bit`;
+
+/** What a flavour's word before it only describes: "an oak table", "a peaty friend", "a plum dress", "the smoke alarm". */
+export const THINGS = `friend|friends|mate|mates|pal|pals|buddy|man|men|woman|women|guy|guys|girl|girls|boy|boys|lad|lads|lass|uncle|aunt|auntie|
+cousin|neighbour|neighbor|boss|bloke|chap|fellow|lady|ladies|lover|lovers|fan|fans|fiend|fiends|freak|freaks|head|heads|fanatic|nut|crowd|
+people|person|folk|folks|brigade|camp|voice|laugh|laughter|smile|face|eyes|humour|humor|joke|jokes|mood|remark|shirt|dress|jumper|
+sweater|cardigan|coat|hat|tie|scarf|curtain|curtains|cushion|cushions|hair|trousers|shoelace|colour|color|coloured|colored|hue|tint|
+tinted|sky|sunset|sunrise|moon|alarm|alarms|detector|detectors|signal|signals|screen|machine|break|breaks|street|road|lane|avenue|square|
+hill|creek|valley|county|picking|picked|picker|pickers|season|grower|growers|eyed|faced|hearted|haired|minded|handed|tongued|skinned|
+phone|records|jazz|band|film|story|stories|crumble recipe|recipe|recipes|diet|allergy|competition|festival|merchant|salesman|seller|
+bombshell|sort of person|vote|voters|bandana|tape|deal|argument|debate|subject|red|brown|grey|gray|pink|yellow|purple|blue|blonde|blond|drab|lamp|lamps|walls|wall|sofa|shade of|competition|trail|rings`;
+
+/** The same, but for a note that says what the glass is like: "like an old oak table". */
+export const SCENERY = `table|tables|chair|chairs|bench|desk|door|doors|floor|floors|floorboards|bar|counter|shelf|shelves|stool|beam|beams|bed|
+tree|trees|mug|cup|cups|pot|pots|pan|pans|board|bowl|bowls|jug|tray|plate|plates|spoon|towel|towels|bag|bags|bottle|bottles|glass|glasses|
+mill|grinder|shaker|van|truck|lorry|stall|stand|queue|farm|farmer|field|fields|grove|plantation|tent|window|bin|basket|stain|stains`;
+
+/** Flavours' words that are given names too. */
+export const PEOPLE = `rose|rosemary|ginger|olive|basil|hazel|violet|lily|iris|daisy|heather|jasmine|ivy|sage|clementine|cherry|pepper|
+honey|candy|brandy|peaches|plum|moss|clay|woody|dill|juniper|fern|petal|saffron|nutmeg|cinnamon|toffee|fudge|biscuit|bramble|
+hunter|smokey|smoky|sandy|rusty|dusty|poppy|holly|amber|willow|bay|mace|cocoa|coco|pickle|pickles|mango|pete|barney|brandi|rye|reed`;
+
+/** What people do and flavours do not. */
+export const DEEDS = `reckons|reckoned|says|said|thinks|thought|swears|swore|brought|brings us|told|tells|asked|asks|poured|pours|opened|laughed|laughs|
+wants|wanted|loves|loved|hates|hated|knows|knew|insists|insisted|agrees|agreed|disagrees|claims|claimed|called|sent|bought|barked|sat|
+walked|arrived late|wrote|writes|likes|liked|prefers|preferred|guessed|guesses|voted|spilled|spilt|dropped by|phoned|texted|disagreed|
+noted|mentioned|mentions|whispered|shouted|cooked|baked|snored|sneezed|went home|won|joined|left us|picked up|and i|and me`;
