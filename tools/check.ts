@@ -4,6 +4,6 @@ import { Tally } from "./tally.ts";
 
 // `npm run check`: types, lint, format and dead code, without running anything.
 const tally = new Tally();
-for (const check of staticChecks) await tally.check(check);
+await tally.checkTogether(staticChecks);
 await leave();
 tally.close();

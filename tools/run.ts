@@ -8,6 +8,8 @@ export interface RunOptions {
   readonly cwd?: string;
   /** Called with every line of standard output, which is still passed on. */
   readonly onLine?: (line: string) => void;
+  /** Takes all that it prints, which is then not shown. */
+  readonly onText?: (text: string) => void;
 }
 
 export interface Ran {
@@ -24,8 +26,14 @@ export const run = (program: string, args: readonly string[], options: RunOption
   const child = spawn(program, args, {
     cwd: options.cwd ?? root,
     env: environment(options.env),
-    stdio: ["inherit", options.onLine ? "pipe" : "inherit", "inherit"],
+    stdio: [
+      "inherit",
+      options.onLine || options.onText ? "pipe" : "inherit",
+      options.onText ? "pipe" : "inherit",
+    ],
   });
+  if (options.onText)
+    for (const stream of [child.stdout, child.stderr]) stream?.setEncoding("utf8").on("data", options.onText);
   const forget = onLeaving(async () => {
     child.kill("SIGTERM");
     await promise;

@@ -26,7 +26,7 @@ const temporary = mkdtempSync(join(tmpdir(), "partsproof-test-"));
 onLeaving(() => rmSync(temporary, { recursive: true, force: true }));
 const env: Record<string, string> = { NODE_COMPILE_CACHE: join(temporary, "compiled") };
 
-if (!only) for (const check of staticChecks) await tally.check(check);
+if (!only) await tally.checkTogether(staticChecks);
 
 if (!only || (needs(["evening"]) && webIsStale())) {
   const name = "web app: build and size of the first load";

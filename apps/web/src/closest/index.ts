@@ -8,7 +8,7 @@ export {
   withWeight,
 } from "./aim.ts";
 export { attributeName } from "./attributes.ts";
-export type { Because, Found, Shown, Told, Why, Wish } from "./messages.ts";
+export type { Because, Found, Shown, Why, Wish } from "./messages.ts";
 export { problemOf, tastedTogetherAt } from "./problem-of.ts";
 export { printDistance, proofWords } from "./proof-words.ts";
 export { readRules } from "./read-rules.ts";
