@@ -2,6 +2,7 @@ import { type CSSProperties, memo, type ReactNode, useId, useRef, useState } fro
 import { MinusGlyph, PlusGlyph } from "./glyphs.tsx";
 import { useAhead } from "./use-ahead.ts";
 import { useDrag } from "./use-drag.ts";
+import { useMoved } from "./use-moved.ts";
 import "./strip.css";
 
 export interface StripProps {
@@ -90,6 +91,7 @@ export const Strip = memo(function Strip({
       else setTimeout(() => went(newest()), 0);
     },
   });
+  useMoved(dot, move);
   const shown = value === null ? unset : print(value);
   return (
     <div className={`strip ${value === null ? "strip-unset" : ""}`} role="group" aria-label={said}>
@@ -142,7 +144,6 @@ export const Strip = memo(function Strip({
             defaultValue={at}
             // Activated where it waits, as a screen reader may: nothing changes for the browser, yet it says that value.
             onClick={() => value === null && onChange(id, at)}
-            onChange={(event) => move(Number(event.target.value))}
           />
           <span className="strip-track" />
           <span className="strip-thumb" />
