@@ -21,6 +21,7 @@ export const printWeighed = (flight: WeighedFlight): string =>
   page(
     flight.headline,
     printWorths(flight.worths),
+    lines(...flight.poursTogether.map(({ sentence }) => sentence)),
     flight.apart?.sentence,
     lines(flight.known?.sentence, flight.mixUps?.sentence),
     lines(flight.wordTests?.sentence, flight.map?.sentence),

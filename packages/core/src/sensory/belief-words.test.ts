@@ -26,6 +26,19 @@ test("Y1 the words, the number and the method stand together", () => {
   );
 });
 
+test("Y1 a page about one of them speaks of that one, and of the sheets on which both stand", () => {
+  const sense = { better: "better liked", best: "the best liked", worse: "liked less" };
+  expect(betterWords("Glass 1", "Glass 3", { ...belief(0.13), both: 2 }, sense)).toBe(
+    "Glass 1 is likely liked less than Glass 3 (probability 0.87, Bayesian worths from rankings, 6 sheets, both in 2).",
+  );
+  expect(betterWords("Glass 1", "Glass 3", { ...belief(0.87), both: 6 }, sense)).toBe(
+    betterWords("Glass 1", "Glass 3", belief(0.87)),
+  );
+  expect(betterWords("Glass 1", "Glass 3", belief(0.48), sense)).toBe(
+    betterWords("Glass 3", "Glass 1", belief(0.52)),
+  );
+});
+
 test("Y2 a threshold that drawing could have crossed is not taken, and nothing is said to be certain", () => {
   expect(betterWords("A", "B", belief(0.955))).toContain("is likely better liked");
   expect(betterWords("A", "B", belief(0.965))).toContain("is very likely better liked");

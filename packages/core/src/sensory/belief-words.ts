@@ -14,6 +14,8 @@ export interface Belief {
   readonly sheets: number;
   /** What the sheets are where they are none, such as "comparison". */
   readonly unit?: string;
+  /** Of a pair: on how many of them both stand, where that is not all. */
+  readonly both?: number;
 }
 
 /** Two decimals, and never a certainty that no sheets can give. */
@@ -33,11 +35,13 @@ function wordFor({ probability, monteCarloError }: Belief): string | null {
 export interface BeliefSense {
   readonly better: string;
   readonly best: string;
+  /** Where given the one named first stays the one spoken of, and is called this where it is the worse. */
+  readonly worse?: string;
 }
 const LIKING: BeliefSense = { better: "better liked", best: "the best liked" };
 
-const sheetsOf = ({ sheets, unit = "sheet" }: Belief): string =>
-  `${sheets} ${unit}${sheets === 1 ? "" : "s"}`;
+const sheetsOf = ({ sheets, unit = "sheet", both = sheets }: Belief): string =>
+  `${sheets} ${unit}${sheets === 1 ? "" : "s"}${both < sheets ? `, both in ${both}` : ""}`;
 const theseOf = ({ sheets, unit = "sheet" }: Belief): string =>
   sheets === 1 ? `This ${unit} does` : `These ${unit}s do`;
 const methodOf = ({ unit = "ranking" }: Belief): string => `Bayesian worths from ${unit}s`;
@@ -53,8 +57,13 @@ const methodOf = ({ unit = "ranking" }: Belief): string => `Bayesian worths from
  * // "Glass 3 is likely better liked than Glass 1 (probability 0.87, Bayesian worths from rankings, 6 sheets)."
  */
 export function betterWords(one: string, other: string, belief: Belief, sense: BeliefSense = LIKING): string {
-  if (belief.probability < 0.5)
-    return betterWords(other, one, { ...belief, probability: 1 - belief.probability }, sense);
+  if (belief.probability < 0.5) {
+    const turned = { ...belief, probability: 1 - belief.probability };
+    const { worse } = sense;
+    return worse === undefined || wordFor(turned) === null
+      ? betterWords(other, one, turned, sense)
+      : `${one} is ${wordFor(turned)} ${worse} than ${other} (probability ${shownProbability(turned.probability)}, ${methodOf(belief)}, ${sheetsOf(belief)}).`;
+  }
   const word = wordFor(belief);
   const shown = shownProbability(belief.probability);
   const how = `${methodOf(belief)}, ${sheetsOf(belief)}`;

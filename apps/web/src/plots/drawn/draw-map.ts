@@ -2,6 +2,8 @@ import { type Drawing, isWide, type Shape } from "./drawing.ts";
 import { fitted } from "./draw-rows.ts";
 
 export interface MapItem {
+  /** A number, or a number and a letter, to find it by. */
+  readonly mark: string;
   readonly label: string;
   readonly x: number;
   readonly y: number;
@@ -18,7 +20,7 @@ function reach({ ellipse }: MapItem): readonly [number, number] {
   ];
 }
 
-/** Things where their profiles put them, numbered, each with the ellipse that says how sure that is; one scale both ways. */
+/** Things where their profiles put them, marked, each with the ellipse that says how sure that is; one scale both ways. */
 export function drawMap(items: readonly MapItem[], width: number): Drawing {
   const spans = items.map((item) => reach(item));
   const span = (axis: 0 | 1, of: (item: MapItem) => number): readonly [number, number] => [
@@ -33,10 +35,10 @@ export function drawMap(items: readonly MapItem[], width: number): Drawing {
   const at = (x: number, y: number) => [left + (x - x0) * scale, 12 + (y1 - y) * scale] as const;
   const line = 22;
   const key = items.map(
-    ({ label }, i): Shape => ({
+    ({ mark, label }, i): Shape => ({
       kind: "text",
       at: [0, square.height + (i + 1) * line],
-      says: fitted(`${i + 1} ${label}`, width - 8, 14),
+      says: fitted(`${mark} ${label}`, width - 8, 14),
       tone: "ink",
       size: 14,
     }),
@@ -54,14 +56,14 @@ export function drawMap(items: readonly MapItem[], width: number): Drawing {
           },
         ],
   );
-  const dots = items.flatMap(({ x, y }, i): Shape[] => {
+  const dots = items.flatMap(({ mark, x, y }): Shape[] => {
     const [px, py] = at(x, y);
     return [
       { kind: "dot", at: [px, py], r: 12, tone: "fill" },
       {
         kind: "text",
         at: [px, py + 5],
-        says: String(i + 1),
+        says: mark,
         tone: "ink",
         anchor: "middle",
         size: 14,

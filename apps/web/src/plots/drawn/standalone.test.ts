@@ -50,7 +50,13 @@ test("every figure stays within its width, at a phone's and at a page's", () => 
         width,
       ),
       drawMap(
-        names.map((label, i) => ({ label, x: i, y: i % 3, ellipse: { along: 2, across: 1, turn: 0.5 } })),
+        names.map((label, i) => ({
+          mark: String(i),
+          label,
+          x: i,
+          y: i % 3,
+          ellipse: { along: 2, across: 1, turn: 0.5 },
+        })),
         width,
       ),
     ];

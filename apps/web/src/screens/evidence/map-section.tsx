@@ -1,19 +1,24 @@
 import type { WeighedFlight } from "@partsproof/house/protocol";
 import { Section } from "../../parts/index.ts";
 import { drawMap, Figure } from "../../plots/index.ts";
+import { glassMarks } from "./glass-marks.ts";
 import { twoDigits } from "./counted-words.ts";
 
 interface Props {
   readonly map: WeighedFlight["map"];
   readonly wordTests: WeighedFlight["wordTests"];
+  /** The names of the mix-ups, which have the numbers. */
+  readonly numbered: readonly { readonly key: string }[] | undefined;
   readonly name: string;
 }
 
 const printP = (p: number): string => (p < 0.001 ? "< 0.001" : String(Number(p.toPrecision(2))));
 
 /** Where the words put the glasses, and whether any word goes with some of them. */
-export function MapSection({ map, wordTests, name }: Props) {
+export function MapSection({ map, wordTests, numbered, name }: Props) {
   if (map === null && wordTests === null) return null;
+  const marks = glassMarks(map?.items ?? [], numbered);
+  const items = (map?.items ?? []).map((item, i) => ({ ...item, mark: marks[i] ?? "" }));
   return (
     <Section title="What the words say">
       {wordTests !== null && <p>{wordTests.sentence}</p>}
@@ -21,12 +26,12 @@ export function MapSection({ map, wordTests, name }: Props) {
         <Figure
           title={map.sentence}
           name={`${name}-map`}
-          note={`Glasses that were described alike lie near each other; the ellipse says where each might lie had others of this kind tasted (95 %). Where ellipses overlap the map tells nothing of the two; where they do not, it is still a picture and no proof. It shows ${Math.round(map.shown * 100)} % of what differs.`}
-          draw={(width) => drawMap(map.items, width)}
+          note={`Glasses that were described alike lie near each other${numbered === undefined ? "" : "; numbers as among the mix-ups"}; the ellipse says where each might lie had others of this kind tasted (95 %). Where ellipses overlap the map tells nothing of the two; where they do not, it is still a picture and no proof. It shows ${Math.round(map.shown * 100)} % of what differs.`}
+          draw={(width) => drawMap(items, width)}
           table={{
             heads: ["Glass", "Across", "Up", "Ellipse, half length", "Half width"],
-            rows: map.items.map(({ label, x, y, ellipse }) => [
-              label,
+            rows: items.map(({ mark, label, x, y, ellipse }) => [
+              `${mark} ${label}`,
               twoDigits(x),
               twoDigits(y),
               ellipse === null ? "none" : twoDigits(ellipse.along),

@@ -78,8 +78,11 @@ export function MixUpsSection({ title, known, mixUps, name, what }: Props) {
             )
           }
           table={{
-            heads: ["Was poured", ...mixUps.names.map(({ label }) => `called ${label}`)],
-            rows: mixUps.names.map(({ label }, i) => [label, ...(mixUps.board[i] ?? []).map(String)]),
+            heads: ["Was poured", ...mixUps.names.map(({ label }, i) => `called ${i + 1} ${label}`)],
+            rows: mixUps.names.map(({ label }, i) => [
+              `${i + 1} ${label}`,
+              ...(mixUps.board[i] ?? []).map(String),
+            ]),
           }}
         >
           <div className="evidence-said">

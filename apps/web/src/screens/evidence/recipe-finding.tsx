@@ -1,6 +1,7 @@
 import { useAsk } from "../../api.ts";
 import { Section } from "../../parts/index.ts";
 import type { ScreenProps } from "../screen.ts";
+import { RecipeProfiles } from "../profiles/recipe-profiles.tsx";
 import { ApartSection } from "./apart-section.tsx";
 import { EvidencePage } from "./evidence-page.tsx";
 import { MixUpsSection } from "./mix-ups-section.tsx";
@@ -40,6 +41,7 @@ export default function RecipeFindingPage({ params }: ScreenProps) {
             name="recipe"
             what="the glasses"
           />
+          <RecipeProfiles household={household} recipe={recipe} />
           <WordsSection
             words={found.words}
             scores={found.scores}

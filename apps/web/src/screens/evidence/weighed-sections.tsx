@@ -1,6 +1,7 @@
 import { useAsk } from "../../api.ts";
 import { Broken, Busy } from "../../parts/index.ts";
 import { useFlightToken } from "../../session/index.ts";
+import { FlightProfiles } from "../profiles/flight-profiles.tsx";
 import { MapSection } from "./map-section.tsx";
 import { MixUpsSection } from "./mix-ups-section.tsx";
 import { ApartSection } from "./apart-section.tsx";
@@ -22,12 +23,13 @@ export default function WeighedSections({
   if (asked.state === "busy") return <Busy what="what the sheets can carry" />;
   if (asked.state === "broken")
     return <Broken asked={asked} title="What the sheets can carry could not be fetched" />;
-  const { worths, mixUps, known, apart, map, wordTests } = asked.answer;
+  const { worths, poursTogether, mixUps, known, apart, map, wordTests } = asked.answer;
   return (
     <>
       {worths !== null && (
         <WorthsSection
           worths={worths}
+          besides={poursTogether.map(({ sentence }) => sentence)}
           title={worths.closeTo === null ? "How sure the order is" : `How sure the closeness is`}
           name="flight"
         />
@@ -40,7 +42,8 @@ export default function WeighedSections({
         name="flight"
         what="the glasses"
       />
-      <MapSection map={map} wordTests={wordTests} name="flight" />
+      <FlightProfiles household={household} flight={flight} />
+      <MapSection map={map} wordTests={wordTests} numbered={mixUps?.names} name="flight" />
     </>
   );
 }

@@ -1,5 +1,6 @@
 import { useAsk } from "../../api.ts";
 import type { ScreenProps } from "../screen.ts";
+import { WhiskeyProfiles } from "../profiles/whiskey-profiles.tsx";
 import { ApartSection } from "./apart-section.tsx";
 import { EvidencePage } from "./evidence-page.tsx";
 import { MixUpsSection } from "./mix-ups-section.tsx";
@@ -31,6 +32,7 @@ export default function WhiskeyFindingPage({ params }: ScreenProps) {
             <WorthsSection worths={found.worths} title="Where it was ranked" name="whiskey" />
           )}
           <ApartSection apart={found.apart} name="whiskey" />
+          <WhiskeyProfiles household={household} whiskey={whiskey} />
           <WordsSection
             words={found.words}
             scores={found.scores}

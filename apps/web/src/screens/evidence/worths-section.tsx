@@ -6,6 +6,8 @@ import { Said } from "./said.tsx";
 
 interface WorthsProps {
   readonly worths: WorthsFound;
+  /** What is said beside the pairs. */
+  readonly besides?: readonly string[];
   readonly title: string;
   /** Of the files. */
   readonly name: string;
@@ -23,6 +25,7 @@ function sum(ranks: readonly number[]): number {
 function firstPlaces({ label, ranks }: Item): string {
   const places = ranks.findIndex((_, i) => sum(ranks.slice(0, i + 1)) >= SURE) + 1;
   const p = share(sum(ranks.slice(0, places)));
+  if (places === ranks.length - 1 && places > 1) return `${label} is not last with probability ${p}`;
   return places === 1
     ? `${label} is in place 1 with probability ${p}`
     : `${label} is in one of the first ${places} places with probability ${p}`;
@@ -31,13 +34,15 @@ function firstPlaces({ label, ranks }: Item): string {
 function lastPlaces({ label, ranks }: Item): string {
   const places = ranks.findIndex((_, i) => sum(ranks.slice(ranks.length - i - 1)) >= SURE) + 1;
   const p = share(sum(ranks.slice(ranks.length - places)));
+  // One of the last two of three is no more than not the first.
+  if (places === ranks.length - 1 && places > 1) return `${label} is not in place 1 with probability ${p}`;
   return places === 1
     ? `${label} is last with probability ${p}`
     : `${label} in one of the last ${places} with ${p}`;
 }
 
 /** Who is ahead, how sure that is, and what place each may be in. */
-export function WorthsSection({ worths, title, name }: WorthsProps) {
+export function WorthsSection({ worths, besides = [], title, name }: WorthsProps) {
   const { items, closeTo } = worths;
   const more = closeTo === null ? "liked more" : `closer to ${closeTo}`;
   const rests = `${countedWords(worths.counted, "ranking")}.`;
@@ -87,6 +92,11 @@ export function WorthsSection({ worths, title, name }: WorthsProps) {
         <ul>
           {worths.pairs.map(({ other, sentence }) => (
             <li key={other}>
+              <Said sentence={sentence} />
+            </li>
+          ))}
+          {besides.map((sentence) => (
+            <li key={sentence}>
               <Said sentence={sentence} />
             </li>
           ))}

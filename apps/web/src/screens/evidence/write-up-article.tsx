@@ -15,7 +15,7 @@ interface Props {
 /** Everything of the evening on one sheet of paper or two. */
 export function WriteUpArticle({ ref, finding, weighed, day, invented }: Props) {
   const { flight, glasses, sheets, alcoholPerTaster: alcohol } = finding;
-  const { worths, known, mixUps, apart, wordTests } = weighed;
+  const { worths, poursTogether, known, mixUps, apart, wordTests } = weighed;
   const titled = (glass: number): string => {
     const one = glasses[glass];
     if (one === undefined) return "";
@@ -80,6 +80,9 @@ export function WriteUpArticle({ ref, finding, weighed, day, invented }: Props) 
           <p>{worths.best.sentence}</p>
           {worths.pairs.map(({ other, sentence }) => (
             <p key={other}>{sentence}</p>
+          ))}
+          {poursTogether.map(({ name, sentence }) => (
+            <p key={name}>{sentence}</p>
           ))}
           <p className="writeup-small">
             {worths.pairsSaid} {worths.placesSaid} {worths.method}.

@@ -215,5 +215,29 @@ eachDatabase((database) => {
         false,
       ]);
     });
+
+    test("W2 W9 two pours of one blend are said together too, and have one name on the map and among the mix-ups", async () => {
+      await using house = await temporaryHouse(database);
+      const { id: household } = await house.client("loadDemo", {});
+      const { items } = await house.client("listFindings", { at: { household } });
+      const flight = items.find(({ name }) => name === "Beside the Lamp")?.flightId ?? "";
+      const weighed = await house.client("getWeighedFlight", { at: { household, flight } });
+      const pours = weighed.worths?.items.filter(({ label }) => / pour\)$/.test(label)) ?? [];
+      expect(pours).toHaveLength(2);
+      const [together] = weighed.poursTogether;
+      expect(together?.sentence).toMatch(
+        /^Both pours of (.*) taken as one: .* is .* better liked than \1 \(probability 0\.\d\d, Bayesian worths from rankings, 4 sheets\)\.$/,
+      );
+      const names = weighed.mixUps?.names.map(({ key }) => key) ?? [];
+      const onMap = weighed.map?.items.map(({ name }) => name) ?? [];
+      expect(new Set(onMap).size).toBe(onMap.length - 1);
+      for (const name of onMap) expect(names).toContain(name);
+      // A recipe's page speaks of that recipe, and of the sheets on which both stood.
+      const recipes = await house.client("listRecipes", { at: { household } });
+      const recipe = recipes.items.find(({ name }) => name === "Wick and Rye")?.id ?? "";
+      const page = await house.client("getRecipeFinding", { at: { household, recipe } });
+      expect(page.headline).toMatch(/^Wick and Rye is .* liked less than /);
+      expect(page.worths?.pairs.map(({ sentence }) => sentence).join()).toMatch(/12 sheets, both in 4\)/);
+    });
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { FlightEvidence } from "./flight-evidence.ts";
-import { repeatsFound } from "./repeats-found.ts";
+import { ordersFound, repeatsFound } from "./repeats-found.ts";
 
 /** A flight of five glasses, the first two of one name, put in order once. */
 const flight = (number: number, ranking: readonly (readonly number[])[]): FlightEvidence => ({
@@ -57,5 +57,43 @@ describe("the same whiskey poured twice", () => {
     expect(put(near)?.luck.p).toBeCloseTo(0.4 ** 4, 12);
     expect(put(near)?.sentence).toContain("so near that it is hard to put down to luck (p = 0.026, ");
     expect(put([[0], [2], [3], [4], [1]])?.sentence).toContain("so near that it could well be luck (p = 1, ");
+  });
+});
+
+describe("the same glasses put in order twice", () => {
+  const again = (count: number, size: number, second: readonly number[]) => {
+    const order = Array.from({ length: size }, (_, i) => i);
+    const one = flight(1, near);
+    const [sheet] = one.sheets;
+    if (sheet === undefined) throw new Error("a flight requires a sheet, got none");
+    const placed = [order, second].map((glasses) => ({
+      ranking: glasses.map((glass) => [glass]),
+      served: order,
+    }));
+    const glasses = order.map((glass) => ({ nameId: `name ${glass}`, label: "" }));
+    return ordersFound(
+      Array.from({ length: count }, () => ({
+        ...one,
+        question: "agree_with_myself" as const,
+        glasses,
+        sheets: [{ ...sheet, placed }],
+      })),
+      "Pell",
+    );
+  };
+
+  test("three glasses once cannot show it, however alike: all three pairs again have 1 in 3!", () => {
+    const found = again(1, 3, [0, 1, 2]);
+    expect(found?.leastP).toBeCloseTo(1 / 6, 12);
+    expect(found?.sentence).toMatch(
+      /Whether they put the same glasses in the same order again 3 pairs cannot show, however alike \(p = 0\.17\)\.$/,
+    );
+    expect(found?.sentence).not.toMatch(/luck/);
+  });
+
+  test("four glasses can show it: the verdict follows how many pairs were kept", () => {
+    expect(again(1, 4, [0, 1, 2, 3])).toMatchObject({ kept: 6, leastP: expect.closeTo(1 / 24, 12) });
+    expect(again(1, 4, [0, 1, 2, 3])?.sentence).toContain("that is hard to put down to luck (p = 0.042, ");
+    expect(again(1, 4, [3, 2, 1, 0])?.sentence).toContain("that could well be luck (p = 1, ");
   });
 });

@@ -43,7 +43,7 @@ export function wordsFound(
     glasses: glasses.here,
     otherGlasses: glasses.elsewhere,
     words: [...here]
-      .filter(([, times]) => times >= LEAST_SAID)
+      .filter(([word, times]) => times >= LEAST_SAID && stands(word, times) > 0)
       .toSorted(([a, m], [b, n]) => stands(b, n) - stands(a, m) || n - m || (a < b ? -1 : 1))
       .slice(0, MOST_WORDS)
       .map(([word, times]) => ({ word, here: times, elsewhere: elsewhere.get(word) ?? 0 })),
