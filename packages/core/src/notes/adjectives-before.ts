@@ -13,7 +13,7 @@ const adjectival = ({ items }: Draft, { at, last, attributes }: Mention): boolea
 export function adjectivesBefore(draft: Draft, n: number): readonly Mention[] {
   const { items, at } = draft;
   const next = items[n + 1];
-  if (next?.mark === "colon" || (next !== undefined && says(next, "link") && !says(next, "glue"))) return [];
+  if (next !== undefined && says(next, "link") && !says(next, "glue")) return [];
   let near: readonly Mention[] | null = null;
   const found: Mention[] = [];
   let m = n - 1;

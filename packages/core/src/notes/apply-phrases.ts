@@ -131,7 +131,8 @@ function applyChange(draft: Draft, n: number): void {
     }
   }
   const change = says(item, "lessened") ?? says(item, "increased");
-  if (change === undefined) return;
+  // "a trickle of honey down the middle"
+  if (change === undefined || (/^(?:down|less|up)$/.test(item?.words ?? "") && !ends(draft, n))) return;
   const mention = backward(draft, n, { words: 2, comma: 1 });
   if (mention) mention[change.says === "lessened" ? "less" : "more"] = true;
 }

@@ -34,16 +34,18 @@ export function forward(draft: Draft, from: number, reach: Reach): Mention | und
     if (mention !== undefined) return mention;
     const item = items[n];
     if (item === undefined || isStop(item)) return undefined;
-    const adjectives = graded(draft, n - 1) && graded(draft, n + 1);
+    const adjectives = graded(draft, n - 1) && graded(draft, n + 1) && at[n + 1] === undefined;
     if (item.mark === "colon") {
       if (!reach.start) return undefined;
     } else if (item.mark === "comma") {
       if (!adjectives && !reach.comma) return undefined;
     } else if (says(item, "join")) {
       if (!adjectives) return undefined;
-    } else if (lexicon.leaning.has(item.words) || THROUGH.some((kind) => says(item, kind))) continue;
+    } else if (!reach.start && /^(?:it|everything)(?:'s| is| was)\b/.test(item.words)) return undefined;
+    else if (lexicon.leaning.has(item.words) || THROUGH.some((kind) => says(item, kind))) continue;
     // "a faint smell of smoke"
-    else if (says(item, "where")?.form === "head" && /^of\b/.test(items[n + 1]?.words ?? "")) continue;
+    else if (says(item, "where") && (/^of\b/.test(items[n + 1]?.words ?? "") || item.words.endsWith(" of")))
+      continue;
     else if (
       says(item, "break") ||
       says(item, "where") ||

@@ -15,7 +15,7 @@ export const ends = ({ items }: Draft, n: number): boolean => {
 };
 
 const MUCH =
-  /^(?:much|much of|so much|too much|a lot|a lot of|lot of|a great deal of|great deal of|many|very|overly|all that|that|plenty of|loads of)$/;
+  /^(?:much|much of|so much|too much|a lot|a lot of|lot of|a great deal of|great deal of|many|very|overly|all that|plenty of|loads of)$/;
 
 const AWAY =
   /^(?:now|completely|entirely|already|altogether|by|from|in|at|on|here|again|too|though|for|since|before|after|when|once|totally|away|off|today|tonight|this|as|well|with|into|to|like|it|that|i|just|mostly|nearly|almost|quickly|fast|early|so|somewhere|forever|yet|because|within|under|without|really|long)\b/;
@@ -39,7 +39,11 @@ export function applyNot(draft: Draft, n: number): void {
   // "can't find any fruit" is no word on what stood before; "can't find it" is.
   const named = /^(?:it|them|that|one)$/.test(draft.items[n + 1]?.words ?? "");
   const open = /(?:any|find|get|feel|smell|taste)$/.test(item?.words ?? "") && !ends(draft, n) && !named;
-  if (gone !== undefined && !open && !becomes(draft, n)) {
+  // "Mouth: custard. Finish: none."
+  const headed = draft.items[n - 1]?.mark === "colon" && says(draft.items[n - 2], "where") !== undefined;
+  // "the acetone's away", not "put away"
+  const close = item?.words !== "away" || (draft.at[n - 1] !== undefined && ends(draft, n));
+  if (gone !== undefined && close && !open && !headed && !becomes(draft, n)) {
     const near = backward(draft, n, {
       words: named || /\b(?:it|them)$/.test(item?.words ?? "") ? 6 : 3,
       comma: /^(?:all |now )?gone\b/.test(item?.words ?? "") ? 0 : named ? 4 : 2,
@@ -57,11 +61,11 @@ export function applyNot(draft: Draft, n: number): void {
     }
   }
   if (not === undefined) return;
-  // "peat, yes; smoke no."
+  // "peat, yes; smoke no.", "oak is not."
   const left = draft.at[n - 1];
   if (
     left &&
-    (item?.words === "no" || item?.words === "not") &&
+    /^(?:no|not|is not|isn't|isnt|are not|aren't)$/.test(item?.words ?? "") &&
     (draft.items[n + 1] === undefined || isStop(draft.items[n + 1]))
   ) {
     left.gone = true;

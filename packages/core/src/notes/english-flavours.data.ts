@@ -15,8 +15,8 @@ hot cereal|cream of wheat|draff|spent grain|grist|chaff|husk|quinoa|millet|kettl
 grain silo|grain store|malt floor|maltings|feed store|chicken feed|beer|ale|stout beer|lager|barley wine|brewery|
 wheat beer|malt drink|ricecake|barleycorn|cornmeal|tamale|toasted grain|oat biscuit|oat milk|raw grain|damp grain|
 warm grain|graininess|grainfield|cornfield|wheatfield|wholegrain|wholemeal|wholemeal bread|wholewheat|basmati|
-horse feed|animal feed|cattle feed|cattle cake|malthouse|malt barn|kiln floor|brewhouse|brew house|pilsner|home brew|
-homebrew|barley tea|rye flour|rye toast|amaranth|sorghum|flour mill|cornbread crust|bean flour`,
+horse feed|malthouse|malt barn|kiln floor|brewhouse|brew house|pilsner|home brew|homebrew|barley tea|rye flour|
+rye toast|amaranth|sorghum|flour mill|cornbread crust|bean flour`,
   "grain.bake": `bread crust|bread|toast|toasted bread|toasted brioche|biscuit|shortbread|short bread|butter cookie|cookie|
 cookie dough|sugar cookie|oatmeal cookie|pie crust|piecrust|pastry|puff pastry|shortcrust|short crust|
 shortcrust pastry|danish pastry|danish|croissant|brioche|pancake|waffle|waffle cone|wafer|dough|bread dough|yeast|
@@ -30,10 +30,9 @@ bread and butter pudding|monkey bread|sweet bread|challah|pita|naan|crouton|brea
 melba toast|ladyfinger|biscotti|amaretti biscuit|eclair|profiterole|filo|strudel|turnover|yorkshire pudding|bakewell|
 funnel cake|tea cake|teacake|fairy cake|birthday cake|yellow cake|wedding cake|crepe|madeleine|cheesecake base|
 biscuit base|sweet pastry|baked pastry|viennoiserie|digestive base|breadiness|buttermilk biscuit|shortcake|choux|
-currant bun|fresh rolls|white rolls|ciabatta|focaccia|flatbread|chapati|roti|matzo|oat cookie|butter biscuit|
-petit beurre|financier|genoise|savoiardi|kringle|babka|rugelach|zwieback|yeastiness|doughiness|beignet|fritter|
-dumpling|fresh bake|farl|potato bread|soda farl|potato scone|streusel|saltine|cream cracker|poppadom|popover|
-sugar wafer|steamed pudding|suet pudding|bake shop`,
+currant bun|fresh rolls|white rolls|ciabatta|focaccia|flatbread|chapati|roti|oat cookie|butter biscuit|petit beurre|
+financier|genoise|yeastiness|doughiness|beignet|fritter|dumpling|fresh bake|farl|potato bread|soda farl|potato scone|
+streusel|saltine|cream cracker|poppadom|popover|sugar wafer|steamed pudding|suet pudding|bake shop`,
   "fruit.orchard": `apple|green apple|red apple|baked apple|apple sauce|applesauce|apple core|apple pip|apple butter|cider|hard cider|
 scrumpy|granny smith|braeburn|golden delicious|crab apple|crabapple|cooking apple|cider apple|windfall apple|
 bruised apple|apple orchard|orchard|orchard fruit|stewed apple|poached apple|pear|pear drop|peardrop|poached pear|
@@ -46,15 +45,15 @@ cantaloupe|honeydew|honeydew melon|watermelon|galia|coconut flesh|bubblegum|bubb
 guava|lychee|litchi|kiwi|kiwi fruit|kiwifruit|star fruit|starfruit|dragon fruit|dragonfruit|jackfruit|durian|tropical|
 tropical fruit|exotic fruit|fruit punch|fruit salad|fruit cocktail|tinned fruit cocktail|tinned pineapple|pina colada|
 soursop|rambutan|mangosteen|tamarillo|tutti frutti|banana custard|banana ester|banana sweet|banana toffee|
-banana cream|candied pineapple|charentais|passionfruit curd|tropical sweet|exotic|tinned fruit|fruity gum|breadfruit|
-longan|cherimoya|custard apple|feijoa|acerola|cashew fruit|banoffee`,
+banana cream|candied pineapple|charentais|passionfruit curd|tropical sweet|exotic|tinned fruit|fruity gum|
+custard apple|cashew fruit|banoffee`,
   "fruit.stone": `cherry cola|cherry coke|peach|peaches and cream|white peach|peach melba|peach ring|peach cobbler filling|tinned peach|
 canned peach|apricot|plum|damson|greengage|mirabelle|victoria plum|sloe|nectarine|cherry|black cherry|
 maraschino cherry|maraschino|cherries|morello|morello cherry|sour cherry|tart cherry|red cherry|cherry cough drop|
 cherry cough syrup|glace cherry|candied cherry|cocktail cherry|kirsch|cherry brandy|cherry tomato skin|bing cherry|
 stone fruit|stonefruit|stewed plum|stewed peach|brandied cherry|clingstone|peach schnapps|peach tea|peach iced tea|
-peach yoghurt|doughnut peach|apricot yoghurt|plum cheese|umeshu|umeboshi|slivovitz|damson gin|damson cheese|sloe gin|
-bullace|cherry sweet|cherry bakewell|griottine|boozy cherry`,
+peach yoghurt|doughnut peach|apricot yoghurt|plum cheese|umeboshi|damson gin|damson cheese|sloe gin|cherry sweet|
+cherry bakewell|boozy cherry`,
   "fruit.berry": `jelly|strawberry|raspberry|blackberry|blueberry|cranberry|redcurrant|red currant|blackcurrant|black currant|cassis|
 gooseberry|elderberry|boysenberry|loganberry|mulberry|bilberry|huckleberry|lingonberry|cloudberry|tayberry|acai|goji|
 bramble|grape|white grape|red grape|green grape|black grape|grape must|concord grape|muscat|muscat grape|jam|
@@ -65,8 +64,7 @@ fruit leather|currant bush|wine gum|winegum|jelly bean|jellybean|fruit pastille|
 gummies|sangria|mulled fruit|pomegranate|grenadine|rosehip|rose hip|cherryade|red liquorice|red licorice|berry pie|
 berry smoothie|blackberry pie|blackcurrant sweet|white currant|strawberry sweet|strawberry yoghurt|strawberry pencil|
 woodland strawberry|raspberry sweet|raspberryade|blueberry pie|jelly sweet|gum drop|gumdrop|pastilles|fruit drop|
-forest berry|forest berries|grapiness|rowanberry|sea buckthorn|currant jelly|aronia|chokeberry|whortleberry|dewberry|
-salmonberry|marionberry|juneberry|barberry|cherry berry|jam doughnut|jam donut`,
+forest berry|forest berries|grapiness|rowanberry|sea buckthorn|currant jelly|cherry berry|jam doughnut|jam donut`,
   "fruit.citrus": `lemon|lemon peel|lemon curd|lemon drizzle|lemon bar|lemon pie|lemonade|lemony|orange|orange peel|orange marmalade|
 orange squash|chocolate orange|orange soda|orange cream|orange creamsicle|creamsicle|dreamsicle|triple sec|curacao|
 blood orange|burnt orange|seville orange|bitter orange|mandarin|tangerine|clementine|satsuma|kumquat|candied orange|
@@ -74,8 +72,8 @@ candied citrus|candied peel|candied lemon|candied orange peel|mixed peel|citrus 
 pink grapefruit|pomelo|lime|key lime|key lime pie|citrus|citrusy|citric|yuzu|bergamot|earl grey|earl grey tea|citron|
 limoncello|sherbet|sherbet lemon|zest|zesty|citronella|limeade|calamansi|orangeade|lemon lime|lemon and lime|
 lemon sweet|lemon cream|lemon tea|lemon barley|lemon cheese|lemon butter|lemon shortbread|lemon wax|lemon balsam|
-pickled lemon|salted lemon|lime curd|lime pickle|kaffir lime|makrut|margarita mix|mojito|daiquiri|orange sweet|
-tangelo|ugli fruit|bergamot tea|sherbet straw|citrus cleaner|st clement's|paloma`,
+pickled lemon|salted lemon|lime curd|lime pickle|kaffir lime|margarita mix|mojito|daiquiri|orange sweet|bergamot tea|
+sherbet straw|citrus cleaner|st clement's|paloma`,
   "fruit.dried": `dry grape|dry grapes|dried grape|raisin|sultana|date|medjool date|sticky date|fig|dried fig|fig roll|prune|
 dried apricot|fruit cake|fruitcake|christmas cake|xmas cake|christmas pudding|xmas pudding|plum pudding|mince pie|
 mincemeat|mince pies|dundee cake|stollen|panettone|simnel cake|stewed fruit|stewed prune|dried fruit|dried fruits|
@@ -86,8 +84,8 @@ eccles cake|garibaldi|welsh cake|spotted dick|clootie dumpling|pedro ximenez|px|
 tokaji|sauternes|trail mix|tamarind|sun dried fruit|rancio|brandied fruit|boozy fruit|yoghurt raisin|date loaf|
 date square|pitted date|currant loaf|fruit bread|fruit slice|fruit pudding|fruit bun|fruit scone|christmas fruit|
 christmas mincemeat|suet mincemeat|plum duff|clootie|black bun|sultana bran|apricot leather|panforte|cream sherry|
-oloroso|amarone|vin santo|marsala|madeira|port wine|tawny port|old port|mulled raisin|hoshigaki|jujube|fruit mince|
-soaked fruit|steeped fruit|macerated fruit`,
+oloroso|marsala|madeira|port wine|tawny port|old port|mulled raisin|fruit mince|soaked fruit|steeped fruit|
+macerated fruit|fruit dried|fruits dried|plum dry|plums dry|fruit dry`,
   "plant.flower": `rose|rose petal|rose water|rosewater|turkish delight|dried rose|pink rose|violet|parma violet|violet cream|
 honeysuckle|lavender|elderflower|elderflower cordial|orange blossom|orange flower|orange flower water|cherry blossom|
 apple blossom|peach blossom|almond blossom|blossom|linden blossom|lime blossom|hawthorn|may blossom|jasmine|perfume|
@@ -202,9 +200,8 @@ oriental spice|dry spice|christmas market|spice merchant|spice bread|spice cooki
 spice tea|christmas cookie|christmas biscuit|yuletide|cinnamon biscuit|cinnamon mint|cinnamon toothpick|
 cinnamon cereal|cinnamon cookie|clove cigarette|clove cigarettes|kretek|cloved ham|clove ham|nutmeg shell|
 allspice berry|pimento berry|jerk seasoning|ginger loaf|gingerbread man|parkin cake|pepper biscuit|pumpkin bread|
-pumpkin latte|cardamom bun|cardamom coffee|cardamom tea|chai latte|masala tea|biryani|pilau|tagine|baharat|za'atar|
-dukkah|quatre epices|cake spice|biscuit spice|cookie spice|dutch biscuit|spekulatius|bischofsbrot|glogg|
-spiced teacake|annatto|asafran|paan|incense spice|spicy wood`,
+pumpkin latte|cardamom bun|cardamom coffee|cardamom tea|chai latte|masala tea|tagine|baharat|za'atar|quatre epices|
+cake spice|biscuit spice|cookie spice|dutch biscuit|spekulatius|spiced teacake|asafran|incense spice|spicy wood`,
   "spice.sharp": `pepper|peppery|pepperiness|black pepper|white pepper|pink pepper|pink peppercorn|green peppercorn|green peppercorns|
 cracked pepper|cracked black pepper|ground pepper|ground black pepper|fresh ground pepper|peppercorn|szechuan pepper|
 sichuan pepper|szechuan peppercorn|sichuan peppercorn|pepper spice|cayenne|cayenne pepper|chilli|chili|chile|
@@ -214,12 +211,11 @@ candied ginger|crystallised ginger|crystallized ginger|stem ginger|ginger ale|gi
 ginger nut|ginger biscuit|ginger cookie|gingery|galangal|mustard seed|mustard|english mustard|horseradish|
 horse radish|wasabi|radish|cumin|cumin seed|curry leaf|curry|curry powder|curry spice|coriander seed|coriander|
 hot spice|sharp spice|wood pepper|peppered steak|rye pepper|nigella|fenugreek|arugula|grains of paradise|peppered|
-peppery bite|pepper steak|pepper jelly|pepper jam|peppered salami|pepperoni|n'duja|merguez|chilli jam|chilli oil|
-chili oil|chilli heat|chili heat|scotch bonnet|hot wings|buffalo sauce|ancho|guajillo|poblano|piri piri|peri peri|
-espelette|urfa|chilli crisp|kimchi spice|gochujang|gochugaru|szechuan|sichuan|mala|cubeb|melegueta|paradise seed|
-peppermill|ginger tea|ginger jam|ginger sweet|ginger candy|ginger marmalade|ginger syrup|ginger parkin|pickled ginger|
-mustard oil|dijon|mustard greens|watercress bite|nasturtium|rocket salad|madras|vindaloo|korma|asafetida|cajun spice|
-taco seasoning|taco spice|wasabi pea|capsaicin`,
+peppery bite|pepper steak|pepper jelly|pepper jam|peppered salami|pepperoni|chilli jam|chilli oil|chili oil|
+chilli heat|chili heat|scotch bonnet|hot wings|buffalo sauce|piri piri|peri peri|chilli crisp|kimchi spice|gochujang|
+gochugaru|szechuan|sichuan|mala|melegueta|peppermill|ginger tea|ginger jam|ginger sweet|ginger candy|ginger marmalade|
+ginger syrup|ginger parkin|pickled ginger|mustard oil|dijon|mustard greens|watercress bite|nasturtium|rocket salad|
+madras|vindaloo|korma|asafetida|cajun spice|taco seasoning|taco spice|wasabi pea|capsaicin`,
   "nut.nut": `nut|nutty|nuttiness|almond|almond butter|almond milk|toasted almond|roasted almond|bitter almond|sugared almond|
 almond paste|almond croissant|flaked almond|ground almond|salted almond|burnt almond|amaretto|frangipane|marzipan|
 macaroon|orgeat|walnut|walnut bread|walnut shell|pickled walnut|pecan|candied pecan|pecan pie|toasted pecan|
@@ -231,11 +227,11 @@ roasted chestnut|beech nut|beechnut|acorn|nutshell|nut shell|pine nut|coconut|to
 coconut cream|coconut water|desiccated coconut|coconut macaroon|coconut ice|coconut shaving|suntan lotion|suntan oil|
 sun tan lotion|sunscreen|sun cream|sun lotion|tanning oil|coconutty|sunflower seed|pumpkin seed|linseed|flaxseed|
 poppy seed|gianduja|bakewell tart|nut mix|nut loaf|nocino|almond flour|smoked almonds|marcona|battenberg|simnel|
-amaretti|walnut husk|walnut loaf|walnut pickle|hazelnut butter|hazelnut cream|hazelnut wafer|hazelnut shell|cobnut|
-satay|beer nut|groundnut|honey nuts|cinnamon nut|cashew cream|cashew butter|pistachio cream|pine kernel|pine kernels|
-chestnut cream|chestnut flour|marrons glaces|beech mast|candlenut|chia|hemp seed|sunflower kernel|seed bar|bird seed|
-birdseed|coco butter|coconut husk|coconut shampoo|coconut soap|coconut mushroom|coconut pie|coconut rice|
-tanning lotion|sun oil|after sun|aftersun|sun block|sunblock|beach lotion`,
+amaretti|walnut husk|walnut loaf|walnut pickle|hazelnut butter|hazelnut cream|hazelnut wafer|hazelnut shell|satay|
+beer nut|groundnut|honey nuts|cinnamon nut|cashew cream|cashew butter|pistachio cream|pine kernel|pine kernels|
+chestnut cream|chestnut flour|marrons glaces|beech mast|chia|hemp seed|sunflower kernel|seed bar|bird seed|birdseed|
+coco butter|coconut husk|coconut shampoo|coconut soap|coconut mushroom|coconut pie|coconut rice|tanning lotion|
+sun oil|after sun|aftersun|sun block|sunblock|beach lotion`,
   "wood.fresh": `unoaked=0|sap|sappy|shavings|oak|oaky|oakiness|american oak|french oak|european oak|white oak|virgin oak|new oak|
 young oak|fresh oak|raw oak|green oak|wet oak|oak stave|stave|oak plank|plank|oak chip|oak shaving|oak sap|oak bark|
 oak extract|sawdust|saw dust|sawmill|saw mill|timber|timber yard|lumber|lumber yard|lumberyard|woodyard|wood yard|
@@ -249,12 +245,12 @@ resiny|plywood|ply wood|chipboard|mdf|particle board|balsa|balsam|balsa wood|bir
 maple wood|cherry wood|cherrywood|hickory wood|mahogany|teak|walnut wood|rosewood|lolly stick|lollipop stick|
 popsicle stick|ice lolly stick|tongue depressor|toothpick|cocktail stick|wooden spoon|twig|forest|splinter|
 hamster cage|hamster bedding|rabbit hutch|new furniture|flat pack furniture|fence panel|fence post|garden fence|sauna|
-sap wood|oaken|oakwood|oak tannin|oak leaf|oak leaves|woodshed|woodpile|log pile|cut logs|fresh log|green log|
-split log|joiner's bench|joinery|woodworker|wooden box|wooden crate|wooden ruler|wooden drawer|wooden floor|
-wooden bench|wooden chair|wooden stick|match stick|matchstick|pine tea|pine cleaner|pine soap|needle tree|damp bark|
-bark chips|garden mulch|decking|new decking|wet decking|fresh decking|new shed|ply|hardboard|fibreboard|veneer|beech|
-beechwood|birchwood|juniper wood|eucalyptus wood|oud|agarwood|palo santo|bamboo steamer|skewer|wooden skewer|
-chopstick|chopsticks|kindling|green twig|green branch|woodpulp|pet bedding|gerbil cage`,
+sap wood|oaken|oakwood|oak leaf|oak leaves|woodshed|woodpile|log pile|cut logs|fresh log|green log|split log|
+joiner's bench|joinery|woodworker|wooden box|wooden crate|wooden ruler|wooden drawer|wooden floor|wooden bench|
+wooden chair|wooden stick|match stick|matchstick|pine tea|pine cleaner|pine soap|needle tree|damp bark|bark chips|
+garden mulch|decking|new decking|wet decking|fresh decking|new shed|ply|hardboard|fibreboard|veneer|beech|beechwood|
+birchwood|juniper wood|eucalyptus wood|oud|agarwood|bamboo steamer|skewer|wooden skewer|chopstick|chopsticks|kindling|
+green twig|green branch|woodpulp|pet bedding|gerbil cage`,
   "wood.toasted": `wood of the barrel|wood of barrel|cask wood|barrel|toasted oak|toasted wood|toasted barrel|toasty oak|toasty wood|
 toast oak|roasted oak|roasted wood|charred oak|charred wood|charred barrel|charred cask|charred stave|charry oak|
 charred|char|barrel char|oak char|heavy char|alligator char|burnt oak|burnt wood|burned wood|burnt stick|burnt barrel|
@@ -277,16 +273,16 @@ panelled room|wood panelling|wood paneling|oak panelling|oak panel|wood stain|ce
 old boat|old ship|ship's hold|driftwood|mothball|old cabinet|old school desk|school desk|gun stock|stately home|
 dry wood|dried wood|tired wood|tired oak|woodworm|rotten wood|rotting wood|old shed|old beam|old floorboard|
 old floorboards|old boards|old crate|old trunk|steamer trunk|sea chest|blanket box|blanket chest|old bookcase|
-bookcase|old bookshelf|bookshelf|bookshelves|grandfather's desk|writing desk|escritoire|welsh dresser|linen chest|
-linen cupboard|hope chest|junk shop|gun cabinet|rifle stock|old cello|violin|violin case|fiddle case|guitar case|
-old guitar|old organ|church wood|choir stall|choir stalls|chancel|cloister|joss stick|joss sticks|incense burner|
-censer|thurible|benzoin|benzoin resin|copal|panelling|wood panel|panelled library|wainscot|wainscoting|parquet|
-parquet floor|polished parquet|polished boards|polished bannister|banister|bannister|banisters|floor polish|floor wax|
-wax polish|old schoolroom|old barn|old boathouse|old hull|ship's timber|ships timbers|weathered wood|weathered plank|
-seasoned timber|ancient oak|ancient timber|bog oak|fossil wood|dead tree|hollow tree|hollow log|rotting log|
-rotten log|mouldering wood|old stump|tree stump|wood rot|dry rot|warehouse floor|damp warehouse|old shack|moth balls|
-moth ball|naphthalene|teak oil|danish oil|tung oil|wood oil|old lacquer|old varnish|yacht varnish|lacquer box|
-grandfather's study|tool handle|old toolbox|toolshed|tool shed|wood old|wood dusty`,
+bookcase|old bookshelf|bookshelf|bookshelves|grandfather's desk|writing desk|welsh dresser|linen chest|hope chest|
+junk shop|gun cabinet|rifle stock|old cello|violin|violin case|fiddle case|guitar case|old guitar|old organ|
+church wood|choir stall|choir stalls|chancel|cloister|joss stick|joss sticks|incense burner|censer|benzoin|
+benzoin resin|panelling|wood panel|panelled library|parquet|parquet floor|polished parquet|polished boards|
+polished bannister|banister|bannister|banisters|floor polish|floor wax|wax polish|old schoolroom|old barn|
+old boathouse|old hull|ship's timber|ships timbers|weathered wood|weathered plank|seasoned timber|ancient oak|
+ancient timber|bog oak|fossil wood|dead tree|hollow tree|hollow log|rotting log|rotten log|mouldering wood|old stump|
+tree stump|wood rot|dry rot|warehouse floor|damp warehouse|old shack|moth balls|moth ball|naphthalene|teak oil|
+danish oil|wood oil|old lacquer|old varnish|yacht varnish|lacquer box|grandfather's study|tool handle|old toolbox|
+toolshed|tool shed|wood old|wood dusty`,
   "smoke.smoke": `unpeated=0|unsmoked=0|non peated=0|smokeless=0|smoke free=0|peat free=0|log fire|open fire|wood fire|smoke|smoky|
 smokey|smokiness|smoked|peat|peaty|peated|peatiness|peat smoke|peat reek|peat fire|peat bog|reek|wood smoke|woodsmoke|
 woodfire|log burner|wood burner|fireplace|fire place|fireside|hearth|chimney|chimney sweep|coal smoke|coal fire|coal|
@@ -309,15 +305,15 @@ extinguished candle|snuffed wick|wick|candle wick|flue|ashpan|burnt grass|burnin
 burning stubble|burnt stubble|burnt heather|burning heather|muirburn|burnt herb|burnt rosemary|smoked herb|burnt hay|
 burning hay|burning straw|burnt straw|burnt hair|singed hair|burnt popcorn|burnt porridge|burnt steak|burnt sausage|
 burnt burger|burnt fat|burnt chop|charred meat|charred steak|chargrilled steak|grilled sausage|grilled fish|
-flame grilled|frying bacon|bacon grease|maple bacon|pancetta|lardons|gammon|smoked oyster|smoked mussel|bloater|
-bokkem|smoking shed|smoky sausage|frankfurter|kielbasa|cabanos|spare rib|spare ribs|rib rack|pit beef|barbecued|
-barbecue sausage|barbecue crisps|bbq crisps|bbq chips|smoked salt|smoked honey|smoked butter|smoked malt|smoked beer|
-rauchbier|smoke beer|smoke oil|smoky tea|pine smoke|pinewood smoke|oak smoke|cherrywood smoke|birch smoke|
-mesquite wood|hickory chips|ship's pitch|tarred string|tarry rope|tar rope|tarred deck|tarmac|asphalt|fresh tarmac|
-hot asphalt|hot tarmac|roof felt|roofing felt|bitumen|pine tar|birch tar|tar barrel|railway sleeper|railway sleepers|
-railroad tie|steam locomotive|exhaust fumes|forge|blacksmith|blacksmith's|blacksmith's forge|hot horseshoe|
-coal cellar|anthracite|coke oven|burning coal|stub end|fag end|fag butt|smokily|smouldering ember|lapsang tea|
-souchong|tarry tea|burning oak|burning pine|burning log|burning logs|burning rope`,
+flame grilled|frying bacon|bacon grease|maple bacon|pancetta|lardons|gammon|smoked oyster|smoked mussel|smoking shed|
+smoky sausage|frankfurter|spare rib|spare ribs|rib rack|pit beef|barbecued|barbecue sausage|barbecue crisps|
+bbq crisps|bbq chips|smoked salt|smoked honey|smoked butter|smoked malt|smoked beer|rauchbier|smoke beer|smoke oil|
+smoky tea|pine smoke|pinewood smoke|oak smoke|cherrywood smoke|birch smoke|mesquite wood|hickory chips|ship's pitch|
+tarred string|tarry rope|tar rope|tarred deck|tarmac|asphalt|fresh tarmac|hot asphalt|hot tarmac|roof felt|
+roofing felt|bitumen|pine tar|birch tar|tar barrel|railway sleeper|railway sleepers|railroad tie|steam locomotive|
+exhaust fumes|forge|blacksmith|blacksmith's|blacksmith's forge|hot horseshoe|coal cellar|burning coal|stub end|
+fag end|fag butt|smokily|smouldering ember|lapsang tea|souchong|tarry tea|burning oak|burning pine|burning log|
+burning logs|burning rope|log burning|logs burning|fire burning|burn wood|burn the wood|burning the wood`,
   "smoke.medicinal": `sea fog|sea mist|fog off the sea|salt fog|haar|iodine|antiseptic|disinfectant|phenol|phenolic|phenols|carbolic|
 carbolic soap|medicinal|medicine|medicine cabinet|medicine chest|medical|hospital|hospital ward|hospital corridor|
 hospital bandage|doctor's surgery|doctor's office|dentist|dentist's|dentist's chair|dentist's office|dental surgery|
@@ -333,19 +329,18 @@ pickle brine|caper|boat shed|sail cloth|salt cod|fishing tackle|band aid|surgica
 hospital soap|chemist|chemists|apothecary|apothecary jar|drugstore|drug store|antiseptic cream|antiseptic lotion|
 antiseptic soap|mercurochrome|merbromin|gentian violet|germ killer|pine disinfectant|toilet cleaner|creosol|cresol|
 guaiacol|tar soap|tar shampoo|surgical glove|latex glove|iodised|iodised salt|iodized salt|muscle salve|embrocation|
-rubbing cream|crepe bandage|chlorinated|chlorinated pool|seaweed crisp|drying seaweed|bladderwrack|wrack|carrageen|
-carrageen moss|laver|laver bread|laverbread|wakame|kombu|sushi wrapper|algae|sea lettuce|sea grass|seagrass|
-marsh samphire|sea kale|saltbush|salt flat|salt flats|salt pan|salt crust|salt lick|salt crystals|salt flakes|
-flaked salt|salt crackers|salt breeze|salt wind|salty wind|salty breeze|salty spray|salty sea|salty seaside|spume|
-tideline|tide line|tide wrack|strandline|shoreline|shingle|pebble beach|beach pebble|beach stones|barnacle|barnacles|
-limpet|whelk|whelks|cockle|cockles|clam broth|moules|crab meat|lobster|lobster pot|lobster pots|lobster creel|creel|
+rubbing cream|crepe bandage|chlorinated|chlorinated pool|seaweed crisp|drying seaweed|bladderwrack|wrack|wakame|kombu|
+sushi wrapper|algae|sea grass|seagrass|marsh samphire|sea kale|salt flat|salt flats|salt pan|salt crust|salt lick|
+salt crystals|salt flakes|flaked salt|salt crackers|salt breeze|salt wind|salty wind|salty breeze|salty spray|
+salty sea|salty seaside|spume|tideline|tide line|tide wrack|strandline|shoreline|shingle|pebble beach|beach pebble|
+beach stones|limpet|cockle|cockles|clam broth|moules|crab meat|lobster|lobster pot|lobster pots|lobster creel|creel|
 creels|prawn cracker|shrimp|shrimp paste|shrimps|scallop|scallops|langoustine|fresh fish|fish skin|fish box|
 fish boxes|fish crate|fish stall|fish slab|fishmonger|fishmonger's|fishmongers|fish oil|haddock|mackerel|
-mackerel skin|herring|pickled herring|fish sauce|squid ink|fish roe|fisherman's jumper|fishing shed|trawler|trawlers|
-trawler net|wet net|wet nets|old nets|drying nets|fishing gear|fishing wharf|wharf|wharves|boat yard|boathouse|
-boat hull|ship's rigging|rigging|oilskin|oilskins|sou'wester|brine barrel|olive juice|caper berry|ham brine|
-gentleman's relish|salted fish|dried fish|dry fish|bonito|bonito flake|bonito flakes|dashi|surimi|tidal mud|
-estuary mud|mudflat|mudflats|mud flat|mud flats|salty mud|dr's office|doctors office|doctors surgery`,
+mackerel skin|herring|pickled herring|fish sauce|squid ink|fish roe|fisherman's jumper|fishing shed|trawler net|
+wet net|wet nets|old nets|drying nets|fishing gear|fishing wharf|wharf|wharves|boat yard|boathouse|boat hull|
+ship's rigging|rigging|brine barrel|olive juice|caper berry|ham brine|salted fish|dried fish|dry fish|bonito|dashi|
+tidal mud|estuary mud|mudflat|mudflats|mud flat|mud flats|salty mud|dr's office|doctors office|doctors surgery|
+coal tar soap|carbolic soap bar`,
   "earth.earth": `flint|black truffle|white truffle|truffle|farm track|earth|earthy|earthiness|damp earth|wet earth|dry earth|
 dark earth|black earth|fresh earth|dug earth|turned earth|soil|damp soil|wet soil|potting soil|potting compost|
 compost|compost heap|humus|loam|dirt|wet dirt|mud|muddy|peat moss|bog|swamp|marsh|mushroom|mushroomy|dried mushroom|
@@ -362,11 +357,11 @@ earthen|earthenware|damp ground|wet ground|damp garden|root cellar|neep|neeps|sw
 ceps|cep|chanterelle|morel|truffled|fungi|toadstool|peat soil|potter's wheel|chalk soil|leaf mulch|wet leaf|
 black leaves|brown leaves|old leaves|autumn leaf|autumn woods|wet woods|damp woods|damp forest|wet forest|rainforest|
 rain forest|first rain|fresh rain|rainwater|water butt|wet chalk|damp sand|damp stone|damp rock|damp chalk|river bed|
-riverbed|river water|stream water|spring water|mountain stream|well water|gunflint|basalt|lava rock|ash soil|
-damp cave|churchyard|stone cellar|stone church|wet cement|plaster dust|wet plaster|greenhouse soil|mulchy|worm cast|
-metal shavings|metallic tang|copper pipe|brassy|aluminium|aluminum|steel wool|hot iron|old nails|ferrous|old battery|
-lead pipe|mineral salts|chalk cliff|dusty road|dusty track|dusty attic|dusty cellar|dusty floor|desert dust|
-farmyard mud|horse muck|muck|muck heap|stable muck`,
+riverbed|river water|stream water|spring water|mountain stream|well water|gunflint|ash soil|damp cave|churchyard|
+stone cellar|stone church|wet cement|plaster dust|wet plaster|greenhouse soil|mulchy|worm cast|metal shavings|
+metallic tang|copper pipe|brassy|aluminium|aluminum|steel wool|hot iron|old nails|ferrous|old battery|lead pipe|
+mineral salts|chalk cliff|dusty road|dusty track|dusty attic|dusty cellar|dusty floor|desert dust|farmyard mud|
+horse muck|muck|muck heap|stable muck`,
   "earth.leather-and-leaf": `old horse|horse sweat|leather|leathery|leather chair|leather armchair|leather sofa|leather bound book|
 leather bound books|leather jacket|leather belt|leather boot|leather shoe|leather glove|leather wallet|leather couch|
 leather seat|leather shop|old leather|new leather|worn leather|soft leather|polished leather|suede|saddle|
@@ -382,12 +377,12 @@ parchment|manuscript|vellum|newspaper|old newspaper|study|old study|dry tobacco 
 watch strap|old boots|old boot|walking boots|riding boots|boot room|leather workshop|leather oil|leather trousers|
 old football|cricket glove|cricket bag|catchers mitt|boxing glove|boxing gloves|horses|horsey|horsy|horse box|
 horsebox|horse stall|horse stalls|horse barn|sweaty saddle|saddle wax|harness|harness room|harnesses|rawhide|cowhide|
-cow hide|tanned hide|tannery|tanner's|tanning pit|deerskin|sheepskin|shearling|chamois|nubuck|leatherbound|
-drying tobacco|rolling baccy|baccy|baccy pouch|baccy tin|latakia|perique|burley|cavendish|snus|snuffbox|chaw|hookah|
-shisha|cheroot|cigarillo|panatela|unlit cigarette|unlit cigarettes|fresh cigarette|pipe stem|club armchair|gents club|
-antiquarian book|bookbinding|book binding|book spine|book spines|book pages|old pages|yellowed pages|yellowing pages|
-musty pages|hymn book|hymnal|prayer book|old bible|old atlas|old letter|old letters|love letters|newsprint|paper bags|
-dry paper|old magazine|old magazines|old comics|dry leaf|dried leaf|cured leaf|leaf tobacco|sweaty leather|tabac`,
+cow hide|tanned hide|tannery|tanner's|tanning pit|sheepskin|chamois|leatherbound|drying tobacco|rolling baccy|baccy|
+baccy pouch|baccy tin|snuffbox|chaw|hookah|shisha|unlit cigarette|unlit cigarettes|fresh cigarette|pipe stem|
+club armchair|gents club|antiquarian book|bookbinding|book binding|book spine|book spines|book pages|old pages|
+yellowed pages|yellowing pages|musty pages|hymn book|hymnal|prayer book|old bible|old atlas|old letter|old letters|
+love letters|newsprint|paper bags|dry paper|old magazine|old magazines|old comics|dry leaf|dried leaf|cured leaf|
+leaf tobacco|sweaty leather|tabac`,
   "savoury.sulphur": `book of matches|matches|spent rocket|struck match|spent match|match head|matchhead|matchbox|lit match|burnt match|
 blown out match|sulphur|sulfur|sulphury|sulphurous|sulfury|sulfurous|sulphuric|sulfuric|rubber|rubbery|rubber band|
 rubber tyre|burnt rubber|burning rubber|bicycle tyre|bike tyre|tyre|inner tube|wellington boot|welly boot|
@@ -398,15 +393,15 @@ fart|farty|flatulence|stink bomb|meaty|meatiness|meat|meat stock|stock cube|beef
 bouillon|gravy|roast meat|roast beef|roast pork|roast lamb|roast chicken|steak|grilled steak|sausage|game|gamey|gamy|
 pate|savoury|savory|umami|soy sauce|soy|soya|soya sauce|miso|worcestershire sauce|worcester sauce|hoisin|teriyaki|
 yeast extract|onion|onions|onion skin|garlic|garlicky|leek|fried onion|onion soup|asafoetida|mercaptan|match smoke|
-matchstick head|safety match|phosphorus|brimstone|sulphuring|sulphites|sulphite|sulfite|spent cartridge|shell casing|
-toy gun|black powder|garden hose|hosepipe|hose pipe|pencil eraser|new tires|car tire|bicycle tire|bike tire|bike shop|
-gumboot|gumboots|gum boots|wetsuit|wet suit|neoprene|plimsoll|plimsolls|latex|kale water|cauliflower|
-boiled cauliflower|collard greens|turnip greens|coleslaw|plughole|cesspit|septic tank|marsh gas|methane|gas leak|
-natural gas|gassy|guff|bin juice|rubbish bin|rotting vegetable|rotting vegetables|meat pie|beef tea|casserole|
-lamb stew|gravy granules|chicken stock|chicken soup|chicken skin|roast turkey|roast duck|venison|hung pheasant|
-pheasant|offal|black pudding|blood sausage|haggis|raw beef|butcher's|butcher's shop|bone marrow|marrowbone|consomme|
-pork belly|hamburger|corned beef|dog food|cat food|shoyu|tamari|brown sauce|yeast spread|vitamin b|vitamin tablets|
-vitamins|msg|caramelized onions|shallot|garlic butter|ramps|truffle fries`,
+matchstick head|safety match|sulphuring|sulphites|sulphite|sulfite|spent cartridge|shell casing|toy gun|black powder|
+garden hose|hosepipe|hose pipe|pencil eraser|new tires|car tire|bicycle tire|bike tire|bike shop|gumboot|gumboots|
+gum boots|wetsuit|wet suit|neoprene|plimsoll|plimsolls|latex|kale water|cauliflower|boiled cauliflower|collard greens|
+turnip greens|coleslaw|plughole|marsh gas|gas leak|natural gas|gassy|guff|bin juice|rubbish bin|rotting vegetable|
+rotting vegetables|meat pie|beef tea|casserole|lamb stew|gravy granules|chicken stock|chicken soup|chicken skin|
+roast turkey|roast duck|venison|hung pheasant|pheasant|offal|black pudding|blood sausage|haggis|raw beef|butcher's|
+butcher's shop|bone marrow|marrowbone|consomme|pork belly|hamburger|corned beef|dog food|cat food|shoyu|tamari|
+brown sauce|yeast spread|vitamin b|vitamin tablets|vitamins|msg|caramelized onions|shallot|garlic butter|ramps|
+truffle fries`,
   "savoury.fat": `lanolin|soap|soapy|soapiness|hand soap|bar of soap|dish soap|washing up liquid|detergent|laundry|fresh laundry|
 shampoo|candle wax|candlewax|candle|wax|waxy|waxiness|wax crayon|crayon|wax jacket|waxed jacket|waxed paper|wax paper|
 beeswax|bees wax|paraffin wax|sealing wax|lip balm|lipstick|wool|wet wool|sheep wool|sheep|wool jumper|vegetable oil|
@@ -430,11 +425,10 @@ sour cheese|rancid|rancid butter|rancidity|wet dog|damp dirty dog|sour beer|stal
 rotten fruit|off fruit|pickle vinegar|pickling liquid|pickling|sauerkraut juice|sour cabbage|sour pickle|off cream|
 curdled|curdled cream|rancid milk|rancid cream|rancid oil|baby spit|spit up|stomach acid|gym kit|sports bag|
 sports hall|rugby kit|rugby shirt|football boots|squash court|old sneaker|old sneakers|smelly shoes|wet shoes|
-worn shoes|shoes worn|stinky feet|stinky cheese|hircine|wet fur|damp dog|damp fur|dog blanket|dog bed|dog basket|
-mouse cage|mouse droppings|mousy|wet horse|tomcat|cat spray|cat litter|litter tray|litter box|nappy|nappies|diaper|
-diapers|urinal|urinals|sour wine|sour cider|sour fruit|wine dregs|stale wine|beer dregs|flat beer|spilt beer|
-stale ale|pub carpet|bretty|gorgonzola|roquefort|limburger|munster|pecorino|manchego|washed rind|
-wet labrador|wet spaniel|wet hound|wet terrier|wet collie|wet poodle`,
+worn shoes|shoes worn|stinky feet|stinky cheese|wet fur|damp dog|damp fur|dog blanket|dog bed|dog basket|mouse cage|
+mouse droppings|mousy|wet horse|tomcat|cat spray|cat litter|litter tray|litter box|nappy|nappies|diaper|diapers|
+urinal|urinals|sour wine|sour cider|sour fruit|wine dregs|stale wine|beer dregs|flat beer|spilt beer|stale ale|
+pub carpet|bretty|gorgonzola|washed rind|wet labrador|wet spaniel|wet hound|wet terrier|wet collie|wet poodle`,
   "savoury.stale": `mouldy carpet|old carpet|cardboard|cardboardy|wet cardboard|damp cardboard|cardboard box|wet paper|damp paper|musty|
 mustiness|mouldy|moldy|mould|mold|mildew|mildewy|corked|cork|corky|cork taint|damp cloth|wet cloth|wet rag|dish rag|
 dishcloth|dish cloth|wet towel|damp towel|old towel|damp cellar|damp basement|basement|damp room|damp house|
@@ -462,18 +456,18 @@ shower curtain|inflatable|marker pen|permanent marker|magic marker|ink|hairspray
 chemical|chemically|chemicals|cleaning fluid|dry cleaner|dry cleaning|polyester|epoxy|naphtha|benzene|xylene|
 spray paint|window cleaner|floor cleaner|household cleaner|artificial|nail bar|nail salon|hair salon|hairdresser|
 hairdresser's|perm solution|peroxide|hair dye|hairdye|spray can|spray adhesive|paintbrush cleaner|brush cleaner|
-paint fumes|fresh varnish|polyurethane|model kit|pva|glue stick|glue sticks|contact cement|rubber cement|
-rubber solution|puncture repair|sticky tape|sellotape|duct tape|masking tape|electrical tape|highlighter|
-highlighter pen|whiteboard marker|whiteboard pen|biro|ballpoint|fresh ink|photocopier|toner|correction fluid|
-white out|petrol fumes|mechanic's garage|car garage|gas can|gas pump|paraffin lamp|kerosene lamp|lighter gas|butane|
-propane|camping gas|primus|jet engine|diesel fumes|diesel oil|heating oil|toluene|trichlor|cellulose|
-cellulose thinner|artist's studio|art room|doll's head|new doll|lunch box|lunchbox|hot plastic|burnt plastic|
-burning plastic|cling film|clingfilm|vinyl seats|vinyl record|new vinyl|pool liner|paddling pool|lilo|air bed|airbed|
-beach inflatable|pvc pipe|new carpet|linoleum|new lino|resin glue|fibreglass|fiberglass|fibreglass resin|solder flux|
-electrical fire|burning electrics|burnt wire|burnt wires|hot electrics|hot circuit|circuit board|new electronics|
-chemically sweet|chemical sweetness|chemistry lab|chemistry set|laboratory|school lab|cleaning product|
-cleaning products|cleaning spray|bathroom cleaner|oven cleaner|glass cleaner|descaler|drain cleaner|polish remover|
-metal polish|brass polish|silver polish|shoe spray|ammonia cleaner|synthetic banana|fake fruit|artificial banana`,
+paint fumes|fresh varnish|model kit|pva|glue stick|glue sticks|contact cement|rubber cement|rubber solution|
+puncture repair|sticky tape|sellotape|duct tape|masking tape|electrical tape|highlighter|highlighter pen|
+whiteboard marker|whiteboard pen|biro|ballpoint|fresh ink|photocopier|toner|correction fluid|white out|petrol fumes|
+mechanic's garage|car garage|gas can|gas pump|paraffin lamp|kerosene lamp|lighter gas|butane|propane|camping gas|
+primus|jet engine|diesel fumes|diesel oil|heating oil|cellulose|cellulose thinner|artist's studio|art room|
+doll's head|new doll|lunch box|lunchbox|hot plastic|burnt plastic|burning plastic|cling film|clingfilm|vinyl seats|
+vinyl record|new vinyl|pool liner|paddling pool|lilo|air bed|airbed|beach inflatable|pvc pipe|new carpet|linoleum|
+new lino|resin glue|fibreglass|fiberglass|fibreglass resin|solder flux|electrical fire|burning electrics|burnt wire|
+burnt wires|hot electrics|hot circuit|circuit board|new electronics|chemically sweet|chemical sweetness|chemistry lab|
+chemistry set|laboratory|school lab|cleaning product|cleaning products|cleaning spray|bathroom cleaner|oven cleaner|
+glass cleaner|descaler|drain cleaner|polish remover|metal polish|brass polish|silver polish|shoe spray|
+ammonia cleaner|synthetic banana|fake fruit|artificial banana`,
   "spirit.ethanol": `alcohol|alcoholic|booze|boozy|booziness|ethanol|rubbing alcohol|surgical spirit|raw spirit|raw alcohol|neutral spirit|
 grain spirit|new make|newmake|new make spirit|white dog|moonshine|vodka|hot nose|prickle|prickly|prickliness|
 nose prickle|nose burn|nose tingle|nose sting|spirity|spirituous|spiritous|spirit|alcohol heat|alcohol burn|
@@ -487,7 +481,9 @@ burns the nose|burns my nose|burns the nostrils|burns my nostrils|burns your nos
 singes the nostrils|singes my nostrils|singes nose hairs|singes the nose hairs|tickles the nostrils|prickling nose|
 prickling|tingle in the nose|tingle on the nose|eye watering|makes my eyes water|waters the eyes|
 makes your eyes water|sharp on the nose|hot on the nose|nose heat|heat on the nose|bite on the nose|burn on the nose|
-overproof|high proof heat|cask strength heat|rocket fuel|firewater|fire water`,
+overproof|high proof heat|cask strength heat|rocket fuel|firewater|fire water|
+nose hot|
+made my eyes water=8|eyes water=8`,
   "taste.basic": `unsweet=0|unsweetened=0|sweet|sweetness|sweetly|sugariness|semi sweet|bittersweet|bitter sweet|off dry|
 sickly sweet=7.5|sickly=7.5|cloying=8|saccharine=7|syrupy sweet|sweetish=3.2|dry|bone dry=8|dryish=3.2|sour|sourness|
 sourish=3.2|tart|tartness|acid|acidic|acidity|tangy|tang|tanginess|bitter|bitterness|bitterish=3.2|salt|salty|
@@ -505,7 +501,7 @@ dense=7|gloopy=7|chewiness=7|coating|mouth coating|mouthcoating|coats the mouth|
 coats my tongue|coats your mouth|coats everything|coats the palate|coats the glass|coating the mouth|lush|plush|
 mouth filling=7|mouthfilling=7|fills the mouth=7|buttery texture|buttery mouthfeel|creamy texture|sticky|stickiness|
 gelatinous|meagre=2|skinny=2|diluted=2|dilute=2|watered down=2|hefty=7.5|substantial=7|body|lacks body=0|no body=0|
-lacking body=0|without body=0|lacks weight=0|med body=5|med bodied=5|med weight=5|weedy=2|flabby=3|feeble body=2|
+lacking body=0|without body=0|lacks weight=0|med body=5|med bodied=5|med weight=5|weedy=2|feeble body=2|
 weak body=2|little body=2|not much body=2|coats like=7|really coats=7|coats well=7`,
   "feel.burn": `strips paint|strip paint|kick|warm|warmth|warming|warmly|warms|warm glow|glow|glowing|kentucky hug|hot|heat|
 burning=7.5|burn|burns=7|burned my mouth=7.5|burny|fiery=8|scorching=8|searing=8|scalding=8|blazing=8|numbing|numb|
@@ -527,7 +523,8 @@ cheek sucking|gums dry|furs the tongue|furs the teeth|fur on the teeth|fur on th
 sherbety chalk|rough tongue|grainy texture|powder on the tongue|dusty tongue|dusty texture|dusty feel|
 mouth coating dry|leathery tongue|tannic dryness|oak tannins|wood tannin|wood tannins|walnut skin dryness|
 silken smooth=2|smooth as silk=2|smooth as butter=2|smooth as glass=2|smooth as a baby=2|smooth as anything=2|
-goes down smooth=2`,
+goes down smooth=2|
+leaves dry the mouth|leaves me dry|leaves you dry`,
   "time.finish": `fading sweet|fading bitter|lingering spice|clean finish|fading sweetness|fading bitterness`,
   "time.finish+feel.burn": `hot finish`,
   "time.finish+wood.fresh": `lingering oak`,

@@ -1,5 +1,35 @@
 /** Words that are flavours nowhere and stand beside words that are. Singular, "|" between. Common practice, no source. */
 
+/** Scots and hurried ways to write the small words. */
+export const SPELLINGS: Readonly<Record<string, string>> = {
+  o: "of",
+  "o'": "of",
+  wi: "with",
+  w: "with",
+  tae: "to",
+  frae: "from",
+  fae: "from",
+  oot: "out",
+  aff: "off",
+  doon: "down",
+  mooth: "mouth",
+  noo: "now",
+  hings: "hangs",
+  aboot: "about",
+  efter: "after",
+  afore: "before",
+  ken: "know",
+  richt: "right",
+  ye: "you",
+  yer: "your",
+  wis: "was",
+  mair: "more",
+  guid: "good",
+  thru: "through",
+  tho: "though",
+  alot: "a lot",
+};
+
 /** Abbreviations whose full stop ends no sentence. */
 export const SHORTENED = `v|med|lt|sl|approx|esp|incl|vs|no|nr|poss|prob|def|mr|mrs|ms|dr|st|etc|eg|ie|bit`;
 

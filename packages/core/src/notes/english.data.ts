@@ -1,6 +1,6 @@
 import { FLAVOURS } from "./english-flavours.data.ts";
 import { LEANING, OWN_TAILS, PHRASES, SHY, TAILS, TURNS } from "./english-grammar.data.ts";
-import { DEEDS, PEOPLE, SCENERY, SHORTENED, THINGS } from "./english-things.data.ts";
+import { DEEDS, PEOPLE, SCENERY, SHORTENED, SPELLINGS, THINGS } from "./english-things.data.ts";
 import { ENDINGS, NUMBERS, PLURALS } from "./english-endings.data.ts";
 import { EVERYDAY, HEARD, SOUNDS } from "./english-slips.data.ts";
 import type { Language } from "./language.ts";
@@ -13,6 +13,7 @@ export const ENGLISH: Language = {
   tails: TAILS,
   ownTails: OWN_TAILS,
   shy: SHY,
+  spellings: SPELLINGS,
   shortened: SHORTENED,
   things: THINGS,
   scenery: SCENERY,

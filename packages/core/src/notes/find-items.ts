@@ -31,7 +31,14 @@ export const isFlavour = ({ by }: { readonly by: By }): boolean => by.flavour !=
 
 /** What a note's tokens are, from left to right; the longest phrase wins, and a flavour that reaches further over what begins before it. */
 export function findItems(tokens: readonly Token[], lexicon: Lexicon): Item[] {
-  const forms = tokens.map(({ mark, text }) => (mark === "" ? singulars(text, lexicon) : []));
+  const { spellings } = lexicon.language;
+  const forms = tokens.map(({ mark, text }) =>
+    mark !== ""
+      ? []
+      : Object.hasOwn(spellings, text)
+        ? [text, spellings[text] ?? text]
+        : singulars(text, lexicon),
+  );
   const longest: (Match | null)[] = tokens.map((_, at) =>
     longestAt(tokens, forms, at, lexicon, LONGEST_PHRASE),
   );

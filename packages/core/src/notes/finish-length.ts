@@ -1,6 +1,6 @@
 import type { Item } from "./find-items.ts";
 import type { Stance, Where } from "./language.ts";
-import { type Draft, isStop, says } from "./mention.ts";
+import { type Draft, isStop, type SaidSense, says } from "./mention.ts";
 
 export interface FinishLength {
   readonly start: number;
@@ -21,12 +21,16 @@ export function finishLengths(draft: Draft, sections: readonly Where[]): FinishL
   let found: (FinishLength & { readonly n: number; readonly stays: boolean })[] = [];
   for (const [n, item] of items.entries()) {
     if (item.mark !== "" || draft.at[n] !== undefined || draft.elsewhere.has(n)) continue;
-    const length = says(item, "length");
+    const length = says(item, "length") ?? missing(items, n);
     const written = /^(\d{1,3})(?:s|sec|secs)$/.exec(item.words);
-    const seconds = written ? Number(written[1]) : says(item, "seconds") ? secondsAt(draft, n) : null;
+    const seconds = written
+      ? Number(written[1])
+      : says(item, "seconds")
+        ? secondsAt(draft, n)
+        : counted(draft, n);
     if (length === undefined && seconds === null) continue;
     // "gone" of a flavour is no length of the finish.
-    if (says(item, "gone") && takes(items, n)) continue;
+    if (says(item, "gone") && length !== MISSING && takes(items, n)) continue;
     if (!length?.alone && !lasts(items, n) && !aboutFinish(draft, n, sections)) continue;
     if (length && !length.alone && says(items[n + 1], "seconds")) continue;
     const stays = seconds === null && STAYS.test(item.words);
@@ -46,6 +50,16 @@ export function finishLengths(draft: Draft, sections: readonly Where[]): FinishL
   return found;
 }
 
+const MISSING: SaidSense = { says: "length", strength: 0, stance: "absent", alone: true };
+
+/** "Finish: none." */
+function missing(items: readonly Item[], n: number): SaidSense | undefined {
+  if (!/^(?:none|nil|absent|nothing|zero|nowhere|missing)$/.test(items[n]?.words ?? "")) return undefined;
+  const before = items[n - 1];
+  const cue = before?.mark === "colon" || before?.words === "is" ? items[n - 2] : before;
+  return says(cue, "where")?.where === "finish" && isStop(items[n + 1]) ? MISSING : undefined;
+}
+
 function sameSentence(items: readonly Item[], a: number, b: number): boolean {
   for (let n = Math.min(a, b) + 1; n < Math.max(a, b); n++) if (isStop(items[n])) return false;
   return true;
@@ -53,12 +67,12 @@ function sameSentence(items: readonly Item[], a: number, b: number): boolean {
 
 const takes = (items: readonly Item[], n: number): boolean => {
   const before = items[n - 1];
-  return !(before === undefined || before.mark !== "" || before.words === "it's" || before.words === "it");
+  return !(before === undefined || before.mark !== "" || /^(?:it's|it|\d+|and|then)$/.test(before.words));
 };
 
 /** "gone in ten seconds" */
 function lasts(items: readonly Item[], n: number): boolean {
-  if (!says(items[n], "seconds")) return false;
+  if (!says(items[n], "seconds") && !items[n - 2]?.words.startsWith("count")) return false;
   for (let m = n - 1; m >= 0 && m >= n - 5; m--)
     if (/\b(?:gone|lasts?|lasted|over|counted|count|stays)\b/.test(items[m]?.words ?? "")) return true;
   return false;
@@ -76,6 +90,20 @@ function leadsToFinish({ items, at }: Draft, n: number): boolean {
     return false;
   }
   return false;
+}
+
+/** "it is so short." */
+function saysIt(items: readonly Item[], n: number): boolean {
+  if (!/^(?:short|shorter|long|longer|brief|lengthy)$/.test(items[n]?.words ?? "")) return false;
+  const after = items[n + 1];
+  if (after !== undefined && after.mark === "" && !says(after, "than") && !says(after, "break")) return false;
+  let m = n - 1;
+  while (
+    m >= 0 &&
+    (says(items[m], "degree") || /^(?:also|is|very|too|not|a|bit|rather|just)$/.test(items[m]?.words ?? ""))
+  )
+    m--;
+  return /^(?:it|it's|its|it is)$/.test(items[m]?.words ?? "");
 }
 
 /** No flavour from here to the end of the sentence. */
@@ -116,6 +144,9 @@ function aboutFinish(draft: Draft, n: number, sections: readonly Where[]): boole
   const [before, after] = [items[n - 1], items[n + 1]];
   const marked = (item: Item | undefined): boolean => item === undefined || item.mark !== "";
   if (marked(before) && marked(after) && length && (isStop(before) || isStop(after))) return true;
+  if (length && saysIt(items, n)) return true;
+  // "Thankfully brief."
+  if (length && isStop(after) && isStop(items[n - 2]) && before?.mark === "" && !at[n - 1]) return true;
   // "Tails off rather sharply."
   if (isStop(before) && length && length.strength !== undefined && length.strength < 4 && bare(draft, n))
     return true;
@@ -131,9 +162,21 @@ function graded(items: readonly Item[], n: number, strength: number): number {
   if (degree?.strength === undefined) return strength;
   if (says(before, "amplify"))
     return strength > 5 ? Math.min(10, strength + 0.8) : Math.max(0.5, strength - 0.7);
+  if (/^(?:good|nice|proper|solid|lovely|decent|clearly|definitely)$/.test(before?.words ?? ""))
+    return strength;
   if (degree.strength > 4 && degree.strength < 6 && strength > 7) return 6;
   if (degree.strength < 4 && strength > 6) return 6;
   return strength;
+}
+
+/** "I counted to twelve" */
+function counted({ items, lexicon }: Draft, n: number): number | null {
+  const words = items[n]?.words ?? "";
+  const before = items[n - 1]?.words;
+  const count = before === "to" ? items[n - 2]?.words : before;
+  if (!/^(?:counted|count|counting)(?: to)?$/.test(count ?? "") || says(items[n + 1], "seconds")) return null;
+  if (/^\d{1,3}$/.test(words)) return Number(words);
+  return Object.hasOwn(lexicon.language.numbers, words) ? (lexicon.language.numbers[words] ?? null) : null;
 }
 
 /** "forty five seconds", "half a minute", "fifteen to twenty", "five or six". */

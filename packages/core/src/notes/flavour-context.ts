@@ -62,6 +62,11 @@ export function inContext(draft: Draft, at: number): boolean {
     if (/^(?:note|notes|aroma|flavour|flavor|taste|character|thing|vibe|vibes)$/.test(item.words))
       return true;
     if (any(item, ["aside", "idiom", "break"])) break;
+    if (
+      item.mark === "comma" &&
+      !(items[right + 1] !== undefined && sure(draft, items[right + 1] as Item, right + 1))
+    )
+      break;
   }
   return false;
 }

@@ -78,6 +78,8 @@ export interface Language {
   readonly tails: string;
   readonly ownTails: string;
   readonly shy: string;
+  /** Other ways to write the small words: as written, to as the phrases have it. */
+  readonly spellings: Readonly<Record<string, string>>;
   /** Words whose full stop ends no sentence. */
   readonly shortened: string;
   /** What a flavour's word before it only describes: "an oak table", "a peaty friend"; the second kind may be what the glass is like. */

@@ -23,11 +23,16 @@ export function leaveOut(draft: Draft): void {
 }
 
 /** From an item to the end of what it speaks of. */
-function drop({ items, at }: Draft, from: number, look: boolean, short = false): void {
+function drop({ items, at, elsewhere }: Draft, from: number, look: boolean, short = false): void {
   let seen = false;
   for (let n = from + 1; n < items.length && n < from + 30; n++) {
     const item = items[n];
     if (item === undefined || isStop(item)) return;
+    if (says(item, "where")?.form === "verb" && !seen && !look) {
+      // "told us it smelled of garlic"
+      elsewhere.add(n);
+      continue;
+    }
     if (says(item, "break") || says(item, "where") || says(item, "this") || item.mark === "colon") return;
     if (item.mark === "comma" && !look && !(seen && at[n + 1])) return;
     // "I expected thunder and was given a violin"
@@ -89,11 +94,16 @@ function putRight({ items }: Draft, from: number): boolean {
 /** "Rob says", "my sister gets": somebody else's words. */
 function reported({ items, lexicon }: Draft, n: number): boolean {
   const before = items[n - 1];
-  if (!says(items[n], "reports") || before === undefined || before.mark !== "") return false;
+  if (!says(items[n], "reports") || before === undefined) return false;
+  // "my brother, who knows about these matters, said"
+  if (before.mark === "comma")
+    return /^(?:said|says|reckons|swears|insists|told|claims)$/.test(items[n]?.words ?? "");
+  if (before.mark !== "") return false;
   return (
     isPerson(items, n - 1, lexicon) ||
     /^(?:he|she|they)$/.test(before.words) ||
-    (isPlain(before) && !/^(?:nose|which|what|that)$/.test(before.words))
+    (isPlain(before) &&
+      !/^(?:(?:i|we|you|it|this|that|there)(?:'ve|'d|'s|ve)|nose|which|what|that)$/.test(before.words))
   );
 }
 

@@ -35,15 +35,36 @@ export function listBefore(
   return loose.slice(from);
 }
 
+/** Of several flavours, the last and those before it with nothing but small words between. */
+function chained(items: Draft["items"], all: readonly Mention[]): readonly Mention[] {
+  for (let from = all.length - 1; from > 0; from--) {
+    const [before, next] = [all[from - 1], all[from]];
+    if (before === undefined || next === undefined) break;
+    for (let m = before.last + 1; m < next.at; m++) {
+      const item = items[m];
+      if (item === undefined || item.mark === "comma") continue;
+      if (
+        item.mark !== "" ||
+        (isPlain(item) && !/^(?:then|maybe|some|lots|even)$/.test(item.words)) ||
+        says(item, "break") ||
+        says(item, "length")
+      )
+        return all.slice(from);
+    }
+  }
+  return all;
+}
+
 /** Of several flavours, those after the last "then" or "I get"; where asked, after the last "and" too. */
 export function lastPart(
   { items }: Draft,
-  pending: readonly Mention[],
+  all: readonly Mention[],
   n: number,
   joins: boolean,
 ): readonly Mention[] {
-  const last = pending.at(-1);
+  const last = all.at(-1);
   if (last === undefined) return [];
+  const pending = chained(items, all);
   for (let m = last.at - 1; m >= 0 && m > n - 20; m--) {
     const item = items[m];
     if (

@@ -1,6 +1,7 @@
 import { type Item, isFlavour } from "./find-items.ts";
 import type { Lexicon, Sense } from "./lexicon.ts";
 import { type Draft, isPlain, isStop, says } from "./mention.ts";
+import { derived } from "./word-forms.ts";
 
 type Flavour = Extract<Sense, { readonly says: "flavour" }>;
 
@@ -36,6 +37,13 @@ export function saysChange({ items, at: mentions }: Draft, at: number): boolean 
 
 const OWN_RIGHT = /^(?:taste|feel|whole|time)\./;
 
+/** "smoky" of smoke, "oaky" of oak; not "honey". */
+const saysHow = (text: string, lexicon: Lexicon): boolean => derived(text, lexicon)?.more === false;
+const isOwn = ({ senses }: Item): boolean =>
+  senses.some(
+    (sense) => sense.says === "flavour" && sense.attributes.some((id) => /^(?:feel|taste)\./.test(id)),
+  );
+
 /** Whether an item only says how the flavour after it is: "rich toffee". */
 export function leans(items: readonly Item[], at: number, lexicon: Lexicon): boolean {
   const item = items[at];
@@ -44,18 +52,26 @@ export function leans(items: readonly Item[], at: number, lexicon: Lexicon): boo
     const after = items[next];
     if (after === undefined || after.mark !== "") return false;
     const flavours = after.senses.filter((sense): sense is Flavour => sense.says === "flavour");
+    // "oily, ashy" without its comma
+    if (next === at + 1 && saysHow(after.text, lexicon) && isOwn(item)) return false;
     if (
       flavours.some(({ attributes }) => attributes.some((id) => !OWN_RIGHT.test(id))) &&
       !lexicon.shy.has(after.words)
     )
       return true;
+    // "a light touch of honey", "a soft sort of smoke"; "round fruits"
+    if (flavours.length === 0 && (says(after, "degree")?.of || /^(?:sort|kind|type) of$/.test(after.words)))
+      continue;
+    if (next === at + 1 && /^fruits?$/.test(after.text)) return true;
     if (flavours.length === 0 || !lexicon.leaning.has(after.words)) return false;
   }
   return false;
 }
 
 const BITES = /^(?:bites|kicks|grips|glows|nips|stings)$/;
-const TURNED = /^(?:round|around|open|clean|polish|flat|dry|thin|close|closed)$/;
+const TURNED = /^(?:round|around|open|clean|polish|flat|dry|thin|close|closed|bite|bit)$/;
+const PARTICLE =
+  /^(?:going|go|goes|went|come|comes|came|passed|passing|handed|handing|turned|turn|sat|sitting|gathered|looked|looking|walked|all|year|folded|wrapped|tied)$/;
 const DETERMINER = /^(?:the|its|his|her|my|your|our|their|a|an|it|them|us)$/;
 
 /** "tannin heavy, smoke light": how strong what stands before it is. */
@@ -77,7 +93,10 @@ export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boo
     !says(items[at + 2], "degree")
   )
     return true;
-  return lexicon.leaning.has(item.words) && /(?:^| )(?:gone|went)$/.test(items[at - 1]?.words ?? "");
+  if (item.text === "round" && PARTICLE.test(items[at - 1]?.words ?? "")) return true;
+  return (
+    !item.more && lexicon.leaning.has(item.words) && /(?:^| )(?:gone|went)$/.test(items[at - 1]?.words ?? "")
+  );
 }
 
 /** "medium" where the length of the finish is meant. */
@@ -85,7 +104,8 @@ export function isLength(items: readonly Item[], at: number): boolean {
   if (says(items[at], "length") === undefined) return false;
   for (let near = at - 4; near < at; near++)
     if (/^(?:body|texture|weight|mouthfeel)$/.test(items[near]?.words ?? "")) return false;
-  for (let near = at - 4; near <= at + 3; near++) {
+  for (let near = at - 9; near <= at + 3; near++) {
+    if (near < at && isStop(items[near])) continue;
     const where = says(items[near], "where");
     if (where?.where === "finish") return true;
   }

@@ -124,12 +124,16 @@ function gathered(observations: readonly Observation[], text: string): Observati
       !BETWEEN.test(text.slice(before.quote[1], one.quote[0]))
     )
       kept.push(one);
-    else
+    else {
+      const [least, most] = [before.strength, one.strength].toSorted((a, b) => a - b) as [number, number];
+      // "melon melon" once is a stumble of the tongue.
+      const stumble = text.slice(before.quote[1], one.quote[0]).trim() === "";
       kept[kept.length - 1] = {
         ...before,
         quote: [before.quote[0], one.quote[1]],
-        strength: emphatic(Math.max(before.strength, one.strength), Math.min(before.strength, one.strength)),
+        strength: stumble ? most : emphatic(most, least),
       };
+    }
   }
   return kept.map((one) => {
     const often =

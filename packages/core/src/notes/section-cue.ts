@@ -10,7 +10,8 @@ function lead(items: readonly Item[], n: number): Item | undefined {
   for (let m = n - 1; m >= 0 && m >= n - 4; m--) {
     const item = items[m];
     if (item === undefined || item.mark !== "") return undefined;
-    if (LEADS.test(item.words) || says(item, "than")) return item;
+    if (LEADS.test(item.words) || says(item, "than") || says(item, "as-much") || item.words === "like")
+      return item;
     if (says(item, "glue") || says(item, "degree") || /^(?:initial|second|third|very)$/.test(item.words))
       continue;
     if (!isPlain(item) || --words < 0) return undefined;
@@ -29,7 +30,7 @@ export function sectionCue({ items, at }: Draft, n: number): SaidSense | undefin
     const led = lead(items, n);
     if (led === undefined) return cue;
     // "less smoke than the nose" names it only to compare with it.
-    if (says(led, "than")) return undefined;
+    if (!LEADS.test(led.words)) return undefined;
     return { ...cue, form: "after" };
   }
   // "N: lemon", "N lemon", where a sentence or a part of it begins.
@@ -57,8 +58,8 @@ export function sectionCue({ items, at }: Draft, n: number): SaidSense | undefin
       next.mark !== "" ||
       at[n + 1] ||
       (says(next, "degree") && next.words !== "some") ||
-      (says(next, "link") && !says(next, "glue")) ||
-      says(next, "start") ||
+      (says(next, "link") && !says(next, "glue") && [2, 3, 4].some((step) => at[n + step] !== undefined)) ||
+      (says(next, "start") && next.words !== "it") ||
       says(next, "unsure");
     const begins =
       before === undefined || before.mark !== "" || says(before, "join") || says(before, "break");

@@ -13,7 +13,9 @@ export function standsAfter(
   if (last === undefined || cue.form === "verb" || cue.form === "heading" || cue.form === "bare")
     return false;
   if (cue.form === "stays") return true;
-  const before = draft.items[n - 1];
+  let m = n - 1;
+  while (m >= 0 && leadsIn(draft, m)) m--;
+  const before = draft.items[m];
   // "palate is softer"
   if (cue.form === "head" && says(draft.items[n + 1], "link") && !says(draft.items[n + 1], "glue"))
     return false;
@@ -34,10 +36,19 @@ export function standsAfter(
   // "pepper going down, nice and long"
   if (cue.form === "after" && near && !flavourBefore(draft, n, to)) return true;
   if (style === "forward" || !near) return false;
+  // "camomile in the mouth it's thick": what follows says what it is there.
+  const next = draft.items[n + 1];
+  if (cue.form === "after" && says(next, "start") && next?.mark === "" && draft.at[n + 1] === undefined)
+    return false;
   // "nail varnish palate light": what follows a bare name of a part is of it.
   if (cue.form === "head" && draft.at[n + 1] !== undefined) return false;
   return cue.form === "after" || (!says(draft.items[n + 1], "link") && draft.items[n + 1]?.mark !== "colon");
 }
+
+/** What leads to a part's name: "on the". */
+const leadsIn = ({ items, at }: Draft, m: number): boolean =>
+  at[m] === undefined &&
+  /^(?:on|in|at|to|into|for|by|the|my|your|its|first|second)(?: the| my)?$/.test(items[m]?.words ?? "");
 
 const ARRIVES =
   /^(?:comes?|came|coming|comes in|arrives?|arrived|appears?|appeared|shows up|showed up|turns up|turned up|pops up|pops out|kicks in|creeps in|creeps up|sneaks in|sneaks up|emerges?|waits?|waiting|hides|hiding|sits|surfaces|returns?|only|mostly|mainly|right|just|through|up|in|out|back|along)$/;

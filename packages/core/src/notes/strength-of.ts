@@ -17,8 +17,12 @@ const much = ({ degrees }: Mention): boolean => degrees.some(({ strength }) => s
 
 function graded({ degrees, inherent }: Mention, plain: number): number {
   const plainly = degrees.filter(({ amplify }) => !amplify);
+  // "a tiny hit of mint" is weak.
   const nearest =
-    plainly.findLast(({ strength }) => Math.abs(strength - PLAIN) > 0.7) ?? plainly.at(-1) ?? degrees.at(-1);
+    plainly.findLast(({ strength }) => Math.abs(strength - PLAIN) > 1.5) ??
+    plainly.findLast(({ strength }) => Math.abs(strength - PLAIN) > 0.7) ??
+    plainly.at(-1) ??
+    degrees.at(-1);
   if (nearest === undefined) return inherent ?? plain;
   const very = degrees.some(({ amplify }) => amplify) && !nearest.amplify;
   const { strength } = nearest;
