@@ -35,7 +35,9 @@ const rules: Readonly<Record<string, PackageRule>> = {
       sensory: { from: subject },
       sealing: { from: [...base, "statistics"] },
       oak: { from: subject },
+      rest: { from: subject },
       notes: { from: subject },
+      slots: { from: [...subject, "blending", "sensory"] },
     },
   },
   "packages/house": {

@@ -61,10 +61,22 @@ const suites: readonly Suite[] = [
     size: "intervals, exact tests and beliefs, simulated at the sizes people have",
   },
   {
+    name: "rest",
+    project: "core",
+    files: ["packages/core/src/rest/households.test.ts"],
+    size: "four tables of 500 simulated households",
+  },
+  {
     name: "notes",
     project: "core",
     files: ["packages/core/src/notes/fuzz.prop.test.ts"],
     size: "1 000 000 random and hostile notes",
+  },
+  {
+    name: "rules",
+    project: "core",
+    files: ["packages/core/src/slots/rule-language.prop.test.ts"],
+    size: "100 000 random and hostile rule texts",
   },
   { name: "laws of core", project: "core", files: [".prop.test.ts"], size: "2 000 cases a law" },
 ];

@@ -27,7 +27,12 @@ test("every block of the guide gives what the guide shows, from the first to the
   const folder = await mkdtemp(join(tmpdir(), "partsproof-guide-"));
   for (const file of ["saltreach-problem.json", "saltreach-candidates.json"])
     await copyFile(join(root, "docs", file), join(folder, file));
-  for (const file of ["saltreach-rankings.json", "saltreach-wins.json", "saltreach-runs.json"])
+  for (const file of [
+    "saltreach-rankings.json",
+    "saltreach-wins.json",
+    "saltreach-runs.json",
+    "saltreach-rest.json",
+  ])
     await copyFile(join(root, "examples", file), join(folder, file));
   const before = process.cwd();
   process.chdir(folder);

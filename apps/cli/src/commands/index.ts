@@ -33,6 +33,8 @@ import { householdShow } from "./household/show.ts";
 import { tasterAdd, tasterList, tasterRename } from "./household/tasters.ts";
 import { read } from "./note/read.ts";
 import { oak } from "./oak/oak.ts";
+import { rest } from "./oak/rest.ts";
+import { profileFlight, profileRecipe, profileWhiskey } from "./profile/profiles.ts";
 import { recipeAdd, recipeRevise } from "./recipe/add.ts";
 import { recipeList } from "./recipe/list.ts";
 import { recipePreview } from "./recipe/preview.ts";
@@ -58,6 +60,7 @@ import { shelfPour } from "./shelf/pour.ts";
 import { shelfShow } from "./shelf/show.ts";
 import { shelfTransfers, shelfUndo } from "./shelf/transfers.ts";
 import { whiskeyList, whiskeyShow } from "./shelf/whiskeys.ts";
+import { wordForget, wordList, wordTeach } from "./word/words.ts";
 
 export type { Answer, Command, OpenHouse } from "./command.ts";
 
@@ -76,6 +79,7 @@ export const commands: readonly Command[] = [
   temperature,
   convert,
   oak,
+  rest,
   read,
   demoLoad,
   demoRemove,
@@ -88,6 +92,9 @@ export const commands: readonly Command[] = [
   tasterList,
   tasterAdd,
   tasterRename,
+  wordList,
+  wordTeach,
+  wordForget,
   next,
   shelfList,
   shelfShow,
@@ -133,6 +140,9 @@ export const commands: readonly Command[] = [
   findingsWhiskey,
   findingsTaster,
   findingsLeague,
+  profileRecipe,
+  profileWhiskey,
+  profileFlight,
   couldShowDiffer,
   couldShowInTurn,
   couldShowMatch,

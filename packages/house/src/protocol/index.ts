@@ -205,6 +205,7 @@ export { Cask, GrainShare, Whiskey, WhiskeyDraft, WhiskeyEdit, WhiskeyKind, Wood
 export {
   ApartFound,
   KnownFound,
+  ConfidenceFound,
   League,
   MapFound,
   MixUpsFound,

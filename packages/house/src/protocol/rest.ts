@@ -60,6 +60,8 @@ const Window = z.object({
   level: z.number(),
   /** The middle of those courses that get there; null where none does. */
   middle: z.number().nullable(),
+  /** Days that hold `level` of those that get there; null where none does. */
+  ifEver: z.object({ low: z.number(), high: z.number() }).nullable(),
   /** Chance that it is not reached within three years. */
   never: z.number(),
 });

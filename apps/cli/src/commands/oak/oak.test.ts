@@ -1,6 +1,9 @@
-import { createClient } from "@partsproof/house/protocol";
+import { readFile } from "node:fs/promises";
+import { join } from "node:path";
+import { type BodyOf, createClient } from "@partsproof/house/protocol";
 import { openReckoner } from "@partsproof/house/reckoner";
 import { expect, test } from "vitest";
+import { root } from "../../fixtures/cli.ts";
 import { runProgram } from "../../program.ts";
 
 const client = createClient(openReckoner(), "http://reckoner.test");
@@ -38,4 +41,13 @@ test("what was typed is named in the refusal", async () => {
     expect({ argv, code }).toEqual({ argv, code: 2 });
     expect((JSON.parse(stderr) as { issues: { path: string[] }[] }).issues[0]?.path[0]).toBe(flag);
   }
+});
+
+test("rest reads the file and gives what the API gives; --today over it", async () => {
+  const file = join(root, "examples", "saltreach-rest.json");
+  const body = JSON.parse(await readFile(file, "utf8")) as NonNullable<BodyOf<"rest">>;
+  expect(await json("rest", "--file", file)).toEqual(await client("rest", { body }));
+  expect(await json("rest", "--file", file, "--today", "20")).toEqual(
+    await client("rest", { body: { ...body, today: 20 } }),
+  );
 });
