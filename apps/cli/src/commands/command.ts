@@ -167,6 +167,31 @@ export function fileCommand<F extends Flags>(
   };
 }
 
+/** Whether a house, a folder or a household was named. */
+export const asksHouse = ({ house, data, household }: WhichHousehold): boolean =>
+  house !== undefined || data !== undefined || household !== undefined;
+
+/** A sum that needs no house, and a household's own where one is named. */
+export function maybeAtHousehold<F extends Flags, M extends string = never>(
+  definition: Definition<never, M, F> & {
+    readonly run: (
+      given: Given<never, M, F>,
+      which: WhichHousehold,
+      doors: { readonly plain: () => Promise<Client>; readonly open: OpenHouse },
+    ) => Promise<Answer>;
+  },
+): Command {
+  const { run, ...face } = definition;
+  return {
+    ...plain(face, householdFlags),
+    run: async (given, open) =>
+      run(given as unknown as Given<never, M, F>, given.flags as WhichHousehold, {
+        plain: reckoner,
+        open,
+      }).catch((error: unknown) => renamed(error, face.places)),
+  };
+}
+
 /** Inside a field of the house's own these are no flags: a strength is typed whole. */
 const INSIDE = new Set(["value", "strength"]);
 

@@ -21,4 +21,6 @@ export interface Chip extends Put {
   readonly stance: Stance;
   /** "section/attribute" as it was read, whatever it was put right to. */
   readonly from: string;
+  /** Read by a word of the household's own. */
+  readonly own: boolean;
 }

@@ -1,5 +1,7 @@
 export type { Chip, Put } from "./chip.ts";
 export { bring } from "./bring.ts";
-export { correct, type Mark } from "./mark.ts";
-export { forgetNoting, keepNoting, keptNoting, type Noting } from "./kept-noting.ts";
+export { correct } from "./mark.ts";
+export { keepNoting, keptNoting, type Noting } from "./kept-noting.ts";
+export { keepWords, type KeptWords, keptWords, readBy } from "./kept-words.ts";
+export { forgetSheet } from "./forget-sheet.ts";
 export type { GlassNotes, GlassRead } from "./read-glass.ts";

@@ -28,7 +28,7 @@ export function keptNoting(sheet: string, glass: string): Noting | null {
   return stored === undefined ? null : { gave: new Map(stored.gave), marks: stored.marks };
 }
 
-/** Words that were put right are words of a note: they stay on the phone, and go when the sheet is locked. */
+/** Words that were put right are words of a note: they stay on the phone, and go when the sheet is locked or its flight is over. */
 export function keepNoting(sheet: string, glass: string, { gave, marks }: Noting): void {
   keep(name(sheet), JSON.stringify({ ...storedOf(sheet), [glass]: { gave: [...gave], marks } }));
 }

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { bring } from "./bring.ts";
 import type { Chip, Put } from "./chip.ts";
 import { correct } from "./mark.ts";
-import { type GlassNotes, readGlass } from "./read-glass.ts";
+import { type GlassNotes, lessonOf, readGlass } from "./read-glass.ts";
 
 const notes = (some: Partial<GlassNotes>): GlassNotes => ({ nose: "", palate: "", finish: "", ...some });
 const named = (chips: readonly Chip[], words: string): Chip => {
@@ -61,6 +61,22 @@ test("basic tastes and words for the whole are chips without a strength on the s
   const { chips, strengths } = readGlass(notes({ palate: "sour" }), []);
   expect(chips.map(({ attribute }) => attribute)).toEqual(["taste.basic"]);
   expect(strengths.size).toBe(0);
+});
+
+test("a chip that was put right teaches a word, by which the next note is read", () => {
+  const text = notes({ nose: "an attic, and honey" });
+  const attic = named(readGlass(text, []).chips, "attic");
+  const lesson = lessonOf(attic, text, "savoury.stale", []);
+  expect(lesson).toEqual({ phrase: "attic", attribute: "savoury.stale" });
+  const words = lesson === null ? [] : [lesson];
+  const next = readGlass(notes({ palate: "no attic" }), [], words);
+  expect(next.chips.map(({ attribute, own, stance }) => [attribute, own, stance])).toEqual([
+    ["savoury.stale", true, "absent"],
+  ]);
+  expect(
+    readGlass(text, [], [{ phrase: "Attic", attribute: "nothing" }]).chips.map((one) => one.words),
+  ).toEqual(["honey"]);
+  expect(named(readGlass(text, []).chips, "attic").own).toBe(false);
 });
 
 test("strengths follow the words; those set or taken back by hand stay", () => {

@@ -1,4 +1,12 @@
-import { ENGLISH, type Observation, openReader, profileOf } from "@partsproof/core/notes";
+import {
+  ENGLISH,
+  learnFrom,
+  type LearnedWord,
+  type Observation,
+  openReader,
+  phraseOf,
+  profileOf,
+} from "@partsproof/core/notes";
 import { ATTRIBUTES } from "@partsproof/core/sensory";
 import type { Chip, Sense } from "./chip.ts";
 import { isOf, type Mark } from "./mark.ts";
@@ -22,12 +30,18 @@ interface Said {
 const SENSES: readonly Sense[] = ["nose", "palate", "finish"];
 /** The basic tastes and words for the whole have no strength on a sheet: they stay words. */
 const MEASURED: ReadonlySet<string> = new Set(ATTRIBUTES.map(({ id }) => id));
-const reader = openReader(ENGLISH);
+let by: readonly LearnedWord[] = [];
+let reader = openReader(ENGLISH);
 /** While one note is written the other two stay as they are. */
 const last = new Map<Sense, { readonly text: string; readonly observations: readonly Observation[] }>();
 
-/** Reads the notes of a glass, with what was put right in them. Never throws. */
-export function readGlass(notes: GlassNotes, marks: readonly Mark[]): GlassRead {
+/** Reads the notes of a glass by these words, with what was put right in them. Never throws. */
+export function readGlass(
+  notes: GlassNotes,
+  marks: readonly Mark[],
+  words: readonly LearnedWord[] = [],
+): GlassRead {
+  readBy(words);
   const said = SENSES.flatMap((sense) =>
     observationsOf(sense, notes[sense]).flatMap((observation) =>
       chipOf(sense, notes[sense], observation, marks),
@@ -46,6 +60,29 @@ export function readGlass(notes: GlassNotes, marks: readonly Mark[]): GlassRead 
   };
 }
 
+function readBy(words: readonly LearnedWord[]): void {
+  if (JSON.stringify(words) === JSON.stringify(by)) return;
+  by = words;
+  reader = openReader(ENGLISH, words);
+  last.clear();
+}
+
+/**
+ * What a chip that was put right teaches: that its words always mean `to`.
+ *
+ * @returns null where no phrase would make the difference
+ */
+export function lessonOf(
+  chip: Pick<Chip, "sense" | "quote" | "words">,
+  notes: GlassNotes,
+  to: LearnedWord["attribute"],
+  words: readonly LearnedWord[],
+): LearnedWord | null {
+  const { sense, quote } = chip;
+  const read = { quote, word: chip.words };
+  return learnFrom({ text: notes[sense], where: sense, read, to }, ENGLISH, words);
+}
+
 function observationsOf(sense: Sense, text: string): readonly Observation[] {
   const before = last.get(sense);
   if (before?.text === text) return before.observations;
@@ -57,7 +94,8 @@ function observationsOf(sense: Sense, text: string): readonly Observation[] {
 function chipOf(sense: Sense, text: string, read: Observation, marks: readonly Mark[]): readonly Said[] {
   const [start, end] = read.quote;
   const { attribute, where: section, stance } = read;
-  const as = { sense, words: text.slice(start, end), from: `${section}/${attribute}` };
+  const own = by.some(({ phrase }) => phraseOf(phrase) === read.word);
+  const as = { sense, words: text.slice(start, end), from: `${section}/${attribute}`, own };
   const mark = marks.find((one) => isOf(one, as));
   if (mark?.to === null) return [];
   const put = mark?.to ?? { attribute, section, strength: whole(read.strength, stance !== "absent") };

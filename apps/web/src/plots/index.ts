@@ -1,6 +1,8 @@
 export { DotPlot } from "./dot-plot.tsx";
 export { PairPlot } from "./pair-plot.tsx";
+export { Scrolled } from "./scrolled.tsx";
 export { RankPlot } from "./rank-plot.tsx";
+export { type AgainstRow, drawAgainst } from "./drawn/draw-against.ts";
 export { drawBoard } from "./drawn/draw-board.ts";
 export { drawDumbbells } from "./drawn/draw-dumbbells.ts";
 export { drawIntervals } from "./drawn/draw-intervals.ts";

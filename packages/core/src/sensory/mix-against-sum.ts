@@ -18,7 +18,7 @@ export interface AgainstSum {
 }
 
 /** From this p on a difference may be luck: the customary level. */
-export const AGAINST_SUM_LEVEL = 0.05;
+const AGAINST_SUM_LEVEL = 0.05;
 
 /**
  * What mixing did to the sum: each attribute as it was observed beside what the parts predict. Unknown stays unknown: an attribute

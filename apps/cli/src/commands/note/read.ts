@@ -1,12 +1,13 @@
 import { NoteWhere } from "@partsproof/house/protocol";
+import { chooseHousehold } from "../../door/index.ts";
 import { readTextFile } from "../../files/index.ts";
 import { one, onlyOne, readText, readWord } from "../../flags/index.ts";
 import { printRead } from "../../print/note.ts";
-import { reckoning } from "../command.ts";
+import { asksHouse, maybeAtHousehold } from "../command.ts";
 
-export const read = reckoning({
+export const read = maybeAtHousehold({
   name: "read",
-  says: "What a tasting note says: attributes, where, how strong, and the profile that makes.",
+  says: "What a tasting note says: attributes, where, how strong, and the profile that makes; by a household's own words where one is named.",
   maybe: { text: "the note; or --file" },
   flags: {
     file: one(readText("file"), "<file>", "a note in a file of text; - for standard input"),
@@ -17,12 +18,17 @@ export const read = reckoning({
     ),
   },
   example: `read "On the nose a hint of smoke, honey. Long finish."`,
-  run: async ({ file, where }, client, { text }) => {
+  run: async ({ args: { text }, flags: { file, where } }, which, { plain, open }) => {
     onlyOne({ text, file });
     const note = text ?? (await readTextFile(file ?? "", ["file"]));
-    const json = await client("readNote", {
-      body: { text: note, ...(where === undefined ? {} : { where }) },
-    });
+    const body = { text: note, ...(where === undefined ? {} : { where }) };
+    if (!asksHouse(which)) {
+      const json = await (await plain())("readNote", { body });
+      return { json, text: () => printRead(json, note) };
+    }
+    const { client } = await open(which);
+    const household = await chooseHousehold(client, which.household);
+    const json = await client("readNoteHere", { at: { household: household.id }, body });
     return { json, text: () => printRead(json, note) };
   },
 });

@@ -1,6 +1,8 @@
 import type { Flight, LiveState } from "@partsproof/house/protocol";
+import { useEffect } from "react";
 import { useAskKept, written } from "../../api.ts";
 import { listed, printMoment } from "../../figures/index.ts";
+import { forgetSheet } from "../../noting/index.ts";
 import { Broken, Busy, OutOfReach, Page, Section } from "../../parts/index.ts";
 import { useFlightToken, useHousehold } from "../../session/index.ts";
 import type { ScreenProps } from "../screen.ts";
@@ -27,6 +29,14 @@ export default function FlightPage({ params }: ScreenProps) {
   const household = useHousehold().id;
   const at = { household, flight: params["flight"] ?? "" };
   const asked = useAskKept("getFlight", { at });
+  // Called off, or over: words put right on this phone are of no sheet any more.
+  const over =
+    asked.state === "here" && ["revealed", "called off"].includes(asked.answer.state)
+      ? asked.answer.sheets.map(({ sheetId }) => sheetId).join()
+      : "";
+  useEffect(() => {
+    if (over !== "") for (const sheet of over.split(",")) forgetSheet(sheet);
+  }, [over]);
   const waits = asked.state === "here" && waitsFor(asked.answer) !== "nothing";
   const { table, on } = useLive(at, useFlightToken(at.flight), () => written());
   useEvery(LOOK_AGAIN_MS, asked.again, waits && !on);

@@ -35,6 +35,13 @@ export default function HouseholdPage() {
       <Section title="Tasters">
         <Tasters />
       </Section>
+      <Section title="Its own words">
+        <p>
+          What you mean by a word, so that every note is read your way: by “attic”, old wood; by “lovely”,
+          nothing.
+        </p>
+        <LinkButton to={`/h/${household.id}/household/words`}>The household’s words</LinkButton>
+      </Section>
       <Section title="Theme">
         <Choice
           label="Theme"

@@ -6,6 +6,7 @@ import { type Cellar, useCellar } from "../../cellar/index.ts";
 import { whiskeyLabel } from "../../mixing/index.ts";
 import { Broken, Button, Busy, LinkButton, LiquidColumn, Page, Section } from "../../parts/index.ts";
 import { useHousehold } from "../../session/index.ts";
+import { RecipeProfiles } from "../profiles/recipe-profiles.tsx";
 import type { ScreenProps } from "../screen.ts";
 import { EditRecipe } from "./edit-recipe.tsx";
 import { printRatio } from "./lowest-terms.ts";
@@ -81,6 +82,7 @@ export default function RecipePage({ params }: ScreenProps) {
 
 function Shown({ recipe, cellar }: { readonly recipe: Recipe; readonly cellar: Cellar }) {
   const { latest } = recipe;
+  const household = useHousehold();
   return (
     <div className="recipe">
       <Outcome name={recipe.name} body={latest} cellar={cellar} />
@@ -98,6 +100,9 @@ function Shown({ recipe, cellar }: { readonly recipe: Recipe; readonly cellar: C
           {latest.note !== "" && <p className="recipe-note">{latest.note}</p>}
         </Section>
         <Versions recipe={recipe} cellar={cellar} />
+      </div>
+      <div className="recipe-whole">
+        <RecipeProfiles household={household.id} recipe={recipe.id} />
       </div>
     </div>
   );

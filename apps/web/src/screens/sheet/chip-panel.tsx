@@ -2,19 +2,23 @@ import { useEffect, useRef } from "react";
 import { ATTRIBUTES } from "@partsproof/core/sensory";
 import { announce, Button, SelectField, Strip } from "../../parts/index.ts";
 import type { Chip, Put } from "../../noting/index.ts";
+import type { Meaning } from "@partsproof/house/protocol";
 import { chipName, hasStrength, sectionName } from "./chip-words.ts";
+import { TeachChip } from "./teach-chip.tsx";
 import { type Section, SENSES } from "./sheet-fields.ts";
 
 interface ChipPanelProps {
   readonly id: string;
   readonly chip: Chip;
   readonly onPut: (to: Put) => void;
+  /** False where nothing can be learned from its words. */
+  readonly onTeach: (to: Meaning) => boolean;
   readonly onRemove: () => void;
   readonly onClose: () => void;
 }
 
 /** Puts one chip right: what it is, how strong, where. What is changed here counts at once. */
-export function ChipPanel({ id, chip, onPut, onRemove, onClose }: ChipPanelProps) {
+export function ChipPanel({ id, chip, onPut, onTeach, onRemove, onClose }: ChipPanelProps) {
   const { attribute, section, strength } = chip;
   const put = (some: Partial<Put>): void => onPut({ attribute, section, strength, ...some });
   const name = chipName(attribute);
@@ -71,6 +75,7 @@ export function ChipPanel({ id, chip, onPut, onRemove, onClose }: ChipPanelProps
       ) : (
         <p className="field-hint">Kept as words: it has no strength until it is called something else.</p>
       )}
+      <TeachChip chip={chip} onTeach={onTeach} onTaught={onClose} />
       <div className="form-actions">
         <Button
           kind="danger"

@@ -1,4 +1,5 @@
 import type { Sheet } from "@partsproof/house/protocol";
+import { forgetSheet } from "../../noting/index.ts";
 import { type DBSchema, type IDBPDatabase, openDB } from "idb";
 
 interface Sheets extends DBSchema {
@@ -25,6 +26,7 @@ export async function keepSheet(sheet: Sheet): Promise<void> {
   const db = await database();
   if (db === null) return;
   const over = sheet.flightState === "revealed" || sheet.flightState === "called off";
+  if (over) forgetSheet(sheet.id);
   try {
     const write = db.transaction("sheets", "readwrite");
     // An answer that comes late must not put back what this phone has sent meanwhile.

@@ -3,6 +3,7 @@ import type { Chip, Put } from "../../noting/index.ts";
 import { ChipPanel } from "./chip-panel.tsx";
 import { chipAside, chipSaid, chipTitle, hasStrength } from "./chip-words.ts";
 import type { Sense } from "./sheet-fields.ts";
+import type { Chips } from "./use-chips.ts";
 import "./note-chips.css";
 
 interface NoteChipsProps {
@@ -10,6 +11,7 @@ interface NoteChipsProps {
   /** Those of this note. */
   readonly chips: readonly Chip[];
   readonly onPut: (chip: Chip, to: Put | null) => void;
+  readonly onTeach: Chips["teach"];
   /** Whose words are to be marked; must stay the same function. */
   readonly onMark: (chip: Chip | null) => void;
   readonly hint: boolean;
@@ -18,7 +20,14 @@ interface NoteChipsProps {
 const idOf = ({ quote, from }: Chip): string => `${quote[0]} ${from}`;
 
 /** What was read in a note, one chip a flavour; one pressed opens to be put right, and its words are marked meanwhile. */
-export const NoteChips = memo(function NoteChips({ sense, chips, onPut, onMark, hint }: NoteChipsProps) {
+export const NoteChips = memo(function NoteChips({
+  sense,
+  chips,
+  onPut,
+  onTeach,
+  onMark,
+  hint,
+}: NoteChipsProps) {
   const id = useId();
   const list = useRef<HTMLUListElement>(null);
   const [open, setOpen] = useState<string | null>(null);
@@ -72,6 +81,7 @@ export const NoteChips = memo(function NoteChips({ sense, chips, onPut, onMark, 
           id={`${id}-panel`}
           chip={opened}
           onPut={(to) => onPut(opened, to)}
+          onTeach={(to) => onTeach(opened, to)}
           onClose={close}
           onRemove={() => {
             const at = chips.indexOf(opened);

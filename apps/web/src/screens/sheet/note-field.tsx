@@ -56,6 +56,7 @@ export function NoteField({ sense, note, onChange, hint, strong, read }: NoteFie
         sense={sense}
         chips={read.chips[sense]}
         onPut={read.put}
+        onTeach={read.teach}
         onMark={setMarked}
         hint={hint !== undefined}
       />

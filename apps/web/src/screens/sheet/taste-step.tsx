@@ -19,11 +19,15 @@ import {
 import type { SheetStepProps } from "./sheet-step.ts";
 import type { StepName } from "./step-nav.tsx";
 import { useChips } from "./use-chips.ts";
+import { TeachWord } from "./teach-word.tsx";
+import type { SheetWords } from "./use-sheet-words.ts";
 import { useRest } from "./use-rest.ts";
 import { WholeGlass } from "./whole-glass.tsx";
 
 export interface TasteStepProps extends SheetStepProps {
   readonly pass: Pass;
+  /** The words that the sheet is read by. */
+  readonly own: SheetWords;
   readonly code: string;
   readonly onGlass: (code: string) => void;
   /** The step that comes after this one. */
@@ -53,6 +57,7 @@ export function TasteStep({
   set,
   heading,
   pass,
+  own,
   code,
   onGlass,
   onDone,
@@ -71,7 +76,7 @@ export function TasteStep({
     onChange: (attribute: string, value: number | null): void =>
       set(strengthKey(code, pass, section, attribute), value),
   });
-  const read = useChips({ sheet: sheet.id, code, pass, fields, notes: notes[pass], set });
+  const read = useChips({ sheet: sheet.id, code, pass, fields, notes: notes[pass], set, own });
   return (
     <section className="taste">
       <GlassStrip
@@ -115,6 +120,7 @@ export function TasteStep({
           />
         </div>
       ))}
+      <TeachWord own={own} />
       <WholeGlass {...strong("whole")} />
       <ScoreField code={code} score={notes.score} onChange={(score) => set(scoreKey(code), score)} />
       <div className="form-actions">

@@ -1,6 +1,6 @@
 import type { Sheet } from "@partsproof/house/protocol";
 import { useEffect, useRef } from "react";
-import { forgetNoting } from "../../noting/index.ts";
+import { forgetSheet } from "../../noting/index.ts";
 import { Page } from "../../parts/index.ts";
 import { go, usePlace } from "../../router/index.ts";
 import { SetBoard } from "./set-board.tsx";
@@ -15,6 +15,7 @@ import { type StepName, StepNav, stepsOf } from "./step-nav.tsx";
 import { TasteStep } from "./taste-step.tsx";
 import { useAtGlass } from "./use-at-glass.ts";
 import { useKeeper } from "./use-keeper.ts";
+import { useSheetWords } from "./use-sheet-words.ts";
 
 export interface WriteSheetProps {
   readonly sheet: Sheet;
@@ -26,6 +27,7 @@ export interface WriteSheetProps {
 /** The sheet while it is open: what its question asks, notes, and the lock. */
 export function WriteSheet({ sheet, household, token, onLocked }: WriteSheetProps) {
   const [keeping, keeper] = useKeeper(sheet, household, token);
+  const own = useSheetWords(sheet, household, token);
   const { path, query } = usePlace();
   const steps = stepsOf(sheet.asks);
   const step = steps.find((one) => one.step === query.get("at"))?.step ?? steps[0]?.step ?? "first";
@@ -60,7 +62,7 @@ export function WriteSheet({ sheet, household, token, onLocked }: WriteSheetProp
   const glassesNoted = (pass: "first" | "second"): string =>
     `${codes.filter((one) => noted(fields, one, pass)).length} of ${codes.length}`;
   const locked = (): void => {
-    forgetNoting(sheet.id);
+    forgetSheet(sheet.id);
     onLocked();
   };
   return (
@@ -87,6 +89,7 @@ export function WriteSheet({ sheet, household, token, onLocked }: WriteSheetProp
             key={`${step} ${code}`}
             {...shared}
             pass={step}
+            own={own}
             code={code}
             onGlass={(glass) => to(step, glass)}
             next={after(step)}

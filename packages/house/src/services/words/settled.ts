@@ -15,7 +15,7 @@ export interface SettledWord {
 export type Revealed = ReadonlyMap<string, string>;
 
 /** V2: the rows that all of the household may see, oldest first. */
-export const openRows = (rows: readonly TaughtWordRow[], revealed: Revealed): readonly TaughtWordRow[] =>
+const openRows = (rows: readonly TaughtWordRow[], revealed: Revealed): readonly TaughtWordRow[] =>
   rows
     .filter(({ flightId }) => flightId === null || revealed.has(flightId))
     .toSorted((a, b) => a.number - b.number);

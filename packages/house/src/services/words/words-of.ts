@@ -2,7 +2,7 @@ import type { LearnedWord } from "../../protocol/index.ts";
 import type { Reads } from "../ports.ts";
 import { type Revealed, type SettledWord, settled } from "./settled.ts";
 
-export async function revealedAt(records: Reads, household: string): Promise<Revealed> {
+async function revealedAt(records: Reads, household: string): Promise<Revealed> {
   const flights = await records.list("flight", household, { where: { state: "revealed" } });
   return new Map(flights.map(({ id, revealedAt: at }) => [id, at ?? ""]));
 }
