@@ -2,7 +2,7 @@ import { FLAVOURS } from "./english-flavours.data.ts";
 import { LEANING, OWN_TAILS, PHRASES, SHY, TAILS, TURNS } from "./english-grammar.data.ts";
 import { DEEDS, PEOPLE, SCENERY, SHORTENED, SPELLINGS, THINGS } from "./english-things.data.ts";
 import { ENDINGS, NUMBERS, PLURALS } from "./english-endings.data.ts";
-import { EVERYDAY, HEARD, SOUNDS } from "./english-slips.data.ts";
+import { EVERYDAY, HEARD, SLIPS, SOUNDS } from "./english-slips.data.ts";
 import type { Language } from "./language.ts";
 
 /** English, British and American. */
@@ -24,6 +24,7 @@ export const ENGLISH: Language = {
   endings: ENDINGS,
   numbers: NUMBERS,
   heard: HEARD,
+  slips: SLIPS,
   everyday: EVERYDAY,
   sounds: SOUNDS,
 };

@@ -95,6 +95,8 @@ export interface Language {
   readonly numbers: Readonly<Record<string, number>>;
   /** What dictation hears for a flavour: heard to meant, taken only where a flavour is spoken of. */
   readonly heard: Readonly<Record<string, string>>;
+  /** Flavours' words that are often misspelt or misheard, and long enough to be known by most of their letters. */
+  readonly slips: string;
   /** Everyday words that stand near a flavour's spelling and are not it. */
   readonly everyday: string;
   /** The same sound, written once: each pattern of letters with what is left of it. */

@@ -46,7 +46,7 @@ export interface Lexicon {
   readonly flavourWords: ReadonlySet<string>;
 }
 
-/** Single flavour words of five letters and more, to be looked up by how they begin and how they sound. */
+/** Words that slips are mended to, to be looked up by how they begin and how they sound. */
 export interface Slips {
   readonly byLetter: ReadonlyMap<string, readonly string[]>;
   readonly bySound: ReadonlyMap<string, readonly string[]>;
@@ -95,6 +95,7 @@ export function buildLexicon(language: Language, learned: readonly LearnedWord[]
     for (const text of together(words, behind)) add(root, known, text, sense);
   for (const [text, meant] of Object.entries(language.heard))
     add(root, known, text, { says: "heard", meant });
+  const slippery = new Set(listed(language.slips));
   const leaning = new Map(Object.entries(language.leaning));
   const shy = new Set(listed(language.shy));
   for (const { phrase, attribute } of learned) {
@@ -104,6 +105,8 @@ export function buildLexicon(language: Language, learned: readonly LearnedWord[]
     shy.delete(text);
     leaning.delete(text);
     flavourWords.delete(text);
+    slippery.delete(text);
+    if (attribute !== "nothing" && words.length === 1) slippery.add(text);
     if (attribute !== "nothing" && words.length === 1) flavourWords.add(text);
     learn(root, known, text, attribute);
   }
@@ -123,7 +126,7 @@ export function buildLexicon(language: Language, learned: readonly LearnedWord[]
     known,
     everyday,
     get slips() {
-      slips ??= slipsOf(flavourWords, language);
+      slips ??= slipsOf(slippery, language);
       return slips;
     },
     flavourWords,
