@@ -17,4 +17,5 @@ export { tradeOff } from "./trade-off.ts";
 export type { Traded, TradeOff } from "./trade-off.ts";
 export { neverNeeded, whatToBuy } from "./what-to-buy.ts";
 export type { Purchase } from "./what-to-buy.ts";
+export { known } from "./known.ts";
 export type { Intensity, ShelfWhiskey } from "./whiskey.ts";
