@@ -58,3 +58,10 @@ export const DEEDS = `reckons|reckoned|says|said|thinks|thought|swears|swore|bro
 wants|wanted|loves|loved|hates|hated|knows|knew|insists|insisted|agrees|agreed|disagrees|claims|claimed|called|sent|bought|barked|sat|
 walked|arrived late|wrote|writes|likes|liked|prefers|preferred|guessed|guesses|voted|spilled|spilt|dropped by|phoned|texted|disagreed|
 noted|mentioned|mentions|whispered|shouted|cooked|baked|snored|sneezed|went home|won|joined|left us|picked up|and i|and me`;
+
+/** What somebody did in a story: "we sat by the fire". */
+export const TOLD = `sat|stood|walked|drove|lived|worked|met|grew up|ran|played|wore|cooked|ate|sold|bought|kept|lit|smoked|burned|burnt|dropped|
+spilled|spilt|forgot|lost|hung|carried|brought|gave|handed|passed|cleaned|washed|painted|varnished|polished|mowed|chopped|peeled|sliced|dug|
+planted|fed|rode|fished|sailed|camped|stayed|visited|spent|watched|listened|sang|danced|slept|woke|baked|fried|roasted|grilled|toasted|
+boiled|stewed|brewed|built|mended|repaired|dried|hired|hid|stole|broke|threw|caught|raised|chewed|lay|leaned against|crossed|climbed|swam|
+paddled|moved|travelled|flew|served|shared|ordered|nibbled|munched|scoffed|shovelled|swept|hosed|queued|waited|arrived|left|went|came home`;

@@ -1,6 +1,6 @@
 import { FLAVOURS } from "./english-flavours.data.ts";
 import { LEANING, OWN_TAILS, PHRASES, SHY, TAILS, TURNS } from "./english-grammar.data.ts";
-import { DEEDS, PEOPLE, SCENERY, SHORTENED, SPELLINGS, THINGS } from "./english-things.data.ts";
+import { DEEDS, PEOPLE, SCENERY, SHORTENED, SPELLINGS, THINGS, TOLD } from "./english-things.data.ts";
 import { ENDINGS, NUMBERS, PLURALS } from "./english-endings.data.ts";
 import { EVERYDAY, HEARD, SLIPS, SOUNDS } from "./english-slips.data.ts";
 import type { Language } from "./language.ts";
@@ -19,6 +19,7 @@ export const ENGLISH: Language = {
   scenery: SCENERY,
   people: PEOPLE,
   deeds: DEEDS,
+  told: TOLD,
   turns: TURNS,
   plurals: PLURALS,
   endings: ENDINGS,

@@ -1,6 +1,6 @@
 import { type Item, isFlavour } from "./find-items.ts";
 import { findSlip, maySlip } from "./find-slip.ts";
-import { inContext, inPlainContext } from "./flavour-context.ts";
+import { inContext, inPlainContext, isFelt, placed } from "./flavour-context.ts";
 import type { Lexicon, Sense } from "./lexicon.ts";
 import { type Draft, isPlain, type Mention } from "./mention.ts";
 import {
@@ -73,7 +73,7 @@ function flavoursAt(draft: Draft, at: number): Found | null {
   if (item === undefined || item.mark !== "") return null;
   if (isFlavour(item)) {
     if (leans(items, at, lexicon)) return null;
-    if (isShy(item, lexicon) && !inContext(draft, at)) return null;
+    if (isShy(item, lexicon) && !(isFelt(item) ? inContext(draft, at) : placed(draft, at))) return null;
     if (saysChange(draft, at) || describes(items, at, lexicon)) return null;
     if (isLength(items, at) || isVerb(draft, at) || gradesBefore(draft, at)) return null;
     return found(item.words, item.senses);

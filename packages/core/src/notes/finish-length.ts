@@ -29,6 +29,8 @@ export function finishLengths(draft: Draft, sections: readonly Where[]): FinishL
         ? secondsAt(draft, n)
         : counted(draft, n);
     if (length === undefined && seconds === null) continue;
+    // "he goes on and on"
+    if (/^(?:he|she|they|we|i|you|who)$/.test(items[n - 1]?.words ?? "") && seconds === null) continue;
     // "gone" of a flavour is no length of the finish.
     if (says(item, "gone") && length !== MISSING && takes(items, n)) continue;
     if (!length?.alone && !lasts(items, n) && !aboutFinish(draft, n, sections)) continue;

@@ -21,7 +21,7 @@ const sure = ({ lexicon, at }: Draft, item: Item, n: number): boolean =>
   at[n] !== undefined || (isFlavour(item) && !lexicon.shy.has(item.words));
 
 /** A word of feel or of the whole stands after "it is" as well. */
-const FELT = (item: Item | undefined): boolean =>
+export const isFelt = (item: Item | undefined): boolean =>
   item?.senses.some(
     (sense) => sense.says === "flavour" && sense.attributes.some((id) => /^(?:feel|whole|taste)\./.test(id)),
   ) ?? false;
@@ -46,7 +46,7 @@ export function inContext(draft: Draft, at: number): boolean {
   const before = items[at - 1];
   if (
     before !== undefined &&
-    FELT(items[at]) &&
+    isFelt(items[at]) &&
     (says(before, "link") || says(before, "start") || before.words === "this is")
   )
     return true;
@@ -67,6 +67,21 @@ export function inContext(draft: Draft, at: number): boolean {
       !(items[right + 1] !== undefined && sure(draft, items[right + 1] as Item, right + 1))
     )
       break;
+  }
+  return false;
+}
+
+/** Of a common word for a thing or a place: right beside what asks for a flavour, by itself, or in a sentence that speaks of flavours before it. */
+export const placed = (draft: Draft, at: number): boolean =>
+  inPlainContext(draft, at) || fragment(draft.items, at) || likened(draft, at);
+
+/** "it's like walking into a church": what the sentence has said so far speaks of flavours. */
+function likened({ items, at: mentions }: Draft, at: number): boolean {
+  for (let n = at - 1; n >= 0 && n > at - 12 && !isStop(items[n]); n--) {
+    const item = items[n] as Item;
+    if (mentions[n] !== undefined || any(item, ["where", "memory", "degree"]) || item.words === "like")
+      return true;
+    if (any(item, ["aside", "idiom"])) return false;
   }
   return false;
 }
@@ -108,9 +123,9 @@ function fragment(items: readonly Item[], at: number): boolean {
   )
     left--;
   const before = items[left];
-  const after = items[at + (says(items[at + 1], "join") && FELT(items[at]) ? 3 : 1)];
+  const after = items[at + (says(items[at + 1], "join") && isFelt(items[at]) ? 3 : 1)];
   return (
     (before === undefined || before.mark !== "") &&
-    (after === undefined || after.mark !== "" || (says(after, "break") !== undefined && FELT(items[at])))
+    (after === undefined || after.mark !== "" || (says(after, "break") !== undefined && isFelt(items[at])))
   );
 }

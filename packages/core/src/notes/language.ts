@@ -88,6 +88,8 @@ export interface Language {
   /** Flavours' words that are given names too, and what people do. */
   readonly people: string;
   readonly deeds: string;
+  /** What somebody did in a story, past tense, and no taster does to a glass. */
+  readonly told: string;
   /** What a word before a flavour makes of its family. */
   readonly turns: Readonly<Record<string, Readonly<Record<string, string>>>>;
   readonly plurals: readonly Ending[];

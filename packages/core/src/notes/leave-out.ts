@@ -16,6 +16,7 @@ export function leaveOut(draft: Draft): void {
     const aside = says(item, "aside");
     if (aside?.back) dropBefore(draft, n);
     else if (aside) drop(draft, n, aside.look === true);
+    if (narrates(draft, n)) drop(draft, n, false);
     if (says(item, "said-before") || (says(item, "said-maybe") && putRight(draft, n)) || reported(draft, n))
       drop(draft, n, false);
     otherGlass(draft, n);
@@ -89,6 +90,26 @@ function putRight({ items }: Draft, from: number): boolean {
       return true;
   }
   return false;
+}
+
+const SOMEBODY = /^(?:i|we|he|she|they)(?:'d|'ve|d|ve)?$/;
+const BETWEEN =
+  /^(?:had|have|has|just|all|both|always|often|once|never|used to|then|went and|had just|were|was|been|also|only|ever)$/;
+const HIS = /^(?:my|his|her|our|their|your)$/;
+
+/** "we sat by the fire", "my uncle kept bees": what somebody did, but not what the glass is likened to. */
+function narrates({ items, lexicon }: Draft, n: number): boolean {
+  if (!lexicon.told.has(items[n]?.words ?? "")) return false;
+  let m = n - 1;
+  while (m >= 0 && BETWEEN.test(items[m]?.words ?? "")) m--;
+  const who = items[m];
+  if (who === undefined || who.mark !== "") return false;
+  const named = who.capital && isPlain(who) && items[m - 1]?.mark === "" && !lexicon.known.has(who.words);
+  const related = isPlain(who) && HIS.test(items[m - 1]?.words ?? "");
+  if (!SOMEBODY.test(who.words) && !named && !related) return false;
+  for (let before = m - 1; before >= 0 && before > m - 16 && !isStop(items[before]); before--)
+    if (says(items[before], "memory") || /\blike\b/.test(items[before]?.words ?? "")) return false;
+  return true;
 }
 
 /** "Rob says", "my sister gets": somebody else's words. */

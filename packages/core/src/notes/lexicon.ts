@@ -38,6 +38,7 @@ export interface Lexicon {
   readonly scenery: ReadonlySet<string>;
   readonly people: ReadonlySet<string>;
   readonly deeds: ReadonlySet<string>;
+  readonly told: ReadonlySet<string>;
   /** Every word that stands in a phrase or is an everyday one: never a slip. */
   readonly known: ReadonlySet<string>;
   /** Of those, the everyday ones. */
@@ -123,6 +124,7 @@ export function buildLexicon(language: Language, learned: readonly LearnedWord[]
     scenery: new Set(listed(language.scenery)),
     people: new Set(listed(language.people)),
     deeds: new Set(listed(language.deeds)),
+    told: new Set(listed(language.told)),
     known,
     everyday,
     get slips() {

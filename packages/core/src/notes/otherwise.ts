@@ -70,6 +70,9 @@ export function leans(items: readonly Item[], at: number, lexicon: Lexicon): boo
 
 const BITES = /^(?:bites|kicks|grips|glows|nips|stings)$/;
 const TURNED = /^(?:round|around|open|clean|polish|flat|dry|thin|close|closed|bite|bit)$/;
+const LEAVES_WHAT =
+  /^(?:off|you|me|us|behind|little|nothing|no|a|an|the|your|my|his|her|its|some|such|quickly|early|soon|much|it|them|everything|room|splinters|traces|only|just|one)$/;
+const LEAVER = /^(?:it|that|which|who|she|he|this|what|finish|taste|smoke|sea|never)$/;
 const PARTICLE =
   /^(?:going|go|goes|went|come|comes|came|passed|passing|handed|handing|turned|turn|sat|sitting|gathered|looked|looking|walked|all|year|folded|wrapped|tied)$/;
 const DETERMINER = /^(?:the|its|his|her|my|your|our|their|a|an|it|them|us)$/;
@@ -93,6 +96,8 @@ export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boo
     !says(items[at + 2], "degree")
   )
     return true;
+  if (item.text === "leaves" && LEAVES_WHAT.test(items[at + 1]?.words ?? "")) return true;
+  if (item.text === "leaves" && LEAVER.test(items[at - 1]?.words ?? "")) return true;
   if (item.text === "round" && PARTICLE.test(items[at - 1]?.words ?? "")) return true;
   return (
     !item.more && lexicon.leaning.has(item.words) && /(?:^| )(?:gone|went)$/.test(items[at - 1]?.words ?? "")
