@@ -11,19 +11,36 @@ describe("a note read as it is spoken", () => {
   let evening: Evening;
   let page: Page;
   let at = { household: "", flight: "", sheet: "" };
+  let recipe = "";
 
   beforeAll(async () => {
     evening = await startEvening();
     page = await evening.phone("Ana");
     const { api } = evening;
     const household = (await api("addHousehold", { body: { name: "The reading table" } })).id;
-    const vessels: string[] = [];
+    const [vessels, whiskeys]: [string[], string[]] = [[], []];
     for (const [i, name] of ["Tarn", "Skerry"].entries()) {
       const strength = { basis: "abv20" as const, value: 43 + i };
-      const body = { maker: "Saltreach", name, strength };
+      const intensities = { "smoke.smoke": 2 + 5 * i, "savoury.stale": i, "sweet.honey": 6 - i };
+      const body = { maker: "Saltreach", name, strength, profile: { tastedAt: null, intensities } };
       const whiskey = await api("addWhiskey", { at: { household }, body });
+      whiskeys.push(whiskey.id);
       vessels.push((await api("addBottle", { at: { household }, body: { whiskeyId: whiskey.id } })).id);
     }
+    const slots = whiskeys.map((whiskeyId) => ({ parts: 1, of: { kind: "whiskey" as const, whiskeyId } }));
+    recipe = (await api("addRecipe", { at: { household }, body: { name: "Half and half", slots } })).id;
+    const batch = await api("addBatch", {
+      at: { household },
+      body: {
+        name: "First half",
+        recipeId: recipe,
+        vessel: { kind: "new", label: "Flask", capacityMl: 500 },
+        pours: vessels.map((vesselId) => ({
+          from: { kind: "vessel" as const, vesselId },
+          amount: { kind: "volume" as const, ml: 100 },
+        })),
+      },
+    });
     const taster = (await api("addTaster", { at: { household }, body: { name: "Ana" } })).id;
     const { flight, pourerToken } = await api("addFlight", {
       at: { household },
@@ -32,7 +49,7 @@ describe("a note read as it is spoken", () => {
         pouring: "someone else",
         pourer: "Wren",
         pourMl: 5,
-        glasses: vessels.map((vesselId) => ({ vesselId })),
+        glasses: [vessels[0] ?? "", batch.vesselId].map((vesselId) => ({ vesselId })),
         tasterIds: [taster],
       },
     });
@@ -127,6 +144,38 @@ describe("a note read as it is spoken", () => {
     expect(evening.troubles.take()).toStrictEqual([]);
   });
 
+  it("a chip put right teaches a word: the next glass is read by it, and nobody else before the reveal", {
+    timeout: 120_000,
+  }, async () => {
+    await page.getByLabel("Palate", { exact: true }).fill("honey, an attic");
+    await chip(/palate, there: “.*attic”$/).click();
+    await page.getByLabel("What it is", { exact: true }).selectOption("savoury.stale");
+    await page.getByRole("textbox", { name: "stale, how strong", exact: true }).fill("8");
+    await look("a chip that can teach");
+    await page.getByRole("button", { name: /^By “.*attic” I always mean stale$/ }).click();
+    await chip(/^stale 8 of 10, palate, there: “.*attic”$/).waitFor();
+    await page.getByRole("button", { name: /^Next: glass/ }).click();
+    await page.getByLabel("Nose", { exact: true }).fill("loads of attic, bonfire, the jetty");
+    await chip(/^stale [789] of 10, nose, there: “.*attic”$/).waitFor();
+    await page.getByRole("button", { name: "Teach a word of your own" }).click();
+    await page.getByLabel("By", { exact: true }).fill("the jetty");
+    await page.getByLabel("I mean", { exact: true }).selectOption("smoke.medicinal");
+    await look("a word of ones own");
+    await page.getByRole("button", { name: "Teach it" }).click();
+    await chip(/^medicinal 5 of 10, nose, there: “the jetty”$/).waitFor();
+    await saved(page);
+    const learned = [
+      { phrase: "attic", attribute: "savoury.stale" },
+      { phrase: "the jetty", attribute: "smoke.medicinal" },
+    ];
+    const token = await page.evaluate((id) => localStorage.getItem(`partsproof.token.sheet.${id}`), at.sheet);
+    const words = async () => (await evening.api("getSheetWords", { at, token: token ?? "" })).items;
+    await expect.poll(words, POLL).toEqual(learned);
+    expect((await evening.api("listWords", { at })).items).toEqual([]);
+    expect(evening.looks.take()).toStrictEqual([]);
+    expect(evening.troubles.take()).toStrictEqual([]);
+  });
+
   it("what was put right is forgotten by the phone once the sheet is locked", {
     timeout: 60_000,
   }, async () => {
@@ -135,6 +184,41 @@ describe("a note read as it is spoken", () => {
     await goToStep(page, "Names");
     await lockSheet(page);
     await expect.poll(noted, POLL).toBeNull();
+    expect(await page.evaluate((id) => localStorage.getItem(`partsproof.words.${id}`), at.sheet)).toBeNull();
+    expect(evening.troubles.take()).toStrictEqual([]);
+  });
+
+  it("after the reveal the words are the household’s, and what was noted stands against what was predicted", {
+    timeout: 120_000,
+  }, async () => {
+    await evening.api("revealFlight", { at, body: {} });
+    await page.goto(`/h/${at.household}/household/words`);
+    await page.getByText("“attic” stale").waitFor();
+    await page.getByLabel("By", { exact: true }).fill("the jetty");
+    await page.getByRole("button", { name: "Teach it" }).click();
+    await page
+      .getByRole("alert")
+      .getByText(/means nothing else here/)
+      .waitFor();
+    await look("the words of the household");
+    await page.getByRole("button", { name: "Forget “the jetty”" }).click();
+    await page.getByText("“the jetty” forgotten").waitFor();
+    await page.getByRole("button", { name: "Change “attic”" }).click();
+    await page.getByLabel("By “attic” we mean").selectOption("wood.old");
+    await page.getByRole("button", { name: "Save", exact: true }).click();
+    await page.getByText("“attic” old wood").waitFor();
+
+    await page.goto(`/h/${at.household}/recipes/${recipe}`);
+    const plot = page.getByRole("figure").filter({ hasText: /^First half (has|is not told apart)/ });
+    await plot.waitFor();
+    await plot.getByText("As a table, and as files").click();
+    const cells = await plot.getByRole("row").filter({ hasText: "smoke" }).first().innerText();
+    expect(cells).toMatch(/4\.5 \(3\.1 to 5\.9\)/);
+    await look("predicted and observed");
+    await page.goto(`/h/${at.household}/findings/${at.flight}`);
+    await page.getByRole("heading", { name: "What the glasses tasted of" }).waitFor();
+    await look("what the glasses tasted of");
+    expect(evening.looks.take()).toStrictEqual([]);
     expect(evening.troubles.take()).toStrictEqual([]);
   });
 });

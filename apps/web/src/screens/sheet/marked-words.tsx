@@ -32,16 +32,20 @@ export function MarkedWords({ around, text, quote: [start, end] }: MarkedWordsPr
     const box = around.current?.querySelector("textarea");
     const over = layer.current;
     if (box === null || box === undefined || over === null || mark.current === null) return;
-    const style = getComputedStyle(box);
-    for (const name of LIKE_BOX) over.style[name] = style[name];
-    // As wide as the text has room, which a scroll bar narrows.
-    const edges = box.offsetWidth - box.clientWidth;
-    const borders = Number.parseFloat(style.borderLeftWidth) + Number.parseFloat(style.borderRightWidth);
-    over.style.paddingRight = `${Number.parseFloat(style.paddingRight) + Math.max(0, edges - borders)}px`;
-    over.style.top = `${box.offsetTop}px`;
-    over.style.left = `${box.offsetLeft}px`;
-    over.style.width = `${box.offsetWidth}px`;
-    over.style.height = `${box.offsetHeight}px`;
+    const place = (): void => {
+      const style = getComputedStyle(box);
+      for (const name of LIKE_BOX) over.style[name] = style[name];
+      // As wide as the text has room, which a scroll bar narrows.
+      const edges = box.offsetWidth - box.clientWidth;
+      const borders = Number.parseFloat(style.borderLeftWidth) + Number.parseFloat(style.borderRightWidth);
+      over.style.paddingRight = `${Number.parseFloat(style.paddingRight) + Math.max(0, edges - borders)}px`;
+      over.style.top = `${box.offsetTop}px`;
+      over.style.left = `${box.offsetLeft}px`;
+      over.style.width = `${box.offsetWidth}px`;
+      over.style.height = `${box.offsetHeight}px`;
+      over.scrollTop = box.scrollTop;
+    };
+    place();
     const { offsetTop, offsetHeight } = mark.current;
     if (offsetTop < box.scrollTop || offsetTop + offsetHeight > box.scrollTop + box.clientHeight)
       box.scrollTop = offsetTop - box.clientHeight / 3;
@@ -50,7 +54,13 @@ export function MarkedWords({ around, text, quote: [start, end] }: MarkedWordsPr
     };
     follow();
     box.addEventListener("scroll", follow);
-    return () => box.removeEventListener("scroll", follow);
+    // A phone that is turned, or a window made narrow, moves the words.
+    const watch = new ResizeObserver(place);
+    watch.observe(box);
+    return () => {
+      watch.disconnect();
+      box.removeEventListener("scroll", follow);
+    };
   }, [around, text, start, end]);
   if (around.current === null) return null;
   return createPortal(

@@ -32,14 +32,15 @@ function sentenceOf(label: string, other: string, rows: Against["rows"]): string
   const [more, less, same] = [of("more"), of("less"), of("not told apart")];
   const compared = more.length + less.length + same.length;
   const unknown = rows.length - compared;
-  const rest = unknown === 0 ? "" : ` ${unknown} more ${unknown === 1 ? "is" : "are"} unknown on one side.`;
+  const silent = unknown === 0 ? "" : `, ${unknown} unknown on one side`;
   if (compared === 0)
-    return `Nothing of ${label} can be set against ${other}: no attribute is known on both sides.${rest}`;
+    return `Nothing of ${label} can be set against ${other}: no attribute is known on both sides${silent}.`;
+  const how = `(p made good for ${compared} ${compared === 1 ? "attribute" : "attributes"} by Holm’s rule)`;
   if (more.length + less.length === 0)
-    return `${label} is not told apart from ${other} in any of the ${compared} attributes known on both sides, which does not show that it is the same.${rest}`;
+    return `${label} is not told apart from ${other}, which does not show that it is the same: ${compared} compared${silent} ${how}`;
   const found = [
     ...(more.length > 0 ? [`more ${names(more)}`] : []),
     ...(less.length > 0 ? [`less ${names(less)}`] : []),
   ].join(" and ");
-  return `${label} has ${found} than ${other}, by more than luck (Holm over ${compared} attributes); ${same.length === 0 ? "all of them differ" : `${same.length} not told apart`}.${rest}`;
+  return `${label} has ${found} than ${other}, by more than luck; ${same.length} not told apart${silent} ${how}`;
 }

@@ -97,7 +97,7 @@ function taught(phrase: string, now: string): never {
     path: ["phrase"],
     limit: "a phrase that means nothing else here, or `instead` with what it means now",
     received: now,
-    message: `teaching requires a phrase that means nothing else here, or \`instead\` with what it means now, got ${phrase}, which means ${now}`,
+    message: `teaching requires a phrase that means nothing else here, got ${phrase}, which means ${now}: change that one instead`,
   });
 }
 
