@@ -38,7 +38,8 @@ scrumpy|granny smith|braeburn|golden delicious|crab apple|crabapple|cooking appl
 bruised apple|apple orchard|orchard|orchard fruit|stewed apple|poached apple|pear|pear drop|peardrop|poached pear|
 ripe pear|conference pear|perry|quince|quince paste|medlar|asian pear|nashi|loquat|pome fruit|calvados|pear brandy|
 eau de vie|apple wine|pippin|russet|bramley|pink lady|apple cellar|apple loft|apple sweet|apple schnapps|sliced apple|
-windfall|windfalls|comice|membrillo|sharon fruit|white fruit|green fruit`,
+windfall|windfalls|comice|membrillo|sharon fruit|white fruit|green fruit|
+apple pie filling`,
   "fruit.tropical": `banana|banana bread|banana chip|banana milkshake|banana milk|banana split|foam banana|fried banana|overripe banana|
 green banana|plantain|pineapple|pineapple chunk|grilled pineapple|mango|mango lassi|green mango|papaya|pawpaw|melon|
 cantaloupe|honeydew|honeydew melon|watermelon|galia|coconut flesh|bubblegum|bubble gum|passion fruit|passionfruit|
@@ -53,7 +54,8 @@ maraschino cherry|maraschino|cherries|morello|morello cherry|sour cherry|tart ch
 cherry cough syrup|glace cherry|candied cherry|cocktail cherry|kirsch|cherry brandy|cherry tomato skin|bing cherry|
 stone fruit|stonefruit|stewed plum|stewed peach|brandied cherry|clingstone|peach schnapps|peach tea|peach iced tea|
 peach yoghurt|doughnut peach|apricot yoghurt|plum cheese|umeboshi|damson gin|damson cheese|sloe gin|cherry sweet|
-cherry bakewell|boozy cherry`,
+cherry bakewell|boozy cherry|
+cherry pie filling`,
   "fruit.berry": `jelly|strawberry|raspberry|blackberry|blueberry|cranberry|redcurrant|red currant|blackcurrant|black currant|cassis|
 gooseberry|elderberry|boysenberry|loganberry|mulberry|bilberry|huckleberry|lingonberry|cloudberry|tayberry|acai|goji|
 bramble|grape|white grape|red grape|green grape|black grape|grape must|concord grape|muscat|muscat grape|jam|

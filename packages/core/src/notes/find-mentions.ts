@@ -24,7 +24,7 @@ export function findMentions(items: readonly Item[], lexicon: Lexicon): Draft {
     if (draft.at[at] !== undefined) continue;
     const flavours = flavoursAt(draft, at);
     if (flavours === null || isName(items, at, lexicon) || isPerson(items, at, lexicon)) continue;
-    if (ofThing(items, at, lexicon)) continue;
+    if (ofThing(items, at, lexicon) || ofWood(draft, at)) continue;
     const last = tailEnd(draft, at, flavours.attributes);
     const own = last > at && lexicon.ownTails.has(items[last]?.words ?? "") ? ["grain.bake"] : [];
     const mention: Mention = {
@@ -59,6 +59,15 @@ export function findMentions(items: readonly Item[], lexicon: Lexicon): Draft {
     for (let inside = at; inside <= last; inside++) draft.at[inside] = mention;
   }
   return draft;
+}
+
+/** "the vanilla of the wood": of which it is, and no more wood. */
+function ofWood({ items, at: mentions }: Draft, at: number): boolean {
+  if (!/^(?:wood|woods|barrel|cask|oak|candle|tree)$/.test(items[at]?.text ?? "")) return false;
+  let before = at - 1;
+  if (items[before]?.words === "the" || items[before]?.words === "a") before--;
+  const word = items[before]?.words ?? "";
+  return /^of(?: the| a)?$/.test(word) && mentions[before - 1] !== undefined;
 }
 
 interface Found {

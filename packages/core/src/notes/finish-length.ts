@@ -36,6 +36,8 @@ export function finishLengths(draft: Draft, sections: readonly Where[]): FinishL
     if (!length?.alone && !lasts(items, n) && !aboutFinish(draft, n, sections)) continue;
     if (length && !length.alone && says(items[n + 1], "seconds")) continue;
     const stays = seconds === null && STAYS.test(item.words);
+    // "stays hot" says how it is.
+    if (stays && draft.at[n + 1] !== undefined && items[n]?.words.split(" ").length === 1) continue;
     const little = stays && STAYS_A_LITTLE.test(items[n + 1]?.words ?? "");
     const strength =
       seconds !== null ? ofSeconds(seconds) : little ? 5 : graded(items, n, length?.strength ?? 5);
@@ -102,7 +104,8 @@ function saysIt(items: readonly Item[], n: number): boolean {
   let m = n - 1;
   while (
     m >= 0 &&
-    (says(items[m], "degree") || /^(?:also|is|very|too|not|a|bit|rather|just)$/.test(items[m]?.words ?? ""))
+    (says(items[m], "degree") ||
+      /^(?:also|is|very|too|not|a|bit|rather|just|far|much|way|considerably|so)$/.test(items[m]?.words ?? ""))
   )
     m--;
   return /^(?:it|it's|its|it is)$/.test(items[m]?.words ?? "");

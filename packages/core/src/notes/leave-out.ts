@@ -95,6 +95,8 @@ function putRight({ items }: Draft, from: number): boolean {
 const SOMEBODY = /^(?:i|we|he|she|they)(?:'d|'ve|d|ve)?$/;
 const BETWEEN =
   /^(?:had|have|has|just|all|both|always|often|once|never|used to|then|went and|had just|were|was|been|also|only|ever)$/;
+const THINGS_DO =
+  /^(?:left|went|came|gave|kept|lost|carried|moved|served|arrived|raised|crossed|climbed|ran|burned|burnt|lay|hung|hid|caught|waited|stayed|spent|passed|broke|met|roasted|toasted|dried|stewed|grilled|fried|boiled)$/;
 const HIS = /^(?:my|his|her|our|their|your)$/;
 
 /** "we sat by the fire", "my uncle kept bees": what somebody did, but not what the glass is likened to. */
@@ -104,11 +106,13 @@ function narrates({ items, lexicon }: Draft, n: number): boolean {
   while (m >= 0 && BETWEEN.test(items[m]?.words ?? "")) m--;
   const who = items[m];
   if (who === undefined || who.mark !== "") return false;
-  const named = who.capital && isPlain(who) && items[m - 1]?.mark === "" && !lexicon.known.has(who.words);
-  const related = isPlain(who) && HIS.test(items[m - 1]?.words ?? "");
+  const named = who.capital && isPlain(who) && !lexicon.known.has(who.words);
+  const before = items[m - 1]?.words ?? "";
+  const related =
+    isPlain(who) && (HIS.test(before) || (before === "the" && !THINGS_DO.test(items[n]?.words ?? "")));
   if (!SOMEBODY.test(who.words) && !named && !related) return false;
-  for (let before = m - 1; before >= 0 && before > m - 16 && !isStop(items[before]); before--)
-    if (says(items[before], "memory") || /\blike\b/.test(items[before]?.words ?? "")) return false;
+  for (let at = m - 1; at >= 0 && at > m - 16 && !isStop(items[at]); at--)
+    if (says(items[at], "memory") || /\blike\b/.test(items[at]?.words ?? "")) return false;
   return true;
 }
 
@@ -161,8 +165,9 @@ function otherGlass(draft: Draft, n: number): void {
   if (says(items[first - 1], "link") || /\bis$/.test(items[first - 1]?.words ?? "")) return;
   for (let m = n + 1; m < items.length && m < n + 20; m++) {
     const one = items[m];
-    if (one === undefined || isStop(one) || says(one, "this") || says(one, "break") || one.mark === "comma")
-      return;
+    if (one === undefined || isStop(one) || says(one, "this") || says(one, "break")) return;
+    // "is the smoky one, ash and iodine"
+    if (one.mark === "comma" && at[m + 1] === undefined) return;
     elsewhere.add(m);
     const mention = at[m];
     if (!mention) continue;

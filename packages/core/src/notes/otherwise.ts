@@ -13,9 +13,13 @@ const THINGS =
 export function describes(items: readonly Item[], at: number, lexicon: Lexicon): boolean {
   const [before, item, next] = [items[at - 1], items[at], items[at + 1]];
   if (item === undefined || next === undefined || item.more || !lexicon.leaning.has(item.words)) return false;
+  // "the sweet sort", said of what stands before.
+  if (before?.words === "the" && /^(?:sort|kind|type|ones?)$/.test(next.words)) return true;
+  const led =
+    before !== undefined && isPlain(before) && !before.words.endsWith("ly") ? items[at - 2] : before;
   return (
-    before !== undefined &&
-    OF_A_THING.test(before.words) &&
+    led !== undefined &&
+    OF_A_THING.test(led.words) &&
     isPlain(next) &&
     !THINGS.test(next.words) &&
     !next.words.endsWith("ly") &&
@@ -96,6 +100,12 @@ export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boo
     !says(items[at + 2], "degree")
   )
     return true;
+  // "a path drying", "nets drying"
+  if (/^(?:drying|burning|warming|glowing|melting)$/.test(item.text) && items[at - 1] !== undefined) {
+    const before = items[at - 1] as Item;
+    if (isPlain(before) && !before.words.endsWith("ly") && !/^(?:then|quite|also|rather)$/.test(before.words))
+      return true;
+  }
   if (item.text === "leaves" && LEAVES_WHAT.test(items[at + 1]?.words ?? "")) return true;
   if (item.text === "leaves" && LEAVER.test(items[at - 1]?.words ?? "")) return true;
   if (item.text === "round" && PARTICLE.test(items[at - 1]?.words ?? "")) return true;

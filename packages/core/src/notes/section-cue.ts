@@ -66,6 +66,8 @@ export function sectionCue({ items, at }: Draft, n: number): SaidSense | undefin
     return said && begins ? cue : undefined;
   }
   // "we stayed late" is no finish.
+  if (cue?.form === "stays" && at[n + 1]?.attributes.some((id) => /^(?:feel|taste|whole)/.test(id)))
+    return undefined;
   if (cue?.form === "stays") return /^(?:we|he|she|they|i|you)$/.test(before?.words ?? "") ? undefined : cue;
   // "knows" for "nose", where nobody knows.
   if (cue?.form === "heard")

@@ -17,7 +17,9 @@ export function standsAfter(
   while (m >= 0 && leadsIn(draft, m)) m--;
   const before = draft.items[m];
   // "palate is softer"
-  if (cue.form === "head" && says(draft.items[n + 1], "link") && !says(draft.items[n + 1], "glue"))
+  const verb = draft.items[n + 1];
+  const told = says(verb, "link") !== undefined && !says(verb, "glue");
+  if (cue.form === "head" && (told || /^(?:isn't|isnt|wasn't|is not|was not)\b/.test(verb?.words ?? "")))
     return false;
   // "and then on the palate, oak"
   if (
