@@ -37,7 +37,8 @@ function joined({ items }: Draft, a: Mention, b: Mention): "and" | "or" | "with"
     const item = items[n];
     const join = says(item, "join")?.join;
     if (item?.mark === "comma") found ??= "comma";
-    else if (join !== undefined) found = join;
+    // "lashings of toffee, and behind it a lavender": the degree is of the first alone.
+    else if (join !== undefined) found = found === "comma" && join === "and" ? "comma" : join;
     else if (item === undefined || item.mark !== "" || !says(item, "glue")) return null;
   }
   return found;

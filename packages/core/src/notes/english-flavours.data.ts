@@ -87,7 +87,8 @@ tokaji|sauternes|trail mix|tamarind|sun dried fruit|rancio|brandied fruit|boozy 
 date square|pitted date|currant loaf|fruit bread|fruit slice|fruit pudding|fruit bun|fruit scone|christmas fruit|
 christmas mincemeat|suet mincemeat|plum duff|clootie|black bun|sultana bran|apricot leather|panforte|cream sherry|
 oloroso|marsala|madeira|port wine|tawny port|old port|mulled raisin|fruit mince|soaked fruit|steeped fruit|
-macerated fruit|fruit dried|fruits dried|plum dry|plums dry|fruit dry`,
+macerated fruit|fruit dried|fruits dried|plum dry|plums dry|fruit dry|
+dry fruits|dry fruit`,
   "plant.flower": `rose|rose petal|rose water|rosewater|turkish delight|dried rose|pink rose|violet|parma violet|violet cream|
 honeysuckle|lavender|elderflower|elderflower cordial|orange blossom|orange flower|orange flower water|cherry blossom|
 apple blossom|peach blossom|almond blossom|blossom|linden blossom|lime blossom|hawthorn|may blossom|jasmine|perfume|
@@ -448,7 +449,8 @@ closed room|unaired room|unopened room|stuffy|stuffy room|fug|mould spores|milde
 stale crisps|stale cereal|stale cake|stale popcorn|stale peanuts|stale peanut|stale oil|old oil|old fat|old butter|
 oxidative|oxidised apple|school canteen|canteen dinner|hospital food|overcooked veg|boiled veg|boiled carrots|
 boiled greens|tinned veg|tinned peas|canned peas|tinned carrots|tinned soup|tinned spinach|baby food|potato water|
-pasta water|rice water|drain board`,
+pasta water|rice water|drain board|
+damp flannel`,
   "spirit.heads": `felt tip pen|felt tip|varnish|lacquer|nail varnish|nail varnish remover|nail polish|nail polish remover|acetone|
 paint thinner|paint|paint stripper|wet paint|fresh paint|gloss paint|turpentine|turps|white spirit|thinners|glue|
 gluey|superglue|super glue|model glue|model aeroplane glue|airplane glue|wood glue|solvent|solventy|solvents|

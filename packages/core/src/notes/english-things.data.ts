@@ -64,4 +64,4 @@ export const TOLD = `sat|stood|walked|drove|lived|worked|met|grew up|ran|played|
 spilled|spilt|forgot|lost|hung|carried|brought|gave|handed|passed|cleaned|washed|painted|varnished|polished|mowed|chopped|peeled|sliced|dug|
 planted|fed|rode|fished|sailed|camped|stayed|visited|spent|watched|listened|sang|danced|slept|woke|baked|fried|roasted|grilled|toasted|
 boiled|stewed|brewed|built|mended|repaired|dried|hired|hid|stole|broke|threw|caught|raised|chewed|lay|leaned against|crossed|climbed|swam|
-paddled|moved|travelled|flew|served|shared|ordered|nibbled|munched|scoffed|shovelled|swept|hosed|queued|waited|arrived|left|went|came home|likes|loves|hates|drinks|eats|grows|keeps|queue|fries|bakes|cooks`;
+paddled|moved|travelled|flew|served|shared|ordered|nibbled|munched|scoffed|shovelled|swept|hosed|queued|waited|arrived|left|went|came home|likes|loves|hates|drinks|eats|grows|keeps|queue|fries|bakes|cooks|picking|cutting|chopping|peeling|cooking|baking|frying|grilling|lighting|burning|painting|cleaning|planting|mowing|eating|watering|feeding|selling|buying|burning|roasting|toasting`;

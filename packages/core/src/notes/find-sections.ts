@@ -46,7 +46,7 @@ function sentence(draft: Draft, from: number, to: number, carried: Where, sectio
       pending.push(mention);
       continue;
     }
-    if (item.mark === "comma" || says(item, "break")) {
+    if (item.mark === "comma" || (says(item, "break") && !item.words.startsWith("than "))) {
       loose = [...loose, ...pending].slice(-LONGEST_LIST);
       pending = [];
       continue;

@@ -16,7 +16,7 @@ export function leaveOut(draft: Draft): void {
     const aside = says(item, "aside");
     if (aside?.back) dropBefore(draft, n);
     else if (aside) drop(draft, n, aside.look === true);
-    if (narrates(draft, n)) drop(draft, n, false);
+    if (narrates(draft, n)) dropStory(draft, n);
     if (says(item, "said-before") || (says(item, "said-maybe") && putRight(draft, n)) || reported(draft, n))
       drop(draft, n, false);
     otherGlass(draft, n);
@@ -63,6 +63,23 @@ function drop({ items, at, elsewhere }: Draft, from: number, look: boolean, shor
   }
 }
 
+/** What a story speaks of, up to the next mark or "it", "there was". */
+function dropStory({ items, at }: Draft, from: number): void {
+  for (let n = from + 1; n < items.length && n < from + 14; n++) {
+    const item = items[n];
+    if (
+      item === undefined ||
+      item.mark !== "" ||
+      says(item, "start") ||
+      says(item, "break") ||
+      says(item, "where")
+    )
+      return;
+    const mention = at[n];
+    if (mention && !mention.gone) mention.dropped = true;
+  }
+}
+
 /** "bacon in the oven": what stands before it in the clause is no flavour of the glass. */
 function dropBefore({ items, at }: Draft, from: number): void {
   // "reminds me of a cake in the oven" is what it is like.
@@ -92,9 +109,9 @@ function putRight({ items }: Draft, from: number): boolean {
   return false;
 }
 
-const SOMEBODY = /^(?:i|we|he|she|they)(?:'d|'ve|d|ve)?$/;
+const SOMEBODY = /^(?:i|we|he|she|they)(?:'d|'ve|'m|'re|'s|d|ve)?$/;
 const BETWEEN =
-  /^(?:had|have|has|just|all|both|always|often|once|never|used to|then|went and|had just|were|was|been|also|only|ever)$/;
+  /^(?:had|have|has|just|all|both|always|often|once|never|used to|then|went and|had just|were|was|been|also|only|ever|out|busy|is|are|am)$/;
 const THINGS_DO =
   /^(?:left|went|came|gave|kept|lost|carried|moved|served|arrived|raised|crossed|climbed|ran|burned|burnt|lay|hung|hid|caught|waited|stayed|spent|passed|broke|met|roasted|toasted|dried|stewed|grilled|fried|boiled)$/;
 const HIS = /^(?:my|his|her|our|their|your)$/;

@@ -93,6 +93,8 @@ export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boo
   const item = items[at];
   if (item === undefined) return false;
   if (BITES.test(item.text) && mentions[at - 1] !== undefined) return true;
+  // "the match burns down"
+  if (item.text === "burns" && /^(?:down|out|low|up|itself)$/.test(items[at + 1]?.words ?? "")) return true;
   if (
     TURNED.test(item.text) &&
     DETERMINER.test(items[at + 1]?.words ?? "") &&

@@ -112,7 +112,12 @@ export function followed({ items, at }: Draft, n: number, to: number): boolean {
 function close({ items }: Draft, { last }: Mention, n: number, form: SaidSense["form"]): boolean {
   let words = form === "after" ? 3 : 0;
   for (let m = last + 1; m < n; m++) {
-    if (says(items[m], "glue") || says(items[m], "degree")) continue;
+    if (
+      says(items[m], "glue") ||
+      says(items[m], "degree") ||
+      /^(?:you|me|up|than .*)$/.test(items[m]?.words ?? "")
+    )
+      continue;
     if (items[m]?.mark !== "" || says(items[m], "join") || says(items[m], "start") || --words < 0)
       return false;
   }
