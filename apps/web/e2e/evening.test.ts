@@ -387,6 +387,8 @@ describe("the whole evening at 390 × 844, in a real browser", () => {
     for (const { code, label } of glasses) {
       await guess(page, code, label);
     }
+    // How sure of the last of them, which one need not say.
+    await page.getByRole("button", { name: /^70\s%$/ }).click();
     await look(page, "sheet, names");
     await goToStep(page, "Ranking");
     await look(page, "sheet, ranking, nothing placed");
@@ -412,6 +414,7 @@ describe("the whole evening at 390 × 844, in a real browser", () => {
 
     await tabTo(page, page.getByRole("button", { name: "Go to the lock" }));
     await page.keyboard.press("Enter");
+    await page.getByText(/, 70\s% sure$/).waitFor();
     await page.getByText("Notes, guesses and ranking are all there.").waitFor();
     await look(page, "sheet, before the lock");
     await tabTo(page, page.getByRole("button", { name: "Lock the sheet" }));
@@ -535,6 +538,7 @@ describe("the whole evening at 390 × 844, in a real browser", () => {
     await expect
       .poll(() => host.getByRole("heading", { level: 1 }).textContent(), POLL)
       .toBe(finding.headline);
+    expect(finding.sheets.flatMap(({ glasses }) => glasses.flatMap(({ sure }) => sure ?? []))).toEqual([70]);
     expect(finding.sheets.map(({ taster, right, guessed }) => [taster, right, guessed])).toStrictEqual([
       ["Ilka", 5, 5],
       ["Jorren", 3, 5],

@@ -18,6 +18,7 @@ export {
   readGlassName,
   readGlassScore,
   readGlassStrength,
+  readGlassSure,
   readGlassText,
   readGrain,
   readMark,

@@ -61,6 +61,15 @@ export const readGlassScore = readPair(
   "first",
 );
 
+/** "417=80": how sure a guess is, in per cent. */
+export const readGlassSure = readPair(
+  "sure",
+  "<glass>=<0 to 100>, such as 417=80",
+  readGlass,
+  (text) => readWhole("sure", 0, 100)(text.trim()),
+  "first",
+);
+
 /** "417=nose:smoke=6": how strong a glass is in one attribute. */
 export const readGlassStrength = readPair(
   "strength",

@@ -70,6 +70,26 @@ export const printTasterFinding = (found: TasterFinding): string =>
     printApart(found.apart),
     printWords(found.words),
     printGaps(found.wordGaps),
+    found.confidence === null
+      ? null
+      : lines(
+          found.confidence.fitSaid,
+          found.confidence.surerSaid,
+          found.confidence.scoreSaid,
+          columns(
+            found.confidence.groups,
+            [
+              { head: "Sure", cell: ({ sure }) => `${sure} %`, right: true },
+              { head: "Right", cell: ({ right, of }) => `${right} of ${of}`, right: true },
+              {
+                head: "95 %",
+                cell: ({ low, high }) => `${Math.round(100 * low)} % to ${Math.round(100 * high)} %`,
+                right: true,
+              },
+            ],
+            "",
+          ),
+        ),
     columns(
       found.guesses,
       [

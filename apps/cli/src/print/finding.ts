@@ -70,7 +70,10 @@ function printRevealed(sheet: Finding["sheets"][number]): string {
       { head: sheet.taster, cell: ({ position }) => String(position), right: true },
       { head: "Code", cell: ({ code }) => code, right: true },
       { head: "Was", cell: ({ label }) => label },
-      { head: "Guessed", cell: ({ guessLabel }) => guessLabel ?? "-" },
+      {
+        head: "Guessed",
+        cell: ({ guessLabel, sure }) => (guessLabel ?? "-") + (sure === null ? "" : `, ${sure} % sure`),
+      },
       { head: "", cell: ({ right }) => (right === null ? "" : right ? "right" : "wrong") },
       { head: "Rank", cell: ({ rank }) => figure(rank, 1), right: true },
     ],

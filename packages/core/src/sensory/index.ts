@@ -77,3 +77,4 @@ export {
   type ProfilePart,
 } from "./mixed-profile.ts";
 export { type SaidSheet, type WordGap, type WordGaps, wordGaps } from "./word-gaps.ts";
+export { type ConfidenceFound, confidenceFound, type SureGuess } from "./confidence-found.ts";

@@ -39,6 +39,8 @@ export { anytimeInterval, anytimeP, logEvidence, type MixtureTest } from "./mixt
 export { sequentialRisks, type SequentialRisks, type Verdict } from "./sequential-risks.ts";
 export { type WaldLines, waldLines, type WaldTest } from "./wald-test.ts";
 export { confusionLaw } from "./confusion-law.ts";
+export { type ChanceSaid, chancesTest, type ChancesTest } from "./chances-test.ts";
+export { chosenSumTest, type ChosenSumTest, type MarkedGroup } from "./chosen-sum-test.ts";
 export { type ExchangeGroup, exchangeTest, type ExchangeTest } from "./exchange-test.ts";
 export { holm } from "./holm.ts";
 export { knownLaws } from "./known-law.ts";

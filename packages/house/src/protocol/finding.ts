@@ -17,6 +17,8 @@ export const RevealedGlass = z.object({
   label: z.string(),
   guessNameId: NameId.nullable(),
   guessLabel: z.string().nullable(),
+  /** How sure the taster was of the guess, in whole per cent; null where that was not said. */
+  sure: z.int().nullable(),
   right: z.boolean().nullable(),
   /** Within its round where there are rounds. */
   rank: z.number().nullable(),

@@ -135,7 +135,12 @@ export const GlassNotes = z.object({
   score: z.number().min(0).max(100).nullable(),
 });
 export type GlassNotes = z.infer<typeof GlassNotes>;
-export const Guess = z.object({ code: GlassCode, nameId: NameId.nullable() });
+export const Guess = z.object({
+  code: GlassCode,
+  nameId: NameId.nullable(),
+  /** How sure that the name is right, in whole per cent; left out where that is not said. */
+  sure: z.int().min(0).max(100).optional(),
+});
 
 export const SheetEdit = z.object({
   version: Version,

@@ -209,6 +209,31 @@ const WordTest = z.object({
   method: z.string(),
 });
 
+/** How well a taster's confidence in their guesses fits what came true. */
+export const ConfidenceFound = z.object({
+  sheets: z.int(),
+  guesses: z.int(),
+  right: z.int(),
+  /** Mean of what was said, a share. */
+  said: z.number(),
+  /** Brier's: 0 perfect, 1 always surely wrong. */
+  score: z.number(),
+  low: z.number().nullable(),
+  high: z.number().nullable(),
+  /** What who knows nothing and says so scores on average. */
+  byLuck: z.number(),
+  level: z.number(),
+  /** Whether as many were right as was said: exact, two-sided. */
+  p: z.number(),
+  /** By what was said, in per cent: how many were right, with the exact interval of their share. */
+  groups: z.array(z.object({ sure: z.int(), right: z.int(), of: z.int(), low, high })),
+  fitSaid: z.string(),
+  surerSaid: z.string(),
+  scoreSaid: z.string(),
+  method: z.string(),
+});
+export type ConfidenceFound = z.infer<typeof ConfidenceFound>;
+
 const flightLine = z.object({ flightId: Id, name: z.string(), revealedAt: Instant });
 
 /** One flight weighed: what its sheets together can carry. Exists only after the reveal. */
@@ -281,6 +306,8 @@ export const TasterFinding = z.object({
   known: KnownFound.nullable(),
   /** Whether the guesses got better or worse, by Kendall's tau with time. */
   drift: z.object({ tau: z.number().nullable(), p: z.number(), sentence: z.string() }).nullable(),
+  /** Null where it was never said how sure a guess was. */
+  confidence: ConfidenceFound.nullable(),
   /** Glasses that held the same, in one flight: how far apart they were ranked. */
   repeats: z
     .object({

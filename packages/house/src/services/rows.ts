@@ -175,6 +175,13 @@ export interface FlightKey {
   readonly salts?: readonly { readonly sheetId: string; readonly salt: string }[];
 }
 
+/** What a glass was taken for, and how sure, in per cent, where that was said. */
+export interface SheetGuess {
+  readonly code: string;
+  readonly nameId: string | null;
+  readonly sure?: number | undefined;
+}
+
 export interface SheetRow extends Row {
   readonly flightId: string;
   readonly tasterId: string;
@@ -183,7 +190,7 @@ export interface SheetRow extends Row {
   /** Codes in the order to taste. */
   readonly order: readonly string[];
   readonly notes: readonly GlassNotes[];
-  readonly guesses: readonly { readonly code: string; readonly nameId: string | null }[];
+  readonly guesses: readonly SheetGuess[];
   readonly ranking: readonly (readonly string[])[] | null;
   /** Alone: the mark under each place, after the lock. */
   readonly undersides: readonly { readonly place: number; readonly mark: string }[] | null;
@@ -208,7 +215,7 @@ export interface EntryRow extends Row {
   readonly kind: string;
   readonly written: {
     readonly notes?: readonly GlassNotes[];
-    readonly guesses?: readonly { readonly code: string; readonly nameId: string | null }[];
+    readonly guesses?: readonly SheetGuess[];
     readonly ranking?: readonly (readonly string[])[] | null;
     readonly answers?: readonly SetAnswer[];
     readonly strengths?: StrengthsEdit;

@@ -8,6 +8,7 @@ import {
   readGlassName,
   readGlassScore,
   readGlassStrength,
+  readGlassSure,
   readGlassText,
   readRanking,
   readSetOrder,
@@ -35,6 +36,11 @@ export const sheetFlags = {
   ),
   strong2: many(readGlassStrength, "<glass>=<section>:<attribute>=<0 to 10>", "second pass"),
   guess: many(readGlassName, "<glass>=<name>", "again for each glass: a name on offer; 417= takes it back"),
+  sure: many(
+    readGlassSure,
+    "<glass>=<0 to 100>",
+    "how sure that guess is, in per cent; again for each glass",
+  ),
   rank: one(readRanking, "<glasses>", 'every glass, best first, "=" for level: "417 > 233 = 508"'),
   "no-rank": yes("take the ranking back"),
   pick: many(
@@ -66,10 +72,7 @@ export function typedSheet(flags: Given, before: Sheet): SheetEdit {
     refuse(issueAt(["no-rank"], "flags_exclude", "no --rank beside it", "--rank --no-rank"));
   }
   const notes = typedNotes(flags, before);
-  const guesses = flags.guess.map(([code, text], index) => ({
-    code,
-    nameId: text.trim() === "" ? null : findNameOnOffer(before.namesOnOffer, text, ["guess", index]),
-  }));
+  const guesses = typedGuesses(flags, before);
   const ranking = flags["no-rank"] ? null : flags.rank?.map((group) => [...group]);
   const answers = [
     ...flags.pick.map(([set, codes]) => ({
@@ -102,6 +105,22 @@ export function typedSheet(flags: Given, before: Sheet): SheetEdit {
     ...(strengths.length === 0 ? {} : { strengths }),
     ...(flags["typed-by"] === undefined ? {} : { typedBy: flags["typed-by"] }),
   };
+}
+
+/** A guess that was given before keeps its name where only how sure it is is said. */
+function typedGuesses(flags: Given, before: Sheet): NonNullable<SheetEdit["guesses"]> {
+  const sure = new Map(flags.sure);
+  const named = flags.guess.map(([code, text], index) => ({
+    code,
+    nameId: text.trim() === "" ? null : findNameOnOffer(before.namesOnOffer, text, ["guess", index]),
+  }));
+  const kept = [...sure.keys()]
+    .filter((code) => named.every((one) => one.code !== code))
+    .map((code) => ({ code, nameId: before.guesses.find((one) => one.code === code)?.nameId ?? null }));
+  return [...named, ...kept].map((guess) => {
+    const said = sure.get(guess.code);
+    return said === undefined ? guess : { ...guess, sure: said };
+  });
 }
 
 function typedNotes(flags: Given, before: Sheet): GlassNotes[] {

@@ -7,6 +7,7 @@ import { drawDumbbells, Figure } from "../../plots/index.ts";
 import type { ScreenProps } from "../screen.ts";
 import { ApartSection } from "./apart-section.tsx";
 import { oneDigit } from "./counted-words.ts";
+import { ConfidenceSection } from "./confidence-section.tsx";
 import { EvidencePage } from "./evidence-page.tsx";
 import { MixUpsSection } from "./mix-ups-section.tsx";
 import { RestsOn } from "./rests-on.tsx";
@@ -50,6 +51,7 @@ export default function TasterFindingPage({ params }: ScreenProps) {
             name="taster"
             what="their glasses"
           />
+          <ConfidenceSection found={found.confidence} />
           <Repeats found={found} />
           <ApartSection apart={found.apart} name="taster" />
           <WordsSection

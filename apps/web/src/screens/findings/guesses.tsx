@@ -73,6 +73,7 @@ function OneSheet({ sheet, finding }: OneSheetProps) {
                     : glass.right
                       ? "guessed right"
                       : `guessed ${glass.guessLabel ?? ""}, wrong`}
+                  {glass.sure !== null && `, ${glass.sure} % sure`}
                 </span>
               </td>
             </tr>

@@ -51,6 +51,7 @@ function fieldWords(key: string): string {
     return `Glass ${code}, ${attributeName(key.split("/").at(-1) ?? "")} (${sense}), ${pass} pass`;
   if (what === "answer") return `Set ${code}, answer`;
   if (what === "score") return `Glass ${code}, score`;
+  if (what === "sure") return `Glass ${code}, how sure of the guess, in per cent`;
   return what === "guess" ? `Glass ${code}, guess` : "Ranking";
 }
 

@@ -7,7 +7,7 @@ import { drawKey } from "../../session/index.ts";
 import { blanksOf, noted } from "./blanks.ts";
 import type { Keeper } from "./keeper.ts";
 import { placeText } from "./ranking-moves.ts";
-import { guessIn, notesIn, rankingIn } from "./sheet-fields.ts";
+import { guessIn, notesIn, rankingIn, sureIn } from "./sheet-fields.ts";
 import type { SheetStepProps } from "./sheet-step.ts";
 
 export interface LockStepProps extends SheetStepProps {
@@ -74,13 +74,19 @@ export function LockStep({ sheet, fields, heading, keeper, household, token, onL
             <tbody>
               {sheet.glasses.map(({ code }) => {
                 const guess = sheet.namesOnOffer.find((name) => name.nameId === guessIn(fields, code));
+                const sure = sureIn(fields, code);
                 const place = ranking?.findIndex((tier) => tier.includes(code)) ?? -1;
                 const passes = (["first", "second"] as const).filter((pass) => noted(fields, code, pass));
                 return (
                   <tr key={code}>
                     <th scope="row">{code}</th>
                     <td>{passes.length === 2 ? "twice" : passes.length === 1 ? "once" : <Blank />}</td>
-                    {sheet.asks.guesses && <td>{guess?.label ?? <Blank />}</td>}
+                    {sheet.asks.guesses && (
+                      <td>
+                        {guess?.label ?? <Blank />}
+                        {sure !== null && `, ${sure} % sure`}
+                      </td>
+                    )}
                     {sheet.asks.ranking !== null && (
                       <td>{place === -1 || ranking === null ? <Blank /> : placeText(ranking, place)}</td>
                     )}

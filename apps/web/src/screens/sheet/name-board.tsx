@@ -3,7 +3,8 @@ import { announce, Button } from "../../parts/index.ts";
 import { GlassStrip } from "./glass-strip.tsx";
 import { glassesNamed, leftOf, refusal } from "./guess-board.ts";
 import { NameMat } from "./name-mat.tsx";
-import { guessIn, guessKey } from "./sheet-fields.ts";
+import { guessIn, guessKey, sureKey } from "./sheet-fields.ts";
+import { HowSure } from "./how-sure.tsx";
 import type { SheetStepProps } from "./sheet-step.ts";
 
 export interface NameBoardProps extends SheetStepProps {
@@ -40,12 +41,15 @@ export function NameBoard({ sheet, fields, set, heading, code, onGlass, onDone }
     }
     setRefused(null);
     set(guessKey(code), back ? null : name.nameId);
+    // How sure was said of another name.
+    set(sureKey(code), null);
     announce(back ? `Glass ${code}: guess taken back` : `Glass ${code}: ${name.label}`);
   };
   const move = (name: Name, from: string): void => {
     // The old glass gets what this one had, so that nothing guessed is lost.
     set(guessKey(from), mine);
     set(guessKey(code), name.nameId);
+    for (const moved of [from, code]) set(sureKey(moved), null);
     setRefused(null);
     // The button just pressed is gone.
     heading.current?.focus({ preventScroll: true });
@@ -115,6 +119,7 @@ export function NameBoard({ sheet, fields, set, heading, code, onGlass, onDone }
             );
           })}
         </ul>
+        {mine !== null && <HowSure fields={fields} set={set} code={code} />}
         <p className="field-hint">
           Some names may be in no glass. Choose a name again to take the guess back; a glass may stay without
           one.

@@ -15,6 +15,7 @@ import {
   roundIn,
   sameValue,
   scoreKey,
+  sureKey,
   strengthKey,
   strengthsIn,
 } from "./sheet-fields.ts";
@@ -29,9 +30,21 @@ const nameId = `whiskey:${"0".repeat(26)}`;
 describe("a sheet as fields", () => {
   test("has every field of every glass, blank where nothing is written", () => {
     const fields = fieldsOf(blank);
-    expect(fields.size).toBe(2 * (6 + 2) + 1);
+    expect(fields.size).toBe(2 * (6 + 3) + 1);
     expect(fields.get(noteKey("417", "second", "finish"))).toBe("");
     expect(fields.get(scoreKey("902"))).toBeNull();
+  });
+
+  test("how sure goes with its guess, and with none it goes nowhere", () => {
+    const named = new Map(fieldsOf(blank)).set(guessKey("902"), nameId).set(sureKey("902"), 70);
+    const edit = editOf(named, [sureKey("902")], ["417", "902"]);
+    expect(edit).toEqual({ guesses: [{ code: "902", nameId, sure: 70 }] });
+    const entry = { key: "0123456789abcdefghij-_", after: 3, ...edit };
+    expect(EntryDraft.parse(entry)).toEqual(entry);
+    const back = new Map(named).set(guessKey("902"), null);
+    expect(editOf(back, [guessKey("902"), sureKey("902")], ["902"])).toEqual({
+      guesses: [{ code: "902", nameId: null }],
+    });
   });
 
   test("sends only what changed, a glass's notes whole, and the house can read it", () => {

@@ -21,6 +21,8 @@ const STRENGTH = "strength/";
 export const strengthKey = (code: string, pass: Pass, section: Section, attribute: string): string =>
   `${STRENGTH}${code}/${pass}/${section}/${attribute}`;
 export const guessKey = (code: string): string => `guess/${code}`;
+/** How sure that guess is, in per cent; null where that is not said. */
+export const sureKey = (code: string): string => `sure/${code}`;
 export const RANKING = "ranking";
 /** The answer to a set: codes picked, a space between, or an order; null for none. */
 export const answerKey = (set: number): string => `answer/${set}`;
@@ -41,7 +43,9 @@ export function fieldsOf(
       for (const sense of SENSES) fields.set(noteKey(code, pass, sense), notes?.[pass][sense] ?? "");
     }
     fields.set(scoreKey(code), notes?.score ?? null);
-    fields.set(guessKey(code), sheet.guesses.find((one) => one.code === code)?.nameId ?? null);
+    const guess = sheet.guesses.find((one) => one.code === code);
+    fields.set(guessKey(code), guess?.nameId ?? null);
+    fields.set(sureKey(code), guess?.sure ?? null);
   }
   return fields;
 }
@@ -105,6 +109,18 @@ export function guessIn(fields: Fields, code: string): string | null {
   return typeof guess === "string" ? guess : null;
 }
 
+/** How sure the guess is; null where there is none, or it was not said. */
+export function sureIn(fields: Fields, code: string): number | null {
+  const sure = fields.get(sureKey(code));
+  return typeof sure === "number" && guessIn(fields, code) !== null ? sure : null;
+}
+
+/** A guess as it is sent: without a name there is nothing to be sure of. */
+function guessOf(fields: Fields, code: string): NonNullable<BodyOf<"addEntry">["guesses"]>[number] {
+  const sure = sureIn(fields, code);
+  return { code, nameId: guessIn(fields, code), ...(sure === null ? {} : { sure }) };
+}
+
 export function rankingIn(fields: Fields): RankOrder {
   const ranking = fields.get(RANKING);
   return Array.isArray(ranking) ? ranking : null;
@@ -132,7 +148,7 @@ export function editOf(
   const noted = codes.filter((code) =>
     [...keys].some((key) => key.startsWith(`note/${code}/`) || key === scoreKey(code)),
   );
-  const guessed = codes.filter((code) => keys.has(guessKey(code)));
+  const guessed = codes.filter((code) => keys.has(guessKey(code)) || keys.has(sureKey(code)));
   const strengths = [...keys].flatMap((key) => {
     if (!key.startsWith(STRENGTH)) return [];
     const [, code = "", pass, section, attribute] = key.split("/");
@@ -144,9 +160,7 @@ export function editOf(
   const answered = [...keys].flatMap((key) => (key.startsWith("answer/") ? [Number(key.slice(7))] : []));
   return {
     ...(noted.length > 0 ? { notes: noted.map((code) => notesIn(fields, code)) } : {}),
-    ...(guessed.length > 0
-      ? { guesses: guessed.map((code) => ({ code, nameId: guessIn(fields, code) })) }
-      : {}),
+    ...(guessed.length > 0 ? { guesses: guessed.map((code) => guessOf(fields, code)) } : {}),
     ...(answered.length > 0
       ? {
           answers: answered.map((set) => {

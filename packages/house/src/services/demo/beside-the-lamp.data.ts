@@ -146,6 +146,7 @@ export const besideTheLampSheets: readonly SheetScript[] = [
         second: ["The rope is still there", "That is the Lamp. I went quiet", "Brine"],
         score: 92,
         guess: "lamp",
+        sure: 90,
       },
       {
         glass: "wick two",
@@ -153,6 +154,7 @@ export const besideTheLampSheets: readonly SheetScript[] = [
         second: ["Sultana", "Ours: it has the shape and not the depth", "Pepper"],
         score: 84,
         guess: "wick two",
+        sure: 70,
       },
       {
         glass: "wick two again",
@@ -160,6 +162,7 @@ export const besideTheLampSheets: readonly SheetScript[] = [
         second: ["Mint stalk", "Twin", "Dry"],
         score: 84,
         guess: "wick two",
+        sure: 70,
       },
       {
         glass: "wick one",
@@ -167,6 +170,7 @@ export const besideTheLampSheets: readonly SheetScript[] = [
         second: ["Apple", "Lean", "Short"],
         score: 78,
         guess: "simmer",
+        sure: 50,
       },
       {
         glass: "simmer",
@@ -174,6 +178,7 @@ export const besideTheLampSheets: readonly SheetScript[] = [
         second: ["Quince", "Big for its strength, if it's what I think", "Nutmeg"],
         score: 81,
         guess: "kettle",
+        sure: 30,
       },
     ],
     ranking: [["lamp"], ["wick two", "wick two again"], ["simmer"], ["wick one"]],

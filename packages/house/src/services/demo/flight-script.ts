@@ -9,6 +9,8 @@ export interface GlassScript {
   readonly score?: number;
   /** The vessel whose name was guessed. */
   readonly guess?: string;
+  /** How sure that guess was, in per cent, where that was said. */
+  readonly sure?: number;
 }
 
 export interface SheetScript {

@@ -12,6 +12,7 @@ export const kitchenTableSheets: readonly SheetScript[] = [
         second: ["Cherry", "Drier than it smells", "Cocoa"],
         score: 76,
         guess: "vintner",
+        sure: 50,
       },
       {
         glass: "wall",
@@ -19,6 +20,7 @@ export const kitchenTableSheets: readonly SheetScript[] = [
         second: ["Walnut", "Fortified wine, dry sort", "Medium"],
         score: 85,
         guess: "wall",
+        sure: 70,
       },
       {
         glass: "vintner",
@@ -26,6 +28,7 @@ export const kitchenTableSheets: readonly SheetScript[] = [
         second: ["Jam", "Sweet entry, I say fortified", "Pulls the cheeks in"],
         score: 76,
         guess: "ruby",
+        sure: 70,
       },
       {
         glass: "wharf",
@@ -33,6 +36,7 @@ export const kitchenTableSheets: readonly SheetScript[] = [
         second: ["Banana", "No hiding this one", "Sugar"],
         score: 80,
         guess: "wharf",
+        sure: 90,
       },
     ],
     ranking: [["wall"], ["wharf"], ["ruby", "vintner"]],

@@ -125,6 +125,7 @@ export const loudRyeSheets: readonly SheetScript[] = [
         second: ["Mint sinks, apple up", "A gap after the first second", "Pepper"],
         score: 82,
         guess: "wick one",
+        sure: 70,
       },
       {
         glass: "hearths",
@@ -132,6 +133,7 @@ export const loudRyeSheets: readonly SheetScript[] = [
         second: ["Flour", "Young. It has the oil and no years", "Chalk"],
         score: 77,
         guess: "hearths",
+        sure: 90,
       },
       {
         glass: "furrow",
@@ -139,6 +141,7 @@ export const loudRyeSheets: readonly SheetScript[] = [
         second: ["A joiner's shop", "Water brings aniseed", "Plank"],
         score: 72,
         guess: "furrow",
+        sure: 70,
       },
       {
         glass: "simmer",
@@ -146,6 +149,7 @@ export const loudRyeSheets: readonly SheetScript[] = [
         second: ["Wax still", "This is the older one, no question", "Honeycomb"],
         score: 86,
         guess: "simmer",
+        sure: 90,
       },
     ],
     ranking: [["simmer"], ["wick one"], ["hearths"], ["furrow"]],

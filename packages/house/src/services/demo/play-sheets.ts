@@ -65,9 +65,10 @@ const firstPass = (seat: Seat): Edit => ({
 
 const secondPass = (play: Play, seat: Seat, ranking: NonNullable<SheetScript["ranking"]>): Edit => ({
   notes: seat.script.glasses.map((glass) => notesOf(seat, glass)),
-  guesses: seat.script.glasses.map(({ glass, guess }) => ({
+  guesses: seat.script.glasses.map(({ glass, guess, sure }) => ({
     code: codeOf(seat, glass),
     nameId: guess === undefined ? null : idOf(play, "names", guess),
+    ...(sure === undefined ? {} : { sure }),
   })),
   ranking: ranking.map((tie) => tie.map((glass) => codeOf(seat, glass))),
 });

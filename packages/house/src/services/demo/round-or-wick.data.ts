@@ -121,6 +121,7 @@ export const roundOrWickSheets: readonly SheetScript[] = [
         second: ["Straw", "I keep finding the sea in it", "Salt, I would say"],
         score: 86,
         guess: "gull",
+        sure: 70,
       },
       {
         glass: "wick two",
@@ -128,6 +129,7 @@ export const roundOrWickSheets: readonly SheetScript[] = [
         second: ["Mint", "As before", "Pepper"],
         score: 80,
         guess: "wick two",
+        sure: 90,
       },
       {
         glass: "lamp",
@@ -135,6 +137,7 @@ export const roundOrWickSheets: readonly SheetScript[] = [
         second: ["Opens a little: orange", "Softer than our first two", "Shorter than I remember"],
         score: 84,
         guess: "round",
+        sure: 50,
       },
       {
         glass: "gull",
@@ -142,6 +145,7 @@ export const roundOrWickSheets: readonly SheetScript[] = [
         second: ["Rope", "This must be it", "Brine"],
         score: 91,
         guess: "lamp",
+        sure: 70,
       },
     ],
     ranking: [["gull"], ["round"], ["lamp"], ["wick two"]],

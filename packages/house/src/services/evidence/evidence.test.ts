@@ -8,6 +8,8 @@ const blank = { nose: "", palate: "", finish: "" };
 /** What a taster writes, by bottle number: the guess for each, the ranking best first, a word, a score. */
 interface Writing {
   readonly guesses?: Readonly<Record<number, number>>;
+  /** How sure each of those is, by bottle number, in per cent. */
+  readonly sure?: Readonly<Record<number, number>>;
   readonly best?: readonly number[];
   readonly word?: string;
 }
@@ -37,6 +39,7 @@ async function evening(
         guesses: Object.entries(writing.guesses ?? {}).map(([bottle, guess]) => ({
           code: codeOf(Number(bottle)),
           nameId: nameIds[guess] ?? "",
+          ...(writing.sure?.[Number(bottle)] === undefined ? {} : { sure: writing.sure[Number(bottle)] }),
         })),
         ranking: writing.best === undefined ? null : writing.best.map((bottle) => [codeOf(bottle)]),
         notes:
@@ -238,6 +241,64 @@ eachDatabase((database) => {
       const page = await house.client("getRecipeFinding", { at: { household, recipe } });
       expect(page.headline).toMatch(/^Wick and Rye is .* liked less than /);
       expect(page.worths?.pairs.map(({ sentence }) => sentence).join()).toMatch(/12 sheets, both in 4\)/);
+    });
+
+    test("F9 W11 confidence: scored over the glasses it was said of, carried by the file, refused without a name", async () => {
+      await using house = await temporaryHouse(database);
+      const shelf = await eveningShelf(house.client, { whiskeys: 3, tasters: 2 });
+      const at = { household: shelf.household };
+      const [taster = "", other = ""] = shelf.tasterIds;
+      // Two of three swapped, of which one was thought very sure; of the third, which is right, 90.
+      const flight = await evening(
+        shelf,
+        [0, 1, 2],
+        [{ ...swapped, sure: { 0: 90, 1: 30, 2: 90 } }, swapped],
+      );
+      const one = (await house.client("getTasterFinding", { at: { ...at, taster } })).confidence;
+      // (0.9² + 0.3² + 0.1²)/3; nobody who knows nothing does better than 1/3 · 2/3.
+      expect(one).toMatchObject({ sheets: 1, guesses: 3, right: 1, low: null });
+      expect(one?.score).toBeCloseTo((0.81 + 0.09 + 0.01) / 3, 12);
+      expect(one?.byLuck).toBeCloseTo(2 / 9, 12);
+      expect(one?.groups.map(({ sure, right, of }) => [sure, right, of])).toEqual([
+        [30, 0, 1],
+        [90, 1, 2],
+      ]);
+      expect(one?.fitSaid).toContain("whether that fits cannot be told from so few (p = ");
+      expect(one?.surerSaid).toMatch(
+        /^Whether they are surer where they are right so few glasses cannot show/,
+      );
+      expect(
+        (await house.client("getTasterFinding", { at: { ...at, taster: other } })).confidence,
+      ).toBeNull();
+      const { sheets } = await house.client("getFinding", { at: { ...at, flight } });
+      expect(sheets[0]?.glasses.map(({ sure }) => sure).toSorted()).toEqual([30, 90, 90]);
+      const { id } = await house.client("restoreHousehold", {
+        body: await house.client("exportHousehold", { at }),
+      });
+      const again = (await house.client("listTasters", { at: { household: id } })).items;
+      const found = await Promise.all(
+        again.map((row) => house.client("getTasterFinding", { at: { household: id, taster: row.id } })),
+      );
+      expect(found.map(({ confidence }) => confidence?.score)).toContainEqual(one?.score);
+      // Over four flights, sure and wrong every time: (1 − 0.9)^8 of being as rarely right.
+      for (let n = 0; n < 4; n += 1)
+        await evening(shelf, [0, 1], [{ guesses: { 0: 1, 1: 0 }, sure: { 0: 90, 1: 90 } }]);
+      const five = (await house.client("getTasterFinding", { at: { ...at, taster } })).confidence;
+      expect(five?.fitSaid).toMatch(
+        /^Taster 1 was surer than right: .*, which is very hard to put down to luck/,
+      );
+      expect(five?.high).toBeGreaterThan(five?.score ?? 1);
+      const made = await setFlight(shelf, [0, 1]);
+      const open = { ...at, flight: made.flight.id };
+      await house.client("markPoured", { at: open, token: made.pourerToken ?? "" });
+      const [taken] = await takeSheets(shelf, made.flight.id);
+      const code = taken?.sheet.glasses[0]?.code ?? "";
+      const refused = house.client("editSheet", {
+        at: { ...open, sheet: taken?.sheet.id ?? "" },
+        token: taken?.token ?? "",
+        body: { version: taken?.sheet.version ?? 1, guesses: [{ code, nameId: null, sure: 50 }] },
+      });
+      expect(await refusalOf(refused)).toMatchObject({ status: 422, codes: ["sure_without_guess"] });
     });
   });
 });

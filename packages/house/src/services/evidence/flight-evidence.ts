@@ -21,6 +21,8 @@ export interface SheetEvidence {
   readonly placed: readonly Placed[];
   /** Name guessed at each place of the order; null for none. Empty where no guess was asked. */
   readonly guesses: readonly (string | null)[];
+  /** How sure each guess was, in per cent; null where that was not said. */
+  readonly sure: readonly (number | null)[];
   readonly scores: readonly (number | null)[];
   /** What was written at each place; null where nothing was. Read when it is first asked for: most pages need no words. */
   readonly written: () => readonly (WrittenWords | null)[];
@@ -81,6 +83,9 @@ function sheetEvidence(flight: FlightRow, key: FlightKey, sheet: SheetRow, read:
     placed: asks.answers === "ranking" ? rounds : whole,
     guesses: asks.guesses
       ? sheet.order.map((code) => sheet.guesses.find((guess) => guess.code === code)?.nameId ?? null)
+      : [],
+    sure: asks.guesses
+      ? sheet.order.map((code) => sheet.guesses.find((guess) => guess.code === code)?.sure ?? null)
       : [],
     scores: sheet.order.map((code) => notesOf(code)?.score ?? null),
     written: () => {

@@ -19,6 +19,7 @@ const flight = (number: number, ranking: readonly (readonly number[])[]): Flight
       order: [0, 1, 2, 3, 4],
       placed: [{ ranking, served: [0, 1, 2, 3, 4] }],
       guesses: [],
+      sure: [],
       scores: [],
       written: () => [],
     },

@@ -4,6 +4,7 @@ import type { TasterFinding } from "../../protocol/index.ts";
 import type { House } from "../ports.ts";
 import type { TasterRow } from "../rows.ts";
 import { apartFound } from "./apart-found.ts";
+import { confidenceFound } from "./confidence-found.ts";
 import { labelsOf, linesOf } from "./evidence-lines.ts";
 import type { FlightEvidence } from "./flight-evidence.ts";
 import { knownFound } from "./known-found.ts";
@@ -55,6 +56,7 @@ export function tasterFinding(
     flights: linesOf(flights),
     guesses,
     drift: driftOf(guesses),
+    confidence: confidenceFound(house, taster, flights),
     ...found,
     words: wordsFound(flights, (_, sheet) => sheet.tasterId === taster.id),
     ...tells(found, guessers.size),

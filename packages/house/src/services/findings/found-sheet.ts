@@ -64,6 +64,7 @@ export function foundSheet(
           glass: glassOf[i] ?? 0,
           nameId,
           label: truth[i]?.label ?? "",
+          sure: guess === null ? null : (sheet.guesses.find((one) => one.code === code)?.sure ?? null),
           guessNameId: guess,
           guessLabel: flight.namesOnOffer.find((name) => name.nameId === guess)?.label ?? null,
           right: guess === null ? null : guess === nameId,

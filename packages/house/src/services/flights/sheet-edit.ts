@@ -3,7 +3,7 @@ import { answerIssues } from "./answer-issues.ts";
 import { issue, unknownCode } from "./edit-issue.ts";
 import { notAsked } from "./not-asked.ts";
 import { rankingIssues } from "./ranking-issues.ts";
-import type { FlightRow, SheetRow } from "../rows.ts";
+import type { FlightRow, SheetGuess, SheetRow } from "../rows.ts";
 import { strengthIssues, strengthsAfter } from "./written-strengths.ts";
 
 type Written = Pick<SheetRow, "notes" | "guesses" | "ranking" | "answers" | "strengths" | "typedBy">;
@@ -70,11 +70,7 @@ function codeIssues(list: string, entries: readonly { readonly code: string }[],
 }
 
 /** Guesses that stand outside the edit come first; the glasses of the edit that find no name left are told. */
-function guessIssues(
-  flight: FlightRow,
-  sheet: SheetRow,
-  guesses: readonly { readonly code: string; readonly nameId: string | null }[],
-): Issue[] {
+function guessIssues(flight: FlightRow, sheet: SheetRow, guesses: readonly SheetGuess[]): Issue[] {
   const edited = new Set(guesses.map(({ code }) => code));
   const used = new Map<string, number>();
   const use = (nameId: string): number => {
@@ -82,8 +78,11 @@ function guessIssues(
     return used.get(nameId) ?? 0;
   };
   for (const { code, nameId } of sheet.guesses) if (nameId !== null && !edited.has(code)) use(nameId);
-  return guesses.flatMap(({ nameId }, i) => {
-    if (nameId === null) return [];
+  return guesses.flatMap(({ nameId, sure }, i) => {
+    if (nameId === null)
+      return sure === undefined
+        ? []
+        : [issue("sure_without_guess", ["guesses", i, "sure"], "a name to be sure of", sure, "how sure")];
     const path = ["guesses", i, "nameId"];
     const offered = flight.namesOnOffer.find((name) => name.nameId === nameId);
     if (!offered) {

@@ -129,7 +129,8 @@ export function shownSheet(row: SheetRow, flight: FlightRow, names: TasterNames)
     strengths: row.strengths.map((said) => ({ ...said })),
     guesses: row.order.map((code) => ({
       code,
-      nameId: row.guesses.find((guess) => guess.code === code)?.nameId ?? null,
+      nameId: null,
+      ...row.guesses.find((guess) => guess.code === code),
     })),
     ranking: row.ranking === null ? null : row.ranking.map((tie) => [...tie]),
     typedBy: row.typedBy,
