@@ -36,6 +36,7 @@ const rules: Readonly<Record<string, PackageRule>> = {
       sealing: { from: [...base, "statistics"] },
       oak: { from: subject },
       rest: { from: subject },
+      trials: { from: subject },
       notes: { from: subject },
       slots: { from: [...subject, "blending", "sensory"] },
     },

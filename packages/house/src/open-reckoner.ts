@@ -6,6 +6,7 @@ import {
   oakHandlers,
   reckonHandlers,
   searchHandlers,
+  trialHandlers,
 } from "./services/index.ts";
 
 /**
@@ -19,6 +20,7 @@ export function openReckoner(): Door {
     ...countsHandlers,
     ...noteHandlers,
     ...oakHandlers,
+    ...trialHandlers,
   });
   return async (request) => app.fetch(request);
 }

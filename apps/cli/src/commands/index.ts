@@ -59,6 +59,7 @@ import { shelfList } from "./shelf/list.ts";
 import { shelfPour } from "./shelf/pour.ts";
 import { shelfShow } from "./shelf/show.ts";
 import { shelfTransfers, shelfUndo } from "./shelf/transfers.ts";
+import { trialPlan } from "./trial/plan.ts";
 import { whiskeyList, whiskeyShow } from "./shelf/whiskeys.ts";
 import { wordForget, wordList, wordTeach } from "./word/words.ts";
 
@@ -80,6 +81,7 @@ export const commands: readonly Command[] = [
   convert,
   oak,
   rest,
+  trialPlan,
   read,
   demoLoad,
   demoRemove,

@@ -89,6 +89,7 @@ export { type KendallTau, kendallTau } from "./kendall-tau.ts";
 export {
   type MixtureFit,
   mixtureFit,
+  mixtureTerms,
   type MixtureModel,
   type MixtureRun,
 } from "./mixture-fit.ts";

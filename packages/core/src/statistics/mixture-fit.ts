@@ -39,8 +39,8 @@ export type MixtureFit =
 /** How far shares may be from adding up to 1: thirds written as 0.33, used as they stand. */
 const SHARE_SLIP = 0.015;
 
-/** The terms of a model, as lists of components. */
-function termsOf(model: MixtureModel, components: number): number[][] {
+/** The terms of a model, as lists of components: the order of `mixtureFit`. */
+export function mixtureTerms(model: MixtureModel, components: number): number[][] {
   const terms = Array.from({ length: components }, (_, i) => [i]);
   if (model === "linear") return terms;
   for (let i = 0; i < components; i += 1) for (let j = i + 1; j < components; j += 1) terms.push([i, j]);
@@ -87,7 +87,7 @@ export function mixtureFit(
     }
     if (!Number.isFinite(y)) throw new RangeError(`mixtureFit requires a finite y in run ${i}, got ${y}`);
   });
-  const terms = termsOf(model, components.length);
+  const terms = mixtureTerms(model, components.length);
   const row = (x: readonly number[]): number[] =>
     terms.map((term) => term.reduce((product, i) => product * (x[i] as number), 1));
   const df = runs.length - terms.length;

@@ -41,6 +41,7 @@ export const addresses: Readonly<Record<RouteName | StreamName, readonly [method
   countsCouldShow: ["POST", "/api/counts/could-show"],
   oakDose: ["POST", "/api/oak"],
   rest: ["POST", "/api/rest"],
+  planTrials: ["POST", "/api/trials/plan"],
   readNote: ["POST", "/api/read"],
   readNoteHere: ["POST", "/api/households/:household/read"],
   listWords: ["GET", "/api/households/:household/words"],

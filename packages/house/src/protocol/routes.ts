@@ -48,6 +48,7 @@ import {
 } from "./joining.ts";
 import { AtGlass, GlassOpened, LiveMessage } from "./live.ts";
 import { RestAnswer, RestDraft } from "./rest.ts";
+import { TrialPlan, TrialPlanDraft } from "./trial.ts";
 import { ReadDraft, ReadResult } from "./note.ts";
 import { OakDraft, OakResult } from "./oak.ts";
 import { ProfileBoard } from "./profile-board.ts";
@@ -354,6 +355,11 @@ export const routes = {
   rest: route("POST", "/api/rest", "How long the oak may stay: what to believe after the tastings so far.", {
     body: RestDraft,
     answer: RestAnswer,
+  }),
+
+  planTrials: route("POST", "/api/trials/plan", "Which small mixes to make so that a handful say most.", {
+    body: TrialPlanDraft,
+    answer: TrialPlan,
   }),
 
   readNote: route("POST", "/api/read", "What a tasting note says, and its profile; nothing is kept.", {

@@ -24,6 +24,7 @@ import { sheetWordHandlers, wordHandlers } from "./words/index.ts";
 import { previewHandlers, recipeHandlers } from "./recipes/index.ts";
 import { reckonHandlers } from "./reckon/index.ts";
 import { searchHandlers, shelfSearchHandlers } from "./search/index.ts";
+import { trialHandlers } from "./trials/index.ts";
 import { trailHandlers } from "./trail/index.ts";
 
 /** Every line of the table of routes has its handler; the type says so. */
@@ -38,6 +39,7 @@ export const allHandlers: Handlers = {
   ...searchHandlers,
   ...countsHandlers,
   ...oakHandlers,
+  ...trialHandlers,
   ...shelfSearchHandlers,
   ...householdHandlers,
   ...demoHandlers,

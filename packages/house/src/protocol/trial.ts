@@ -1,0 +1,117 @@
+import { z } from "zod";
+import { StatedStrength } from "./fields.ts";
+import { MixtureModelName } from "./counts-asked.ts";
+
+export const TRIAL_LIMITS = { parts: 6, trials: 40, known: 60 } as const;
+
+const Share = z.number().min(0).max(1);
+const Name = z.string().trim().min(1).max(120);
+
+/** A set of small mixes to plan. */
+export const TrialPlanDraft = z
+  .strictObject({
+    parts: z
+      .array(
+        z.strictObject({
+          name: Name,
+          /** Where every part says its strength, each trial says its own. */
+          strength: StatedStrength.optional(),
+          /** What its share may be, 0 to 1 where left out. */
+          low: Share.optional(),
+          high: Share.optional(),
+        }),
+      )
+      .min(2)
+      .max(TRIAL_LIMITS.parts),
+    /** Lattice and centroid are the whole plan; D and I choose the few that tell most. */
+    plan: z.enum(["lattice", "centroid", "D", "I"]),
+    model: MixtureModelName.optional(),
+    /** For D and I: how many to choose; as many as the model has terms less those known, at least 1, where left out. */
+    trials: z.int().min(1).max(TRIAL_LIMITS.trials).optional(),
+    /** Steps of the lattice, 2 where left out. */
+    steps: z.int().min(1).max(6).optional(),
+    /** Mixtures that were tasted already, shares in the order of the parts. */
+    known: z.array(z.array(Share)).max(TRIAL_LIMITS.known).optional(),
+    /** What a trial measures at least, and at most where the shares ask for more. */
+    volumeMl: z.number().min(5).max(500).optional(),
+    mostMl: z.number().min(5).max(500).optional(),
+    /** Smallest step: a syringe's in mL, or a scale's in g. 0.5 mL where both are left out. */
+    syringeMl: z.number().min(0.01).max(10).optional(),
+    scaleG: z.number().min(0.001).max(10).optional(),
+    /** How far a share may be off, 0.01 where left out. */
+    within: z.number().min(0.0001).max(0.2).optional(),
+  })
+  .superRefine(
+    ({ parts, known = [], plan, trials, steps, syringeMl, scaleG, volumeMl = 30, mostMl }, context) => {
+      const wrong = (path: (string | number)[], code: string, message: string, input: unknown): void =>
+        context.addIssue({ code: "custom", path, message, input, params: { code } });
+      const names = parts.map(({ name }) => name);
+      for (const [n, name] of names.entries())
+        if (names.indexOf(name) < n) wrong(["parts", n, "name"], "name_twice", "a name of its own", name);
+      const sum = (of: (part: (typeof parts)[number]) => number): number =>
+        parts.reduce((total, part) => total + of(part), 0);
+      for (const [n, { low = 0, high = 1 }] of parts.entries())
+        if (low > high) wrong(["parts", n, "low"], "low_above_high", `at most ${high}, its high`, low);
+      const [least, most] = [sum(({ low = 0 }) => low), sum(({ high = 1 }) => high)];
+      if (least > 1 + 1e-9)
+        wrong(["parts"], "bounds_leave_nothing", "lower bounds that add up to 1 at most", least);
+      if (most < 1 - 1e-9)
+        wrong(["parts"], "bounds_leave_nothing", "upper bounds that add up to 1 or more", most);
+      const bounded = parts.some(({ low = 0, high = 1 }) => low > 0 || high < 1);
+      if (bounded && plan !== "D" && plan !== "I")
+        wrong(["plan"], "plan_has_no_bounds", "D or I, where parts have bounds", plan);
+      if (trials !== undefined && plan !== "D" && plan !== "I")
+        wrong(["trials"], "plan_has_its_number", "no number beside lattice or centroid", trials);
+      if (steps !== undefined && plan !== "lattice")
+        wrong(["steps"], "steps_not_for_plan", "steps beside a lattice only", steps);
+      for (const [n, shares] of known.entries()) {
+        const total = shares.reduce((so, share) => so + share, 0);
+        if (shares.length !== parts.length)
+          wrong(["known", n], "not_one_each", `${parts.length} shares, one for each part`, shares.length);
+        else if (Math.abs(total - 1) > 0.015)
+          wrong(["known", n], "shares_do_not_add_up", "shares that add up to 1, within 0.015", total);
+      }
+      if (syringeMl !== undefined && scaleG !== undefined)
+        wrong(["scaleG"], "syringe_or_scale", "either syringeMl or scaleG", scaleG);
+      if (scaleG !== undefined && parts.some(({ strength }) => strength === undefined))
+        wrong(["scaleG"], "strength_missing", "a strength of every part, as grams are poured", scaleG);
+      if (mostMl !== undefined && mostMl < volumeMl)
+        wrong(["mostMl"], "most_below_least", `at least ${volumeMl}, what a trial measures`, mostMl);
+    },
+  );
+export type TrialPlanDraft = z.infer<typeof TrialPlanDraft>;
+
+export const TrialPlan = z.object({
+  parts: z.array(z.string()),
+  plan: z.enum(["lattice", "centroid", "D", "I"]),
+  model: MixtureModelName,
+  terms: z.int(),
+  trials: z.array(
+    z.object({
+      /** As planned, and as it comes out in whole steps. */
+      shares: z.array(z.number()),
+      pouredShares: z.array(z.number()),
+      ml: z.array(z.number()),
+      /** By the scale; null where a syringe is used. */
+      g: z.array(z.number()).nullable(),
+      totalMl: z.number(),
+      /** The most any share is off. */
+      off: z.number(),
+      /** Contraction counted; null where a part states no strength. */
+      abv20: z.number().nullable(),
+      /** mL of ethanol are not told: grams, for the flight's sum. */
+      ethanolG: z.number().nullable(),
+    }),
+  ),
+  /** What to draw of each bottle for all trials together, in the order in which one syringe is rinsed least. */
+  pourList: z.array(z.object({ part: z.string(), ml: z.number(), intoTrials: z.array(z.int()) })),
+  totalMl: z.number(),
+  /** Poured above what the trials measure, to keep the shares in whole steps. */
+  overMl: z.number(),
+  /** Against the shares as planned: 1 where whole steps cost nothing; null where too few runs tell the terms apart. */
+  pouredEfficiency: z.number().nullable(),
+  /** Mean variance of a prediction over the region, for a noise of 1; null for lattice and centroid. */
+  meanVariance: z.number().nullable(),
+  notes: z.array(z.string()),
+});
+export type TrialPlan = z.infer<typeof TrialPlan>;

@@ -1,0 +1,1 @@
+export { trialHandlers } from "./handlers.ts";
