@@ -14,8 +14,11 @@ export interface AtFlight {
 export const guestsOf = (records: Records, flight: FlightRow): Promise<readonly GuestRow[]> =>
   records.list("guest", flight.householdId, { where: { flightId: flight.id, revokedAt: null } });
 
+/** What tells whose a token is at a flight; all that an open stream keeps of it. */
+export type Doors = Pick<FlightRow, "id" | "householdId" | "hostTokenHash" | "pourerTokenHash">;
+
 /** J7: whom a token makes of its holder at this flight; null for a token that is none of its. */
-export async function roleAt(records: Reads, flight: FlightRow, token: string): Promise<AtFlight | null> {
+export async function roleAt(records: Reads, flight: Doors, token: string): Promise<AtFlight | null> {
   const tokenHash = await hashToken(token);
   const where = { flightId: flight.id, tokenHash };
   const [sheet] = await records.list("sheet", flight.householdId, { where });

@@ -13,7 +13,7 @@ export {
 export { closedOver, closingHandlers, isShut, shutSheets } from "./closing.ts";
 export { entriesOfFlight } from "./entries.ts";
 export { flightHandlers } from "./flights.ts";
-export { closeJoiningsOf, guestsOf, roleAt } from "./guests.ts";
+export { closeJoiningsOf, type Doors, guestsOf, roleAt } from "./guests.ts";
 export { pouringHandlers } from "./pouring.ts";
 export { recordOf, saltOf } from "./promise.ts";
 export { seal, unseal } from "./seal.ts";

@@ -1,10 +1,18 @@
-import type { LiveEvent, LiveState, Watched } from "../../protocol/index.ts";
-import { designOf, knownFlight, needToken, roleAt, seatedNames, sheetsOf } from "../flights/index.ts";
+import type { LiveMessage, LiveState, Watched } from "../../protocol/index.ts";
+import {
+  type Doors,
+  designOf,
+  knownFlight,
+  needToken,
+  roleAt,
+  seatedNames,
+  sheetsOf,
+} from "../flights/index.ts";
 import { hashToken } from "../ids.ts";
-import type { Asked, Handlers, StreamHandlers, Who } from "../handler.ts";
+import type { Asked, Handlers, LiveFeed, StreamHandlers, Who } from "../handler.ts";
 import { limitsOf } from "../limits/index.ts";
-import { eventsOf, happened, hubOf, lastSeq } from "../live/index.ts";
-import type { Reads, Records } from "../ports.ts";
+import { eventsOf, type Follower, happened, hubOf, lastSeq } from "../live/index.ts";
+import type { House, Reads, Records } from "../ports.ts";
 import { refuse, tooMany } from "../refuse.ts";
 import type { FlightRow } from "../rows.ts";
 import { sessionStands } from "../sessions/index.ts";
@@ -16,7 +24,10 @@ const STREAM_PAUSE_MS = 15_000;
 /** J8: a watcher is told who sits where and who has locked, not where they are. */
 const tellsGlasses = (who: Who): boolean => who.kind !== "guest" || who.role !== "watcher";
 
-async function standing(records: Records, flight: FlightRow, who: Who): Promise<LiveState> {
+const wantsOf = (who: Who): Follower["wants"] =>
+  tellsGlasses(who) ? () => true : ({ what }) => what !== "at a glass";
+
+async function standing(records: Records, flight: FlightRow, who: Who, seq: number): Promise<LiveState> {
   const sheets = await sheetsOf(records, flight);
   const names = await seatedNames(records, sheets);
   const events = await eventsOf(records, flight.householdId, flight.id);
@@ -24,7 +35,7 @@ async function standing(records: Records, flight: FlightRow, who: Who): Promise<
     events.findLast((event) => event.what === what && event.sheetId === sheetId)?.number ?? null;
   return {
     kind: "state",
-    seq: await lastSeq(records, flight.householdId, flight.id),
+    seq,
     state: flight.state as LiveState["state"],
     seats: sheets.map((sheet) => ({
       sheetId: sheet.id,
@@ -38,27 +49,41 @@ async function standing(records: Records, flight: FlightRow, who: Who): Promise<
 
 /** L3: what a stream begins with: the events missed, or how the table stands where they are not all kept. */
 async function begun(records: Records, flight: FlightRow, { who, lastEventId }: Asked<"followFlight">) {
-  const wants = (event: LiveEvent) => tellsGlasses(who) || event.what !== "at a glass";
   const seq = await lastSeq(records, flight.householdId, flight.id);
   if (lastEventId !== null && lastEventId <= seq) {
     const missed = (await eventsOf(records, flight.householdId, flight.id)).filter(
       (event) => event.seq > lastEventId,
     );
-    if (missed.length === seq - lastEventId) return { first: missed.filter(wants), seq, wants };
+    if (missed.length === seq - lastEventId) return { first: missed.filter(wantsOf(who)), seq };
   }
-  return { first: [await standing(records, flight, who)], seq, wants };
+  return { first: [await standing(records, flight, who, seq)], seq };
 }
 
 /** L5: looked at again while the stream stands. */
 const mayFollow =
-  (flight: FlightRow, who: Who, token: string | null, now: () => Date) =>
+  (flight: Doors, who: Who, token: string | null, { clock }: Pick<House, "clock">) =>
   async (records: Reads): Promise<boolean> => {
     if (who.kind === "here") return true;
-    if (who.kind === "owner") return sessionStands(records, who.sessionId, now());
+    if (who.kind === "owner") return sessionStands(records, who.sessionId, clock.now());
     if (who.kind === "stranger" || token === null) return false;
     const role = await roleAt(records, flight, token);
     return role?.role === who.role;
   };
+
+/**
+ * What a stream keeps for as long as it stands is what is given here. In the scope of its request it would keep the request, the
+ * answer and the flight's whole row too, and there are thousands of streams.
+ */
+function feedOf(house: House, follower: Omit<Follower, "sink">, begins: readonly LiveMessage[]): LiveFeed {
+  let first = begins;
+  return {
+    open: (sink) => {
+      for (const message of first) sink.send(message);
+      first = [];
+      return hubOf(house).follow({ ...follower, sink });
+    },
+  };
+}
 
 export const followHandlers: StreamHandlers = {
   followFlight: async (asked) => {
@@ -66,25 +91,15 @@ export const followHandlers: StreamHandlers = {
     const holder = who.kind === "guest" && token !== null ? await hashToken(token) : null;
     if (holder !== null && hubOf(house).heldBy(at["flight"] ?? "", holder) >= MOST_STREAMS)
       tooMany("one more stream of events", STREAM_PAUSE_MS);
-    const { flight, first, seq, wants } = await house.store.transaction(async (records) => {
+    const { flight, first, seq } = await house.store.transaction(async (records) => {
       const known = await knownFlight(records, at);
       return { flight: known, ...(await begun(records, known, asked)) };
     });
-    const may = mayFollow(flight, who, token, () => house.clock.now());
-    return {
-      open: (sink) => {
-        for (const message of first) sink.send(message);
-        return hubOf(house).follow({
-          household: at.household,
-          flight: flight.id,
-          sent: seq,
-          holder,
-          sink,
-          wants,
-          may,
-        });
-      },
-    };
+    const { id, householdId, hostTokenHash, pourerTokenHash } = flight;
+    const doors = { id, householdId, hostTokenHash, pourerTokenHash };
+    const may = mayFollow(doors, who, token, house);
+    const wants = wantsOf(who);
+    return feedOf(house, { household: householdId, flight: id, sent: seq, holder, wants, may }, first);
   },
 };
 

@@ -1,2 +1,2 @@
 export { eventsOf, happened, lastSeq } from "./happened.ts";
-export { hubOf } from "./hub.ts";
+export { type Follower, hubOf } from "./hub.ts";
