@@ -2,6 +2,7 @@ import { abv20FromDensity, density, massFractionFromDensity, mixParts } from "@p
 import { abv20, celsius, kgPerM3, massFraction, millilitres20 } from "@partsproof/core/quantity";
 import { bareHorner } from "./bare-horner.ts";
 import { benchFindings } from "./findings.ts";
+import { benchKeptUp } from "./kept-up.ts";
 import { benchNotes } from "./notes.ts";
 import { benchSearch } from "./search.ts";
 import { type Case, timed } from "./timed.ts";
@@ -89,4 +90,5 @@ missed += await benchFindings();
 missed += benchWorths();
 missed += await benchSearch();
 missed += benchNotes();
+missed += benchKeptUp();
 if (missed > 0) process.exitCode = 1;
