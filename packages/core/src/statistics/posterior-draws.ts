@@ -113,6 +113,12 @@ function fitted(
   return factor === null ? null : { centre, factor };
 }
 
+/** The same from draws that are worth enough for it; null where they are not. */
+function bettered(tried: Weighed, n: number): ReturnType<typeof fitted> {
+  const { weights, effective } = normalised(tried.logWeights);
+  return effective > 50 * n ? fitted(tried, weights, n) : null;
+}
+
 /**
  * Draws from the posterior of a concave log likelihood under normal priors: importance sampling, the same every time for the same
  * `rng`.
@@ -137,10 +143,9 @@ export function posteriorDraws(f: Concave, prior: NormalPrior, rng: Rng, count: 
   const mode = maximiseConcave(target, Float64Array.from(prior.mean));
   if (mode === null) throw new RangeError("posteriorDraws requires a concave log likelihood, got none");
   const logPrior = prior.sd.reduce((sum, sd) => sum - Math.log(sd) - Math.log(2 * Math.PI) / 2, 0);
-  const first = propose(target, mode.at, mode.factor, Math.max(1000, Math.floor(count / 4)), rng);
-  const tried = normalised(first.logWeights);
-  // A covariance needs many draws for each parameter, else it is worse than the curvature at the mode.
-  const better = tried.effective > 50 * n ? fitted(first, tried.weights, n) : null;
+  // A covariance needs many draws for each parameter, else it is worse than the curvature at the mode: then none are tried.
+  const trial = Math.max(1000, Math.floor(count / 4));
+  const better = trial > 50 * n ? bettered(propose(target, mode.at, mode.factor, trial, rng), n) : null;
   const { centre, factor } = better ?? { centre: mode.at, factor: mode.factor };
   const last = propose(target, centre, factor, count, rng);
   const { weights, effective, logMean } = normalised(last.logWeights);

@@ -77,10 +77,14 @@ export function quickValue(
   );
   const appeal = new Float64Array(slots);
   const worth = new Float64Array(slots);
-  const roots = ties.map(() => new Float64Array(slots));
-  const delta = new Float64Array(ties.length);
-  // Elementary symmetric polynomials of those left, for each size of tie: e_0 to e_size.
-  const left = ties.map((size) => new Float64Array(size + 1));
+  const sorts = ties.length;
+  // Of each slot one root a size of tie: what one place needs stands together.
+  const roots = new Float64Array(slots * sorts);
+  const delta = new Float64Array(sorts);
+  // Elementary symmetric polynomials of those left, for each size of tie e_0 to e_size, one after the other; where each begins and ends.
+  const begins = Int32Array.from(ties, (_, o) => ties.slice(0, o).reduce((sum, size) => sum + size + 1, 0));
+  const ends = begins.map((begin, o) => begin + (ties[o] as number));
+  const left = new Float64Array(ties.reduce((sum, size) => sum + size + 1, 0));
   return (x) => {
     let value = 0;
     for (let p = 0; p < picked.length; p += 1) value += (picked[p] as number) * (x[p] as number);
@@ -97,32 +101,28 @@ export function quickValue(
     for (let s = 0; s < slots; s += 1) worth[s] = Math.exp((appeal[s] as number) - top);
     for (const [o, size] of ties.entries()) {
       delta[o] = Math.exp(x[parameters + o] as number);
-      const root = roots[o] as Float64Array;
-      for (let s = 0; s < slots; s += 1) root[s] = Math.exp(((appeal[s] as number) - top) / size);
+      for (let s = 0; s < slots; s += 1)
+        roots[s * sorts + o] = Math.exp(((appeal[s] as number) - top) / size);
     }
     let product = 1;
     for (let set = 0; set < times.length; set += 1) {
       const often = times[set] as number;
       let single = 0;
-      for (const e of left) {
-        e.fill(0);
-        e[0] = 1;
-      }
+      left.fill(0);
+      for (let o = 0; o < sorts; o += 1) left[begins[o] as number] = 1;
       let choices = 0;
       for (let i = (starts[set + 1] as number) - 1; i >= (starts[set] as number); i -= 1) {
         const slot = place[i] as number;
         single += worth[slot] as number;
-        for (let o = 0; o < left.length; o += 1) {
-          const e = left[o] as Float64Array;
-          const root = (roots[o] as Float64Array)[slot] as number;
-          for (let t = e.length - 1; t >= 1; t -= 1) e[t] = (e[t] as number) + root * (e[t - 1] as number);
+        for (let o = 0; o < sorts; o += 1) {
+          const root = roots[slot * sorts + o] as number;
+          const begin = begins[o] as number;
+          for (let t = ends[o] as number; t > begin; t -= 1)
+            left[t] = (left[t] as number) + root * (left[t - 1] as number);
         }
         if (opens[i] === 0) continue;
         let all = single;
-        for (let o = 0; o < left.length; o += 1) {
-          const e = left[o] as Float64Array;
-          all += (delta[o] as number) * (e[e.length - 1] as number);
-        }
+        for (let o = 0; o < sorts; o += 1) all += (delta[o] as number) * (left[ends[o] as number] as number);
         choices += 1;
         product *= all;
         if (product < 1e-200 || product > 1e200) {

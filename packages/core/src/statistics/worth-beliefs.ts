@@ -79,18 +79,21 @@ export function beliefsFrom(
   const [better, preferred, ranks] = [zeros().map(zeros), zeros().map(zeros), zeros().map(zeros)];
   const centred = zeros().map(() => new Float64Array(weights.length));
   const place = new Int32Array(items);
+  const worth = new Float64Array(items);
   weights.forEach((w, d) => {
     const x = draws.subarray(d * size, d * size + items);
     const middle = x.reduce((sum, v) => sum + v, 0) / items;
     place.fill(0);
+    const top = x.reduce((most, v) => Math.max(most, v), -Infinity);
+    for (let i = 0; i < items; i += 1) worth[i] = Math.exp((x[i] as number) - top);
     for (let i = 0; i < items; i += 1) {
       const own = x[i] as number;
       (centred[i] as Float64Array)[d] = own - middle;
       const [ahead, chosen] = [better[i] as number[], preferred[i] as number[]];
       for (let j = i + 1; j < items; j += 1) {
-        const apart = own - (x[j] as number);
-        chosen[j] = (chosen[j] as number) + w / (1 + Math.exp(-apart));
-        if (apart > 0) {
+        const [here, there] = [worth[i] as number, worth[j] as number];
+        chosen[j] = (chosen[j] as number) + (w * here) / (here + there);
+        if (own > (x[j] as number)) {
           ahead[j] = (ahead[j] as number) + w;
           place[j] = (place[j] as number) + 1;
         } else place[i] = (place[i] as number) + 1;
