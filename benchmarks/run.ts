@@ -1,6 +1,7 @@
 import { abv20FromDensity, density, massFractionFromDensity, mixParts } from "@partsproof/core/alcoholometry";
 import { abv20, celsius, kgPerM3, massFraction, millilitres20 } from "@partsproof/core/quantity";
 import { bareHorner } from "./bare-horner.ts";
+import { benchFilling } from "./filling.ts";
 import { benchFindings } from "./findings.ts";
 import { benchKeptUp } from "./kept-up.ts";
 import { benchNotes } from "./notes.ts";
@@ -89,6 +90,7 @@ for (const [n, one] of cases.entries()) {
 missed += await benchFindings();
 missed += benchWorths();
 missed += await benchSearch();
+missed += benchFilling();
 missed += benchNotes();
 missed += benchKeptUp();
 if (missed > 0) process.exitCode = 1;
