@@ -68,7 +68,7 @@ export {
   betterWords,
   shownProbability,
 } from "./belief-words.ts";
-export { type AgainstSum, type Became, mixAgainstSum } from "./mix-against-sum.ts";
+export { type AgainstSum, type Became, mixAgainstSum, type MixPair } from "./mix-against-sum.ts";
 export {
   type KnownIntensity,
   type KnownProfile,

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 
 import { evenDraw, fillNormal, repeatableRng } from "../statistics/index.ts";
-import { mixAgainstSum } from "./mix-against-sum.ts";
+import { type AgainstSum, mixAgainstSum } from "./mix-against-sum.ts";
 import { type KnownProfile, mixedProfile } from "./mixed-profile.ts";
 
 const intensity = fc.record({
@@ -10,6 +10,10 @@ const intensity = fc.record({
   sd: fc.double({ min: 0.1, max: 3, noNaN: true }),
 });
 const profile: fc.Arbitrary<KnownProfile> = fc.dictionary(fc.constantFrom("a", "b", "c", "d"), intensity);
+
+/** One mix by itself. */
+const alone = (predicted: KnownProfile, observed: KnownProfile): readonly AgainstSum[] =>
+  mixAgainstSum([{ predicted, observed }])[0] ?? [];
 
 describe("M1 a mix as the sum of its parts", () => {
   test("worked by hand: three of one and one of another", () => {
@@ -59,7 +63,7 @@ describe("M1 a mix as the sum of its parts", () => {
 
 describe("M2 a mix against the sum of its parts", () => {
   test("worked by hand: 3 apart with a spread of 1 in all is p = 0.0027 (the normal law's three sigma)", () => {
-    const [row] = mixAgainstSum({ a: { mean: 5, sd: 0.6 } }, { a: { mean: 8, sd: 0.8 } });
+    const [row] = alone({ a: { mean: 5, sd: 0.6 } }, { a: { mean: 8, sd: 0.8 } });
     expect(row?.p).toBeCloseTo(0.002_699_796, 8);
     expect(row?.became).toBe("more");
     expect(row?.difference?.low).toBeCloseTo(3 - 1.959_963_985, 8);
@@ -68,7 +72,7 @@ describe("M2 a mix against the sum of its parts", () => {
   test("what one side is silent on is named and has no p; the rest pays for having looked at all of it", () => {
     fc.assert(
       fc.property(profile, profile, (predicted, observed) => {
-        const rows = mixAgainstSum(predicted, observed);
+        const rows = alone(predicted, observed);
         expect(rows.map(({ attribute }) => attribute).toSorted()).toEqual(
           [...new Set([...Object.keys(predicted), ...Object.keys(observed)])].toSorted(),
         );
@@ -78,8 +82,23 @@ describe("M2 a mix against the sum of its parts", () => {
           if (!known) expect(row.became).toBe(row.predicted === null ? "not predicted" : "not observed");
           else expect(row.pTogether).toBeGreaterThanOrEqual(row.p ?? 0);
         }
-        const back = new Map(mixAgainstSum(observed, predicted).map((row) => [row.attribute, row]));
+        const back = new Map(alone(observed, predicted).map((row) => [row.attribute, row]));
         for (const row of rows) expect(back.get(row.attribute)?.p ?? null).toBe(row.p);
+      }),
+    );
+  });
+
+  test("of several mixes looked at together each pays for all of them", () => {
+    fc.assert(
+      fc.property(fc.array(fc.tuple(profile, profile), { minLength: 2, maxLength: 4 }), (pairs) => {
+        const together = mixAgainstSum(pairs.map(([predicted, observed]) => ({ predicted, observed })));
+        for (const [i, [predicted, observed]] of pairs.entries()) {
+          const own = new Map(alone(predicted, observed).map((row) => [row.attribute, row]));
+          for (const row of together[i] ?? []) {
+            expect(row.p).toBe(own.get(row.attribute)?.p);
+            expect(row.pTogether ?? 0).toBeGreaterThanOrEqual(own.get(row.attribute)?.pTogether ?? 0);
+          }
+        }
       }),
     );
   });
@@ -96,7 +115,7 @@ describe("M2 a mix against the sum of its parts", () => {
         Object.fromEntries(
           truth.map((mean, i) => [`x${i}`, { mean: mean + sd * (noise[from + i] ?? 0), sd }]),
         );
-      const rows = mixAgainstSum(said(0, 0.7), said(12, 1.2));
+      const rows = alone(said(0, 0.7), said(12, 1.2));
       if (rows.some(({ became }) => became !== "not told apart")) wrong += 1;
     }
     expect(wrong / 2000).toBeLessThan(0.065);

@@ -20,46 +20,57 @@ export interface AgainstSum {
 /** From this p on a difference may be luck: the customary level. */
 const AGAINST_SUM_LEVEL = 0.05;
 
+/** One mix: what its parts predict, and what was observed. */
+export interface MixPair {
+  readonly predicted: KnownProfile;
+  readonly observed: KnownProfile;
+}
+
 /**
- * What mixing did to the sum: each attribute as it was observed beside what the parts predict. Unknown stays unknown: an attribute
- * that either side is silent on is named and not tested. Differences are taken as normal with variance the sum of both variances; where
- * a spread rests on few notes that is a rough law, and the result errs to calling too little different only as far as the spreads do.
+ * What mixing did to the sum, for one mix or for several looked at together: each attribute as it was observed beside what the parts
+ * predict, p made good for all attributes of all of them. Unknown stays unknown: an attribute that either side is silent on is named and
+ * not tested. Differences are taken as normal with variance the sum of both variances; where a spread rests on few notes that is a
+ * rough law, no better than the spreads.
  *
- * @returns rows with the surest difference first, then those not told apart, then the unknown, each by attribute
- * @example mixAgainstSum({ a: { mean: 5, sd: 0.6 } }, { a: { mean: 8, sd: 0.8 } })[0].became // "more" (p 0.0027)
+ * @returns for each mix its rows, the surest difference first, then the unknown by attribute
+ * @example mixAgainstSum([{ predicted: { a: { mean: 5, sd: 0.6 } }, observed: { a: { mean: 8, sd: 0.8 } } }])[0][0].became
+ * // "more" (p 0.0027)
  */
-export function mixAgainstSum(predicted: KnownProfile, observed: KnownProfile, level = 0.95): AgainstSum[] {
-  const attributes = [...new Set([...Object.keys(predicted), ...Object.keys(observed)])].toSorted();
-  const both = attributes.flatMap((attribute) => {
-    const [from, to] = [predicted[attribute], observed[attribute]];
-    return from === undefined || to === undefined ? [] : [{ attribute, from, to }];
-  });
-  const ps = both.map(({ from, to }) => {
-    const sd = Math.hypot(from.sd, to.sd);
-    const off = Math.abs(to.mean - from.mean);
-    return off === 0 ? 1 : Math.min(1, 2 * normalCumulative(-off / sd));
-  });
-  const together = holm(ps);
+export function mixAgainstSum(mixes: readonly MixPair[], level = 0.95): AgainstSum[][] {
   const reach = normalQuantile((1 + level) / 2);
-  const compared = both.map(({ attribute, from, to }, i): AgainstSum & { readonly p: number } => {
-    const mean = to.mean - from.mean;
-    const far = reach * Math.hypot(from.sd, to.sd);
-    const pTogether = together[i] ?? 1;
-    return {
-      attribute,
-      predicted: from,
-      observed: to,
-      difference: { mean, low: mean - far, high: mean + far },
-      p: ps[i] ?? 1,
-      pTogether,
-      became: pTogether >= AGAINST_SUM_LEVEL ? "not told apart" : mean > 0 ? "more" : "less",
-    };
-  });
-  const silent = attributes.flatMap((attribute): AgainstSum[] => {
-    const [from, to] = [predicted[attribute] ?? null, observed[attribute] ?? null];
-    if (from !== null && to !== null) return [];
-    const became = from === null ? "not predicted" : "not observed";
-    return [{ attribute, predicted: from, observed: to, difference: null, p: null, pTogether: null, became }];
-  });
-  return [...compared.toSorted((a, b) => a.p - b.p), ...silent];
+  const rows = mixes.map(({ predicted, observed }) =>
+    [...new Set([...Object.keys(predicted), ...Object.keys(observed)])]
+      .toSorted()
+      .map((attribute) => rowOf(attribute, predicted[attribute], observed[attribute], reach)),
+  );
+  const together = holm(rows.flat().flatMap(({ p }) => (p === null ? [] : [p])));
+  let next = 0;
+  return rows.map((own) =>
+    own
+      .map((row): AgainstSum => {
+        if (row.p === null || row.difference === null) return row;
+        const pTogether = together[next++] ?? 1;
+        const differs = row.difference.mean > 0 ? "more" : "less";
+        return { ...row, pTogether, became: pTogether < AGAINST_SUM_LEVEL ? differs : "not told apart" };
+      })
+      .toSorted((a, b) => (a.p ?? 2) - (b.p ?? 2)),
+  );
+}
+
+function rowOf(
+  attribute: string,
+  predicted: KnownIntensity | undefined,
+  observed: KnownIntensity | undefined,
+  reach: number,
+): AgainstSum {
+  const known = { attribute, predicted: predicted ?? null, observed: observed ?? null };
+  if (predicted === undefined || observed === undefined) {
+    const became = predicted === undefined ? "not predicted" : "not observed";
+    return { ...known, difference: null, p: null, pTogether: null, became };
+  }
+  const mean = observed.mean - predicted.mean;
+  const sd = Math.hypot(predicted.sd, observed.sd);
+  const p = mean === 0 ? 1 : Math.min(1, 2 * normalCumulative(-Math.abs(mean) / sd));
+  const difference = { mean, low: mean - reach * sd, high: mean + reach * sd };
+  return { ...known, difference, p, pTogether: p, became: "not told apart" };
 }

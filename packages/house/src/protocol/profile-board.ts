@@ -46,7 +46,7 @@ export const Against = z.object({
       /** Observed less predicted, with its interval of 95; null where one is unknown. */
       difference: z.object({ mean: z.number(), low: z.number(), high: z.number() }).nullable(),
       p: z.number().nullable(),
-      /** Made good for all attributes compared (Holm). */
+      /** Made good for all attributes compared on the board (Holm). */
       pTogether: z.number().nullable(),
       became: z.enum(["more", "less", "not told apart", "not predicted", "not observed"]),
     }),

@@ -127,7 +127,7 @@ function boardOf(
   forParts: AllObserved = seen,
 ): ProfileBoard {
   const lines: ProfileLine[] = [];
-  const compared = subjects.flatMap(({ key, label, kept, held }) => {
+  const pairs = subjects.flatMap(({ key, label, kept, held }) => {
     const mixed = held === undefined || shelf === null ? null : predicted(shelf, held, forParts);
     const from =
       kept !== undefined && Object.keys(kept).length > 0
@@ -138,8 +138,9 @@ function boardOf(
     const own = seen.liquids.get(key);
     const to = own === undefined ? null : observedLine(key, label, own);
     lines.push(...[from, to].filter((line) => line !== null));
-    return from === null || to === null ? [] : [against(label, from, to)];
+    return from === null || to === null ? [] : [{ label, predicted: from, observed: to }];
   });
+  const compared = against(pairs);
   const keys = new Set(subjects.map(({ key }) => key));
   const tasters = new Set(sayings.filter(({ nameId }) => keys.has(nameId)).map(({ tasterId }) => tasterId));
   return board(headlineOf(name, lines, compared), lines, compared, scalesOf(seen, tasters, names));

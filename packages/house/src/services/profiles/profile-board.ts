@@ -3,7 +3,7 @@ import type { AllObserved } from "./observed.ts";
 import { LEVEL } from "./profile-lines.ts";
 
 const METHOD =
-  "observed: strengths set and words read on locked sheets, each taster's use of the scale learned over all that others spoke of too and taken out; intervals of 95 % from the spread of words, tasters and their differences, taken as normal; differences by the normal law, two-sided, Holm over the attributes compared";
+  "observed: strengths set and words read on locked sheets, each taster's use of the scale learned over all that others spoke of too and taken out; intervals of 95 % from the spread of words, tasters and their differences, taken as normal; differences by the normal law, two-sided, Holm over all comparisons of the board";
 
 /** The scale of those who said something of these liquids. */
 export function scalesOf(
