@@ -225,7 +225,7 @@ eachDatabase((database) => {
       const { items } = await house.client("listFindings", { at: { household } });
       const flight = items.find(({ name }) => name === "Beside the Lamp")?.flightId ?? "";
       const weighed = await house.client("getWeighedFlight", { at: { household, flight } });
-      const pours = weighed.worths?.items.filter(({ label }) => / pour\)$/.test(label)) ?? [];
+      const pours = weighed.worths?.items.filter(({ label }) => label.endsWith(" pour)")) ?? [];
       expect(pours).toHaveLength(2);
       const [together] = weighed.poursTogether;
       expect(together?.sentence).toMatch(
