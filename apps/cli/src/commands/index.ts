@@ -22,6 +22,7 @@ import { flightCallOff, flightPoured, flightPourList } from "./flight/pouring.ts
 import { findingsList, flightFinding, flightReveal, flightUndersides } from "./flight/reveal.ts";
 import { flightLock, flightSheetEdit, flightSheetShow } from "./flight/sheet.ts";
 import { flightFree, flightTake } from "./flight/take.ts";
+import { calendar } from "./household/calendar.ts";
 import { householdAdd } from "./household/add.ts";
 import { demoLoad, demoRemove } from "./household/demo.ts";
 import { householdExport } from "./household/export.ts";
@@ -36,6 +37,7 @@ import { oak } from "./oak/oak.ts";
 import { rest } from "./oak/rest.ts";
 import { profileFlight, profileRecipe, profileWhiskey } from "./profile/profiles.ts";
 import { recipeAdd, recipeRevise } from "./recipe/add.ts";
+import { recipeCheck } from "./recipe/check.ts";
 import { recipeList } from "./recipe/list.ts";
 import { recipePreview } from "./recipe/preview.ts";
 import { recipeHistory, recipeShow } from "./recipe/show.ts";
@@ -98,6 +100,7 @@ export const commands: readonly Command[] = [
   wordTeach,
   wordForget,
   next,
+  calendar,
   shelfList,
   shelfShow,
   shelfAdd,
@@ -115,6 +118,7 @@ export const commands: readonly Command[] = [
   recipeShow,
   recipeHistory,
   recipePreview,
+  recipeCheck,
   recipeAdd,
   recipeRevise,
   batchList,

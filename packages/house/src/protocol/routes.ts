@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { Archive } from "./archive.ts";
 import { Batch, BatchDraft, BatchEdit, BatchPlan, BatchPlanDraft } from "./batch.ts";
+import { CalendarQuery, HouseholdCalendar } from "./calendar.ts";
 import { Id, PageQuery, page } from "./fields.ts";
 import { DoorShown, PassphraseDraft, SignInDraft, TrailLine } from "./door.ts";
 import { Entries, EntryDraft, EntryKept, LockDraft } from "./entry.ts";
@@ -74,6 +75,8 @@ import {
 } from "./reckon.ts";
 import { PurchasesAnswer, RulePricesAnswer, SearchAnswer, TradeOffAnswer } from "./search-answer.ts";
 import { PurchasesDraft, TradeOffQuery } from "./search-asked.ts";
+import { RecipeFillAnswer, RecipeFillDraft } from "./fill.ts";
+import { RecipeCheck, RecipeFile } from "./recipe-file.ts";
 import { SearchProblem, SearchQuery } from "./search.ts";
 import {
   EvaporatedDraft,
@@ -267,6 +270,24 @@ export const routes = {
     { body: TemperatureDraft, answer: TemperatureResult },
   ),
 
+  fillRecipe: route(
+    "POST",
+    "/api/fill",
+    "A recipe file filled from a shelf: who can stand where, and the closest filling.",
+    {
+      body: RecipeFillDraft,
+      answer: RecipeFillAnswer,
+    },
+  ),
+  checkRecipe: route(
+    "POST",
+    "/api/recipes/check",
+    "A recipe file read: its hash, its rules, its canonical form.",
+    {
+      body: RecipeFile,
+      answer: RecipeCheck,
+    },
+  ),
   search: route("POST", "/api/search", "The closest recipes for a problem, proven or with the proven gap.", {
     body: SearchProblem,
     query: SearchQuery,
@@ -417,6 +438,16 @@ export const routes = {
     status: 201,
   }),
   next: route("GET", `${H}/next`, "What is next.", { answer: z.object({ items: z.array(NextThing) }) }),
+
+  getCalendar: route(
+    "GET",
+    `${H}/calendar`,
+    "The days on which batches have rested, as iCalendar (RFC 5545).",
+    {
+      query: CalendarQuery,
+      answer: HouseholdCalendar,
+    },
+  ),
 
   listTasters: route("GET", `${H}/tasters`, "Who tastes here.", { query: PageQuery, answer: page(Taster) }),
   addTaster: route("POST", `${H}/tasters`, "Add a taster.", {

@@ -5,6 +5,7 @@ import { demoHandlers } from "./demo/load-demo.ts";
 import { evidenceHandlers } from "./evidence/index.ts";
 import { exportHandlers, restoreHandlers } from "./archive/index.ts";
 import { countsHandlers } from "./counts/index.ts";
+import { fillHandlers } from "./filling/index.ts";
 import { findingHandlers, recordHandlers, revealHandlers } from "./findings/index.ts";
 import {
   closingHandlers,
@@ -15,7 +16,7 @@ import {
 } from "./flights/index.ts";
 import type { Handlers, StreamHandlers } from "./handler.ts";
 import { healthHandlers } from "./health.ts";
-import { householdHandlers, nextHandlers, tasterHandlers } from "./household/index.ts";
+import { calendarHandlers, householdHandlers, nextHandlers, tasterHandlers } from "./household/index.ts";
 import { followHandlers, joinHandlers, openJoiningHandlers, watchHandlers } from "./joining/index.ts";
 import { noteHandlers, noteHereHandlers } from "./notes/index.ts";
 import { oakHandlers } from "./oak/index.ts";
@@ -36,6 +37,7 @@ export const allHandlers: Handlers = {
   ...noteHereHandlers,
   ...wordHandlers,
   ...sheetWordHandlers,
+  ...fillHandlers,
   ...searchHandlers,
   ...countsHandlers,
   ...oakHandlers,
@@ -46,6 +48,7 @@ export const allHandlers: Handlers = {
   ...exportHandlers,
   ...restoreHandlers,
   ...nextHandlers,
+  ...calendarHandlers,
   ...whiskeyHandlers,
   ...bottleHandlers,
   ...vesselHandlers,

@@ -1,3 +1,4 @@
 export { householdHandlers, shownHousehold } from "./households.ts";
+export { calendarHandlers } from "./calendar.ts";
 export { nextHandlers } from "./next.ts";
 export { tasterHandlers } from "./tasters.ts";
