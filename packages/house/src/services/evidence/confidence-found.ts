@@ -63,7 +63,7 @@ export function confidenceFound(
         : `${name} was ${percent(said)} sure on average, and ${percent(right / guesses)} of ${plural(guesses, "glass", "glasses")} were right: whether that fits cannot be told from so few (${shownP(calibrated.p)}, exact, two-sided, glasses taken as independent).`,
     surerSaid: surerOf(surer),
     scoreSaid: `Brier score ${brier.score.toFixed(2)} (${ends}); who knows nothing and says so scores ${byLuck.toFixed(2)} on average, 0 is perfect.`,
-    method: `Brier's score over ${plural(guesses, "glass", "glasses")} of ${plural(sheets.length, "sheet")} on which it was said how sure; interval of the sheets' means by Student's law; each level's share right with its exact interval`,
+    method: `Brier's score over ${plural(guesses, "glass", "glasses")} of ${plural(sheets.length, "sheet")} on which it was said how sure; interval of the sheets' means by Student's law; each level's share right with its exact interval; that other tasters have pages too is not paid for`,
   };
 }
 

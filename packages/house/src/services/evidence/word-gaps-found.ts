@@ -84,7 +84,7 @@ export function wordGapsFound(
       gaps.looked === 0
         ? "none of the kinds could have shown a gap with so few sheets"
         : `Holm's rule over the ${plural(gaps.looked, "kind")} that could have shown one`
-    }. A gap is one between ${name} and these others`,
+    }. A gap is one between ${name} and these others; that other tasters have pages too is not paid for`,
   };
 }
 
