@@ -25,7 +25,12 @@ test("every block of the guide gives what the guide shows, from the first to the
   timeout: 180_000,
 }, async () => {
   const folder = await mkdtemp(join(tmpdir(), "partsproof-guide-"));
-  for (const file of ["saltreach-problem.json", "saltreach-candidates.json"])
+  for (const file of [
+    "saltreach-problem.json",
+    "saltreach-candidates.json",
+    "saltreach-recipe.json",
+    "saltreach-shelf.json",
+  ])
     await copyFile(join(root, "docs", file), join(folder, file));
   for (const file of [
     "saltreach-rankings.json",

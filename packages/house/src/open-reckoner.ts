@@ -2,6 +2,7 @@ import { createApp } from "./http/index.ts";
 import type { Door } from "./protocol/index.ts";
 import {
   countsHandlers,
+  fillHandlers,
   noteHandlers,
   oakHandlers,
   reckonHandlers,
@@ -16,6 +17,7 @@ import {
 export function openReckoner(): Door {
   const app = createApp(null, {
     ...reckonHandlers,
+    ...fillHandlers,
     ...searchHandlers,
     ...countsHandlers,
     ...noteHandlers,

@@ -1,6 +1,7 @@
 import { batchAdd } from "./batch/add.ts";
 import { batchEdit } from "./batch/edit.ts";
 import { batchList, batchShow } from "./batch/list.ts";
+import { batchMake } from "./batch/make.ts";
 import { batchPlan } from "./batch/plan.ts";
 import type { Command } from "./command.ts";
 import { couldShowDiffer, couldShowInTurn, couldShowMatch, couldShowRank } from "./counts/could-show.ts";
@@ -124,6 +125,7 @@ export const commands: readonly Command[] = [
   batchList,
   batchShow,
   batchPlan,
+  batchMake,
   batchAdd,
   batchEdit,
   flightList,

@@ -84,6 +84,7 @@ export const addresses: Readonly<Record<RouteName | StreamName, readonly [method
   listRecipeVersions: ["GET", "/api/households/:household/recipes/:recipe/versions"],
   previewRecipe: ["POST", "/api/households/:household/recipes/preview"],
   planBatch: ["POST", "/api/households/:household/batches/plan"],
+  makeBatch: ["POST", "/api/households/:household/batches/make"],
   listBatches: ["GET", "/api/households/:household/batches"],
   addBatch: ["POST", "/api/households/:household/batches"],
   getBatch: ["GET", "/api/households/:household/batches/:batch"],

@@ -1,5 +1,5 @@
 export { Archive } from "./archive.ts";
-export { Batch, BatchDraft, BatchEdit, BatchPlan, BatchPlanDraft, Pour } from "./batch.ts";
+export { Batch, BatchDraft, BatchEdit, BatchMake, BatchPlan, BatchPlanDraft, Pour } from "./batch.ts";
 export { OWN_HEADER, Refusal, createClient, type Call, type Client, type Door } from "./client.ts";
 export {
   DoorShown,
@@ -180,6 +180,9 @@ export {
   Traded,
 } from "./search-answer.ts";
 export { PurchasesDraft, TradeOffQuery } from "./search-asked.ts";
+export { FILL_LIMITS, FillShelf, RecipeFillAnswer, RecipeFillDraft } from "./fill.ts";
+export { fillSchema, recipeFileSchema } from "./fill-schema.ts";
+export { FillWhiskey, RECIPE_FILE_TYPE, RecipeCheck, RecipeFile } from "./recipe-file.ts";
 export { searchSchema } from "./search-schema.ts";
 export {
   SEARCH_LIMITS,

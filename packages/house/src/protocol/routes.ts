@@ -1,6 +1,14 @@
 import { z } from "zod";
 import { Archive } from "./archive.ts";
-import { Batch, BatchDraft, BatchEdit, BatchPlan, BatchPlanDraft } from "./batch.ts";
+import {
+  Batch,
+  BatchDraft,
+  BatchEdit,
+  BatchMake,
+  BatchMakeDraft,
+  BatchPlan,
+  BatchPlanDraft,
+} from "./batch.ts";
 import { CalendarQuery, HouseholdCalendar } from "./calendar.ts";
 import { Id, PageQuery, page } from "./fields.ts";
 import { DoorShown, PassphraseDraft, SignInDraft, TrailLine } from "./door.ts";
@@ -544,6 +552,10 @@ export const routes = {
   planBatch: route("POST", `${H}/batches/plan`, "What to pour for a batch; nothing is moved.", {
     body: BatchPlanDraft,
     answer: BatchPlan,
+  }),
+  makeBatch: route("POST", `${H}/batches/make`, "The largest batch that fits; nothing is moved.", {
+    body: BatchMakeDraft,
+    answer: BatchMake,
   }),
   listBatches: route("GET", `${H}/batches`, "Batches, newest first.", {
     query: PageQuery,

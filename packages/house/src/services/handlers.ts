@@ -1,4 +1,4 @@
-import { batchHandlers, planHandlers } from "./batches/index.ts";
+import { batchHandlers, makeHandlers, planHandlers } from "./batches/index.ts";
 import { bottleHandlers, transferHandlers, vesselHandlers, whiskeyHandlers } from "./shelf/index.ts";
 import { doorHandlers } from "./door/index.ts";
 import { demoHandlers } from "./demo/load-demo.ts";
@@ -56,6 +56,7 @@ export const allHandlers: Handlers = {
   ...recipeHandlers,
   ...previewHandlers,
   ...planHandlers,
+  ...makeHandlers,
   ...batchHandlers,
   ...flightHandlers,
   ...pouringHandlers,

@@ -33,5 +33,6 @@ export { trialHandlers } from "./trials/index.ts";
 export { reckonHandlers } from "./reckon/index.ts";
 export { HouseRefusal } from "./refuse.ts";
 export type { HouseRow, HouseTableName, HouseTables, Row, TableName, Tables } from "./rows.ts";
+export { fillHandlers } from "./filling/index.ts";
 export { answerHere, searchHandlers } from "./search/index.ts";
 export type { Question, QuestionKind, Questions, Searching, Watch } from "./searching.ts";

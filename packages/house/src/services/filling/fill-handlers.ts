@@ -1,0 +1,9 @@
+import type { Handlers } from "../handler.ts";
+import { checkRecipe } from "./check-recipe.ts";
+import { fillRecipe } from "./fill-recipe.ts";
+
+/** Recipe files need no household: the file and the shelf have all they ask for. */
+export const fillHandlers: Handlers<"fillRecipe" | "checkRecipe"> = {
+  fillRecipe: async ({ body }) => fillRecipe(body),
+  checkRecipe: ({ body }) => checkRecipe(body),
+};

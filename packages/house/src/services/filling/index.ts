@@ -1,0 +1,1 @@
+export { fillHandlers } from "./fill-handlers.ts";
