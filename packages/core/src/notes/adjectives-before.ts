@@ -22,7 +22,7 @@ export function adjectivesBefore(draft: Draft, n: number): readonly Mention[] {
     if (item === undefined || isStop(item) || item.mark === "colon") break;
     const mention = at[m];
     if (mention !== undefined) {
-      if (!adjectival(draft, mention)) break;
+      if (mention.not || !adjectival(draft, mention)) break;
       if (near === null && m < n - 2) return [];
       found.push(mention);
       continue;

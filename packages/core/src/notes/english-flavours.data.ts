@@ -350,7 +350,7 @@ compost|compost heap|humus|loam|dirt|wet dirt|mud|muddy|peat moss|bog|swamp|mars
 porcini|shiitake|truffle oil|fungus|fungal|beetroot|beet|beets|turnip|parsnip|carrot|root vegetable|root veg|roots|
 root|potato|potato skin|potato sack|wet stone|wet rock|wet slate|wet gravel|wet pavement|wet concrete|stone|stony|
 stoniness|pebble|gravel|slate|granite|flinty|rock dust|limestone|clay|terracotta|clay pot|flowerpot|flower pot|
-plant pot|petrichor|rain on stone|rain on hot pavement|summer rain|after the rain|rain|moss|mossy|lichen|forest floor|
+plant pot|petrichor|rain on stone|rain on hot pavement|summer rain|after the rain|moss|mossy|lichen|forest floor|
 woodland floor|woodland|woods after rain|undergrowth|leaf mould|leaf mold|leaf litter|wet leaves|damp leaves|
 fallen leaves|dead leaves|dry leaves|dried leaves|autumn leaves|fall leaves|rotting leaves|autumn forest|sous bois|
 mineral|minerals|minerally|minerality|mineral water|chalk dust|iron|rust|rusty nail|metal|metallic|copper|copper coin|
@@ -362,9 +362,9 @@ black leaves|brown leaves|old leaves|autumn leaf|autumn woods|wet woods|damp woo
 rain forest|first rain|fresh rain|rainwater|water butt|wet chalk|damp sand|damp stone|damp rock|damp chalk|river bed|
 riverbed|river water|stream water|spring water|mountain stream|well water|gunflint|ash soil|damp cave|churchyard|
 stone cellar|stone church|wet cement|plaster dust|wet plaster|greenhouse soil|mulchy|worm cast|metal shavings|
-metallic tang|copper pipe|brassy|aluminium|aluminum|steel wool|hot iron|old nails|ferrous|old battery|lead pipe|
-mineral salts|chalk cliff|dusty road|dusty track|dusty attic|dusty cellar|dusty floor|desert dust|farmyard mud|
-horse muck|muck|muck heap|stable muck`,
+metallic tang|copper pipe|brassy|aluminium|aluminum|steel wool|old nails|ferrous|old battery|lead pipe|mineral salts|
+chalk cliff|dusty road|dusty track|dusty attic|dusty cellar|dusty floor|desert dust|farmyard mud|horse muck|muck|
+muck heap|stable muck`,
   "earth.leather-and-leaf": `old horse|horse sweat|leather|leathery|leather chair|leather armchair|leather sofa|leather bound book|
 leather bound books|leather jacket|leather belt|leather boot|leather shoe|leather glove|leather wallet|leather couch|
 leather seat|leather shop|old leather|new leather|worn leather|soft leather|polished leather|suede|saddle|

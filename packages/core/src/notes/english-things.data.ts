@@ -41,7 +41,7 @@ sweater|cardigan|coat|hat|tie|scarf|curtain|curtains|cushion|cushions|hair|trous
 tinted|sky|sunset|sunrise|moon|alarm|alarms|detector|detectors|signal|signals|screen|machine|break|breaks|street|road|lane|avenue|square|
 hill|creek|valley|county|picking|picked|picker|pickers|season|grower|growers|eyed|faced|hearted|haired|minded|handed|tongued|skinned|
 phone|records|jazz|band|film|story|stories|crumble recipe|recipe|recipes|diet|allergy|competition|festival|merchant|salesman|seller|
-bombshell|sort of person|vote|voters|bandana|tape|deal|argument|debate|subject|red|brown|grey|gray|pink|yellow|purple|blue|blonde|blond|drab|lamp|lamps|walls|wall|sofa|shade of|competition|trail|rings`;
+bombshell|sort of person|vote|voters|bandana|tape|deal|argument|debate|subject|red|brown|grey|gray|pink|yellow|purple|blue|blonde|blond|drab|lamp|lamps|walls|wall|sofa|shade of|trail|rings|day|days|evening|evenings|night|nights|afternoon|morning|mornings|summer|summers|winter|weather|room|rooms|bath|bed|oven|stove|sun|sunshine|climate|country|meal|lunch|dinner|supper|breakfast|soup|blanket|welcome|heart|hearts|hands|fingers|temper|tears|truth|week|weeks|holiday|journey|walk|drive|spell|reception|water`;
 
 /** The same, but for a note that says what the glass is like: "like an old oak table". */
 export const SCENERY = `table|tables|chair|chairs|bench|desk|door|doors|floor|floors|floorboards|bar|counter|shelf|shelves|stool|beam|beams|bed|

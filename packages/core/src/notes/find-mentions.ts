@@ -1,6 +1,6 @@
 import { type Item, isFlavour } from "./find-items.ts";
 import { findSlip, maySlip } from "./find-slip.ts";
-import { inContext, inPlainContext, isFelt, placed } from "./flavour-context.ts";
+import { inContext, inList, inPlainContext, isFelt, placed } from "./flavour-context.ts";
 import type { Lexicon, Sense } from "./lexicon.ts";
 import { type Draft, isPlain, type Mention } from "./mention.ts";
 import {
@@ -88,10 +88,7 @@ function flavoursAt(draft: Draft, at: number): Found | null {
     return found(item.words, item.senses);
   }
   for (const sense of item.senses)
-    if (
-      sense.says === "heard" &&
-      (inPlainContext(draft, at) || (item.words.includes(" ") && inContext(draft, at)))
-    )
+    if (sense.says === "heard" && (heardHere(draft, at) || putRightNext(draft, at, sense.meant)))
       return meant(sense.meant, lexicon);
   if (isPlain(item) && maySlip(item.words, lexicon) && inContext(draft, at)) {
     const slip = findSlip(item.words, lexicon);
@@ -99,6 +96,18 @@ function flavoursAt(draft: Draft, at: number): Found | null {
   }
   return null;
 }
+
+/** A word that is an everyday one too is taken for what it sounds like only where nothing else fits: "a hint of thyme". */
+function heardHere(draft: Draft, at: number): boolean {
+  const words = draft.items[at]?.words ?? "";
+  if (draft.lexicon.everyday.has(words)) return inList(draft, at);
+  return inPlainContext(draft, at) || (words.includes(" ") && inContext(draft, at));
+}
+
+/** "clothes, no, cloves" */
+const putRightNext = ({ items }: Draft, at: number, word: string): boolean =>
+  items.slice(at + 1, at + 4).some(({ words }) => /^no\b/.test(words)) &&
+  items.slice(at + 2, at + 5).some(({ words }) => words === word);
 
 const isShy = ({ words, text, more }: Item, { shy }: Lexicon): boolean =>
   shy.has(words) && !more && (text === "" || text === words || shy.has(text));

@@ -4,7 +4,7 @@ import { adjectivesBefore } from "./adjectives-before.ts";
 import { lastPart, listBefore } from "./list-before.ts";
 import { type Draft, isStop, type Mention, says } from "./mention.ts";
 import { sectionCue } from "./section-cue.ts";
-import { followed, standsAfter } from "./stands-after.ts";
+import { followed, standsAfter, summedUp } from "./stands-after.ts";
 
 /** A list of flavours with one cue behind it is no longer. */
 const LONGEST_LIST = 12;
@@ -53,6 +53,8 @@ function sentence(draft: Draft, from: number, to: number, carried: Where, sectio
     }
     const cue = sectionCue(draft, n);
     if (cue?.where === undefined || draft.elsewhere.has(n)) continue;
+    // "Palate: chocolate, a whiff of flint"
+    if (/^whiffs? of$/.test(item.words) && (here === "palate" || here === "finish")) continue;
     const where = cue.where;
     const adjectives = cue.form === "head" ? adjectivesBefore(draft, n) : [];
     if (adjectives.length > 0) {
@@ -72,8 +74,9 @@ function sentence(draft: Draft, from: number, to: number, carried: Where, sectio
     }
     if (standsAfter(draft, n, to, cue, pending, style)) {
       const part = lastPart(draft, pending, n, style === "forward");
-      const all =
-        style === null && part.length === pending.length
+      const all = summedUp(draft, n)
+        ? [...loose, ...pending]
+        : style === null && part.length === pending.length
           ? [...listBefore(draft, loose, part), ...part]
           : part;
       for (const one of all) one.where = where;

@@ -18,7 +18,7 @@ const STAYS_A_LITTLE =
 /** What a note says of how long the finish is: words where a finish is spoken of, words that need none beside them, seconds. */
 export function finishLengths(draft: Draft, sections: readonly Where[]): FinishLength[] {
   const { items } = draft;
-  let found: (FinishLength & { readonly n: number; readonly stays: boolean })[] = [];
+  const found: (FinishLength & { readonly n: number; readonly stays: boolean })[] = [];
   for (const [n, item] of items.entries()) {
     if (item.mark !== "" || draft.at[n] !== undefined || draft.elsewhere.has(n)) continue;
     const length = says(item, "length") ?? missing(items, n);
@@ -47,11 +47,15 @@ export function finishLengths(draft: Draft, sections: readonly Where[]): FinishL
     found.push({ start: item.start, end: item.end, word: item.words, strength, unsure, stance, n, stays });
   }
   // "stays a bitterness, but short": the word for the length holds.
-  if (found.some(({ stays }) => !stays))
-    found = found.filter(
-      ({ stays, n }) => !stays || !found.some((other) => !other.stays && sameSentence(items, n, other.n)),
-    );
-  return found;
+  const sentence = sentences(items);
+  const said = new Set(found.filter(({ stays }) => !stays).map(({ n }) => sentence[n]));
+  return found.filter(({ stays, n }) => !stays || !said.has(sentence[n]));
+}
+
+/** Which sentence each item is in. */
+function sentences(items: readonly Item[]): readonly number[] {
+  let sentence = 0;
+  return items.map((item) => (isStop(item) ? ++sentence : sentence));
 }
 
 const MISSING: SaidSense = { says: "length", strength: 0, stance: "absent", alone: true };
@@ -62,11 +66,6 @@ function missing(items: readonly Item[], n: number): SaidSense | undefined {
   const before = items[n - 1];
   const cue = before?.mark === "colon" || before?.words === "is" ? items[n - 2] : before;
   return says(cue, "where")?.where === "finish" && isStop(items[n + 1]) ? MISSING : undefined;
-}
-
-function sameSentence(items: readonly Item[], a: number, b: number): boolean {
-  for (let n = Math.min(a, b) + 1; n < Math.max(a, b); n++) if (isStop(items[n])) return false;
-  return true;
 }
 
 const takes = (items: readonly Item[], n: number): boolean => {

@@ -113,6 +113,20 @@ export function inPlainContext(draft: Draft, at: number): boolean {
   return right <= at + 2 && after !== undefined && after.mark === "" && sure(draft, after, right);
 }
 
+/** Strictest: after "a hint of", or in a list of flavours, and at the end of what it is in. */
+export function inList(draft: Draft, at: number): boolean {
+  const { items } = draft;
+  const [before, after] = [items[at - 1], items[at + 1]];
+  const closed = after === undefined || after.mark !== "" || says(after, "join") !== undefined;
+  if (!closed || before === undefined) return false;
+  if (says(before, "degree")?.of || (before.words === "of" && says(items[at - 2], "degree"))) return true;
+  const listed = before.mark === "comma" || says(before, "join") !== undefined;
+  const other = items[at - 2];
+  if (listed && other !== undefined && other.mark === "" && sure(draft, other, at - 2)) return true;
+  const next = items[at + 2];
+  return before.mark === "colon" && next !== undefined && sure(draft, next, at + 2);
+}
+
 /** All that stands between two marks, but for small words: "Cork. And a date." */
 function fragment(items: readonly Item[], at: number): boolean {
   let left = at - 1;

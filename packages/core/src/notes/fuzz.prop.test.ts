@@ -52,6 +52,15 @@ const HARD = [
   "... ",
   "((((",
   "maybe plum or ",
+  "stays short ",
+  "the smoke alarm ",
+  "we sat by the fire and ",
+  "smoke++ ",
+  "no finish ",
+  "that's on the nose ",
+  "a long, warm, ",
+  "more or less smoke than the nose ",
+  "told us it smelled of ",
 ];
 
 test("N1 10 000 units of anything are read in 50 ms", { timeout: 60_000 }, () => {

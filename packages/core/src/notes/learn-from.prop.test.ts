@@ -57,7 +57,7 @@ describe("N15 what a correction teaches", () => {
     fc.assert(
       fc.property(correction, fc.constantFrom(...NOTES), (said, other) => {
         const lesson = learnFrom(said, ENGLISH);
-        fc.pre(lesson !== null && !other.includes(lesson.phrase.slice(0, 4)));
+        fc.pre(lesson !== null && !other.includes(lesson.phrase.slice(0, 2)));
         expect(openReader(ENGLISH, lesson === null ? [] : [lesson])(other)).toEqual(plain(other));
       }),
       { numRuns: 30 },

@@ -74,8 +74,17 @@ const together = (words: string, behind: string | undefined): string[] =>
     ? listed(words)
     : listed(words).flatMap((word) => listed(behind).map((next) => `${word} ${next}`));
 
-/** Builds the lexicon of a language, and of what a household taught besides. Takes some milliseconds: build it once. */
+type Built = Lexicon & { readonly slippery: ReadonlySet<string> };
+const built = new WeakMap<Language, Built>();
+
+/** The lexicon of a language, and of what a household taught besides. The first of a language takes some milliseconds. */
 export function buildLexicon(language: Language, learned: readonly LearnedWord[] = []): Lexicon {
+  let plain = built.get(language);
+  if (plain === undefined) built.set(language, (plain = plainly(language)));
+  return learned.length === 0 ? plain : taught(plain, learned);
+}
+
+function plainly(language: Language): Built {
   const root = node();
   const everyday = new Set<string>([...language.everyday.split(/\s+/), ...Object.keys(language.numbers)]);
   const known = new Set<string>(everyday);
@@ -97,28 +106,14 @@ export function buildLexicon(language: Language, learned: readonly LearnedWord[]
   for (const [text, meant] of Object.entries(language.heard))
     add(root, known, text, { says: "heard", meant });
   const slippery = new Set(listed(language.slips));
-  const leaning = new Map(Object.entries(language.leaning));
-  const shy = new Set(listed(language.shy));
-  for (const { phrase, attribute } of learned) {
-    const words = cutWords(phrase).flatMap(({ text }) => (text === "" ? [] : [text]));
-    if (words.length === 0 || words.length > LONGEST_PHRASE) continue;
-    const text = words.join(" ");
-    shy.delete(text);
-    leaning.delete(text);
-    flavourWords.delete(text);
-    slippery.delete(text);
-    if (attribute !== "nothing" && words.length === 1) slippery.add(text);
-    if (attribute !== "nothing" && words.length === 1) flavourWords.add(text);
-    learn(root, known, text, attribute);
-  }
   let slips: Slips | null = null;
   return {
     root,
     language,
-    leaning,
+    leaning: new Map(Object.entries(language.leaning)),
     tails: new Set(listed(language.tails)),
     ownTails: new Set(listed(language.ownTails)),
-    shy,
+    shy: new Set(listed(language.shy)),
     shortened: new Set(listed(language.shortened)),
     things: new Set(listed(language.things)),
     scenery: new Set(listed(language.scenery)),
@@ -132,31 +127,72 @@ export function buildLexicon(language: Language, learned: readonly LearnedWord[]
       return slips;
     },
     flavourWords,
+    slippery,
   };
 }
 
-/** What a household means by a phrase, in place of the flavour that it is to others. */
-function learn(root: Node, known: Set<string>, text: string, attribute: string): void {
-  const phrase = add(
+/** The same with what a household taught: the plain one stays as it is. */
+function taught(plain: Built, learned: readonly LearnedWord[]): Lexicon {
+  const root: Node = { next: new Map(plain.root.next), phrase: null };
+  const known = new Set(plain.known);
+  const shy = new Set(plain.shy);
+  const leaning = new Map(plain.leaning);
+  const flavourWords = new Set(plain.flavourWords);
+  const slippery = new Set(plain.slippery);
+  for (const { phrase, attribute } of learned) {
+    const words = cutWords(phrase).flatMap(({ text }) => (text === "" ? [] : [text]));
+    if (words.length === 0 || words.length > LONGEST_PHRASE) continue;
+    const text = words.join(" ");
+    shy.delete(text);
+    leaning.delete(text);
+    flavourWords.delete(text);
+    slippery.delete(text);
+    if (attribute !== "nothing" && words.length === 1) {
+      slippery.add(text);
+      flavourWords.add(text);
+    }
+    learn(root, known, words, attribute);
+  }
+  let slips: Slips | null = null;
+  const { language } = plain;
+  return {
+    ...plain,
     root,
     known,
-    text,
+    shy,
+    leaning,
+    flavourWords,
+    get slips() {
+      slips ??= slipsOf(slippery, language);
+      return slips;
+    },
+  };
+}
+
+/** What a household means by a phrase, in place of the flavour that it is to others. Nodes on its way are copied. */
+function learn(root: Node, known: Set<string>, words: readonly string[], attribute: string): void {
+  let at = root;
+  for (const word of words) {
+    known.add(word);
+    const there = at.next.get(word);
+    const own: Node = { next: new Map(there?.next), phrase: there?.phrase ?? null };
+    at.next.set(word, own);
+    at = own;
+  }
+  const sense: Sense =
     attribute === "nothing"
       ? { says: "idiom" }
-      : { says: "flavour", attributes: [attribute], strength: null },
-  );
-  const sense = phrase.senses.pop() as Sense;
-  const others = phrase.senses.filter(
+      : { says: "flavour", attributes: [attribute], strength: null };
+  const others = (at.phrase?.senses ?? []).filter(
     ({ says }) => says !== "flavour" && says !== "heard" && says !== sense.says,
   );
   const senses = [sense, ...others];
-  phrase.senses.splice(0, Infinity, ...senses);
-  delete phrase.by.flavour;
-  delete phrase.by.heard;
-  phrase.by[sense.says] = sense;
+  const by: By = {};
+  for (const one of senses) by[one.says] ??= one;
+  at.phrase = { words: words.join(" "), senses, by };
 }
 
-function add(root: Node, known: Set<string>, text: string, sense: Sense): Phrase {
+function add(root: Node, known: Set<string>, text: string, sense: Sense): void {
   let at = root;
   for (const word of text.split(" ")) {
     known.add(word);
@@ -167,5 +203,4 @@ function add(root: Node, known: Set<string>, text: string, sense: Sense): Phrase
   at.phrase ??= { words: text, senses: [], by: {} };
   at.phrase.senses.push(sense);
   at.phrase.by[sense.says] ??= sense;
-  return at.phrase;
 }

@@ -23,6 +23,8 @@ export function listBefore(
         item.mark !== "" ||
         isPlain(item) ||
         says(item, "break") ||
+        says(item, "than") ||
+        says(item, "other") ||
         says(item, "where") ||
         says(item, "start") ||
         (says(item, "link") && !says(item, "glue") && !says(item, "degree"))

@@ -32,6 +32,11 @@ const FRAME: ReadonlySet<Said["says"]> = new Set<Said["says"]>([
  */
 export function saysHow(phrase: string, language: Language): boolean {
   const folded = phraseOf(phrase);
+  // "soft" and "lovely" stand before a flavour and are words of their own.
+  const named =
+    Object.values(language.flavours).some((words) => listed(words).includes(folded)) ||
+    language.phrases.some(({ says, words }) => says === "liking" && listed(words).includes(folded));
+  if (named) return false;
   return language.phrases.some(
     ({ says, of, words }) =>
       (FRAME.has(says) || (says === "degree" && of === true)) && listed(words).includes(folded),

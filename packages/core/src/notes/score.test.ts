@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { ENGLISH } from "./english.data.ts";
-import { type LabelledNote, score, told } from "./fixtures/score.ts";
+import { byVoice, type LabelledNote, score, told } from "./fixtures/score.ts";
 import { openReader } from "./open-reader.ts";
 
 // Invented notes, labelled twice over independently; split by whole note. Nobody who builds the reader opens the held part: this
@@ -11,13 +11,15 @@ const notes = (part: string): readonly LabelledNote[] =>
 const read = openReader(ENGLISH);
 
 // The aim is F1 0.92, section 0.95 and strength 0.85 on the held part. F1 and section fall short of it there; the bounds below only
-// keep what is reached. The build part was worked on with the notes in view, so that its score is flattering.
+// keep what is reached. The parts "build" and "fresh" were worked on with the notes in view, so that their scores are flattering; what
+// the fresh ones scored at first sight is in fixtures/notes/README.md.
 test.each([
-  ["build", { f1: 0.94, where: 0.97, strength: 0.92, order: 0.9 }],
-  ["held", { f1: 0.89, where: 0.93, strength: 0.88, order: 0.82 }],
+  ["build", { f1: 0.95, where: 0.98, strength: 0.93, order: 0.92 }],
+  ["fresh", { f1: 0.95, where: 0.95, strength: 0.94, order: 0.93 }],
+  ["held", { f1: 0.895, where: 0.93, strength: 0.91, order: 0.87 }],
 ] as const)("labelled notes, the part %s", { timeout: 60_000 }, (part, least) => {
   const result = score(notes(part), read);
-  console.log(told(part, result));
+  console.log(`${told(part, result)}\n${byVoice(notes(part), read)}`);
   expect(result.f1).toBeGreaterThanOrEqual(least.f1);
   expect(result.where).toBeGreaterThanOrEqual(least.where);
   expect(result.strength).toBeGreaterThanOrEqual(least.strength);

@@ -10,6 +10,12 @@ function lead(items: readonly Item[], n: number): Item | undefined {
   for (let m = n - 1; m >= 0 && m >= n - 4; m--) {
     const item = items[m];
     if (item === undefined || item.mark !== "") return undefined;
+    // "I like the mouth"
+    if (
+      item.words === "like the" &&
+      /^(?:i|we|you|really|quite|also|do|don't|did|didn't)$/.test(items[m - 1]?.words ?? "")
+    )
+      return undefined;
     if (LEADS.test(item.words) || says(item, "than") || says(item, "as-much") || item.words === "like")
       return item;
     if (says(item, "glue") || says(item, "degree") || /^(?:initial|second|third|very)$/.test(item.words))

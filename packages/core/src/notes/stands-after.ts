@@ -12,7 +12,7 @@ export function standsAfter(
   const last = pending.at(-1);
   if (last === undefined || cue.form === "verb" || cue.form === "heading" || cue.form === "bare")
     return false;
-  if (cue.form === "stays") return true;
+  if (cue.form === "stays" || summedUp(draft, n)) return true;
   let m = n - 1;
   while (m >= 0 && leadsIn(draft, m)) m--;
   const before = draft.items[m];
@@ -122,4 +122,13 @@ function close({ items }: Draft, { last }: Mention, n: number, form: SaidSense["
       return false;
   }
   return true;
+}
+
+/** "and that's on the nose": of all that was said before it. */
+export function summedUp({ items }: Draft, n: number): boolean {
+  let m = n - 1;
+  while (m >= n - 3 && /^(?:on|in)?(?: ?the)?$/.test(items[m]?.words ?? "-")) m--;
+  return /^(?:that's|thats|that is|all that's|that was)$/.test(
+    items[items[n]?.words.startsWith("on ") ? n - 1 : m]?.words ?? "",
+  );
 }
