@@ -34,7 +34,8 @@ export function drawMap(items: readonly MapItem[], width: number): Drawing {
   const left = (width - (x1 - x0) * scale) / 2;
   const at = (x: number, y: number) => [left + (x - x0) * scale, 12 + (y1 - y) * scale] as const;
   const line = 22;
-  const key = items.map(
+  const listed = items.toSorted((a, b) => a.mark.localeCompare(b.mark, "en", { numeric: true }));
+  const key = listed.map(
     ({ mark, label }, i): Shape => ({
       kind: "text",
       at: [0, square.height + (i + 1) * line],
