@@ -39,6 +39,7 @@ import { rest } from "./oak/rest.ts";
 import { profileFlight, profileRecipe, profileWhiskey } from "./profile/profiles.ts";
 import { recipeAdd, recipeRevise } from "./recipe/add.ts";
 import { recipeCheck } from "./recipe/check.ts";
+import { recipeExport } from "./recipe/export.ts";
 import { recipeList } from "./recipe/list.ts";
 import { recipePreview } from "./recipe/preview.ts";
 import { recipeHistory, recipeShow } from "./recipe/show.ts";
@@ -120,6 +121,7 @@ export const commands: readonly Command[] = [
   recipeHistory,
   recipePreview,
   recipeCheck,
+  recipeExport,
   recipeAdd,
   recipeRevise,
   batchList,

@@ -28,6 +28,7 @@ export const addresses: Readonly<Record<RouteName | StreamName, readonly [method
   reckonTemperature: ["POST", "/api/reckon/temperature"],
   fillRecipe: ["POST", "/api/fill"],
   checkRecipe: ["POST", "/api/recipes/check"],
+  exportRecipe: ["POST", "/api/households/:household/recipes/:recipe/file"],
   search: ["POST", "/api/search"],
   searchTradeOff: ["POST", "/api/search/trade-off"],
   searchRules: ["POST", "/api/search/rules"],

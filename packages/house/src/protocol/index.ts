@@ -182,7 +182,14 @@ export {
 export { PurchasesDraft, TradeOffQuery } from "./search-asked.ts";
 export { FILL_LIMITS, FillShelf, RecipeFillAnswer, RecipeFillDraft } from "./fill.ts";
 export { fillSchema, recipeFileSchema } from "./fill-schema.ts";
-export { FillWhiskey, RECIPE_FILE_TYPE, RecipeCheck, RecipeFile } from "./recipe-file.ts";
+export {
+  FillWhiskey,
+  RECIPE_FILE_TYPE,
+  RECIPE_FILE_FORMAT,
+  RecipeCheck,
+  RecipeExport,
+  RecipeFile,
+} from "./recipe-file.ts";
 export { searchSchema } from "./search-schema.ts";
 export {
   SEARCH_LIMITS,

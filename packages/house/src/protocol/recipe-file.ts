@@ -4,7 +4,7 @@ import { LongText, OptionalText, ShortText } from "./fields.ts";
 import { SearchWhiskey } from "./search.ts";
 
 /** What a recipe file says it is. A later version keeps what an earlier one says, and may say more. */
-const RECIPE_FILE_FORMAT = "parts-and-proof/recipe";
+export const RECIPE_FILE_FORMAT = "parts-and-proof/recipe";
 export const RECIPE_FILE_TYPE = "application/vnd.parts-and-proof.recipe+json";
 
 const Percent = z.number().min(0).max(100);
@@ -105,6 +105,16 @@ export const RecipeFile = z
     }
   });
 export type RecipeFile = z.infer<typeof RecipeFile>;
+
+/** What goes out with a recipe of the house; nothing personal unless it is asked for. */
+export const RecipeExport = z.strictObject({
+  /** By slot of the recipe; null where only its whiskey stands for it. */
+  rules: z.array(RuleText.nullable()).max(RULE_LIMITS.slots).optional(),
+  reasons: z.array(LongText.nullable()).max(RULE_LIMITS.slots).optional(),
+  credits: z.array(ShortText).max(50).optional(),
+  /** The recipe's own note. */
+  withNote: z.boolean().default(false),
+});
 
 export const RecipeCheck = z.object({
   name: z.string(),

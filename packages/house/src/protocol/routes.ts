@@ -84,7 +84,7 @@ import {
 import { PurchasesAnswer, RulePricesAnswer, SearchAnswer, TradeOffAnswer } from "./search-answer.ts";
 import { PurchasesDraft, TradeOffQuery } from "./search-asked.ts";
 import { RecipeFillAnswer, RecipeFillDraft } from "./fill.ts";
-import { RecipeCheck, RecipeFile } from "./recipe-file.ts";
+import { RecipeCheck, RecipeExport, RecipeFile } from "./recipe-file.ts";
 import { SearchProblem, SearchQuery } from "./search.ts";
 import {
   EvaporatedDraft,
@@ -535,6 +535,15 @@ export const routes = {
     body: RecipeEdit,
     answer: Recipe,
   }),
+  exportRecipe: route(
+    "POST",
+    `${H}/recipes/:recipe/file`,
+    "A recipe as a file that others can fill from their own shelf.",
+    {
+      body: RecipeExport,
+      answer: RecipeFile,
+    },
+  ),
   addRecipeVersion: route("POST", `${H}/recipes/:recipe/versions`, "A new version of its parts.", {
     body: RecipeVersionDraft,
     answer: Recipe,

@@ -5,7 +5,7 @@ import { demoHandlers } from "./demo/load-demo.ts";
 import { evidenceHandlers } from "./evidence/index.ts";
 import { exportHandlers, restoreHandlers } from "./archive/index.ts";
 import { countsHandlers } from "./counts/index.ts";
-import { fillHandlers } from "./filling/index.ts";
+import { exportRecipeHandlers, fillHandlers } from "./filling/index.ts";
 import { findingHandlers, recordHandlers, revealHandlers } from "./findings/index.ts";
 import {
   closingHandlers,
@@ -38,6 +38,7 @@ export const allHandlers: Handlers = {
   ...wordHandlers,
   ...sheetWordHandlers,
   ...fillHandlers,
+  ...exportRecipeHandlers,
   ...searchHandlers,
   ...countsHandlers,
   ...oakHandlers,

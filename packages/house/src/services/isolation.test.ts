@@ -50,6 +50,7 @@ const attempts: Partial<Record<RouteName | StreamName, Attempt>> = {
   listRecipes: {},
   addRecipe: { body: (ids) => ({ name: "R", slots: [slot(ids)] }) },
   getRecipe: {},
+  exportRecipe: { body: () => ({}) },
   editRecipe: { body: () => ({ version: 1, name: "Taken" }) },
   addRecipeVersion: { body: (ids) => ({ version: 1, slots: [slot(ids)] }) },
   listRecipeVersions: {},

@@ -1,1 +1,2 @@
+export { exportRecipeHandlers } from "./export-recipe.ts";
 export { fillHandlers } from "./fill-handlers.ts";
