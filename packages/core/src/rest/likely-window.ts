@@ -7,7 +7,7 @@ export interface OrderedDays {
 
 /** The places of days, earliest first. */
 export function orderOf(days: Float64Array): Uint32Array {
-  return Uint32Array.from(days, (_, i) => i).sort((a, b) => {
+  return Uint32Array.from(days, (_, i) => i).toSorted((a, b) => {
     const [x, y] = [days[a] as number, days[b] as number];
     return x < y ? -1 : x > y ? 1 : 0;
   });

@@ -42,6 +42,36 @@ export const BatchPlan = z.object({
 });
 export type BatchPlan = z.infer<typeof BatchPlan>;
 
+/** The largest batch for so many vessels: what the shelf allows, what is left, what it costs. Nothing is moved. */
+export const BatchMakeDraft = z.object({
+  recipeId: Id,
+  recipeNumber: z.int().min(1).optional(),
+  /** What a vessel holds to the brim, how much of it stays empty, and how many there are. */
+  vesselMl: VolumeMl,
+  headMl: z.number().min(0).max(100_000).default(0),
+  vessels: z.int().min(1).max(100).default(1),
+  /** Of what a pour is counted. */
+  pourMl: z.number().min(1).max(500).default(30),
+});
+export const BatchMake = z.object({
+  /** Room in the vessels, what the shelf allows at most, and the smaller of the two. */
+  roomMl: z.number(),
+  largestMl: z.number(),
+  finalMl: z.number(),
+  /** What runs out first; null where the vessels are the limit. */
+  limitedBy: z.string().nullable(),
+  /** How large a finished batch each whiskey allows by itself. */
+  limits: z.array(z.object({ label: z.string(), freeMl: z.number(), allowsMl: z.number() })),
+  /** Null where the shelf has none of something. */
+  plan: BatchPlan.nullable(),
+  left: z.array(z.object({ vesselId: Id, label: z.string(), takenMl: z.number(), leftMl: z.number() })),
+  /** Null unless every whiskey has a price. */
+  perVesselMinor: z.number().nullable(),
+  perPourMinor: z.number().nullable(),
+  pourMl: z.number(),
+});
+export type BatchMake = z.infer<typeof BatchMake>;
+
 export const BatchDraft = z.object({
   name: ShortText,
   recipeId: Id,

@@ -7,7 +7,7 @@ const Zone = z
   .refine(
     (zone) => {
       try {
-        return new Intl.DateTimeFormat("en-US", { timeZone: zone }) !== null;
+        return new Intl.DateTimeFormat("en-US", { timeZone: zone }).format(0) !== "";
       } catch {
         return false;
       }

@@ -1,6 +1,6 @@
 import { z } from "zod";
 
-export const REST_LIMITS = { attributes: 12, tastings: 200, days: 3650 } as const;
+const REST_LIMITS = { attributes: 12, tastings: 200, days: 3650 } as const;
 
 const Name = z.string().trim().min(1).max(120);
 const Day = z.number().min(0).max(REST_LIMITS.days);

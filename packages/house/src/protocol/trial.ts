@@ -2,7 +2,7 @@ import { z } from "zod";
 import { StatedStrength } from "./fields.ts";
 import { MixtureModelName } from "./counts-asked.ts";
 
-export const TRIAL_LIMITS = { parts: 6, trials: 40, known: 60 } as const;
+const TRIAL_LIMITS = { parts: 6, trials: 40, known: 60 } as const;
 
 const Share = z.number().min(0).max(1);
 const Name = z.string().trim().min(1).max(120);

@@ -28,6 +28,33 @@ async function twoToOne(pantry: Pantry) {
 
 eachDatabase((database) => {
   describe(`batches (${database})`, () => {
+    test("R3 the largest batch: what each bottle allows, what is left, what a vessel and a pour cost", async () => {
+      await using house = await temporaryHouse(database);
+      const pantry = await openPantry(house.client);
+      const { recipe } = await twoToOne(pantry);
+      const make = (body: { vesselMl: number; headMl?: number; vessels?: number }) =>
+        house.client("makeBatch", { at: pantry.at, body: { recipeId: recipe.id, ...body } });
+      const fits = await make({ vesselMl: 500, headMl: 20 });
+      expect(fits).toMatchObject({ roomMl: 480, finalMl: 480, limitedBy: null });
+      const most = await make({ vesselMl: 700, vessels: 3 });
+      // Two parts of the rye, one of the malt, as much of each on the shelf: the rye runs out first.
+      expect(most.limitedBy).toContain("Harbour Rye");
+      expect(most.finalMl).toBe(most.largestMl);
+      expect(most.plan?.issues).toEqual([]);
+      const rye = most.limits.find(({ label }) => label.includes("Harbour Rye"));
+      expect(rye?.allowsMl).toBeCloseTo(most.finalMl, 6);
+      expect(most.left.find(({ label }) => label.includes("Rye"))?.leftMl).toBeLessThan(0.01);
+      expect(most.left.find(({ label }) => label.includes("Malt"))?.leftMl).toBeCloseTo(
+        (rye?.freeMl ?? 0) / 2,
+        3,
+      );
+      const perLitre = most.plan?.result.cost.perLitreMinor ?? 0;
+      expect(most.perPourMinor).toBeCloseTo(perLitre * 0.03, 6);
+      expect(most.perVesselMinor).toBeCloseTo((perLitre * most.finalMl) / 3000, 6);
+      const refused = await refusalOf(make({ vesselMl: 50, headMl: 50 }));
+      expect(refused.issues[0]).toMatchObject({ code: "no_room", path: ["headMl"] });
+    });
+
     test("R4 a batch writes its vessel, its pours in order and itself", async () => {
       await using house = await temporaryHouse(database);
       const pantry = await openPantry(house.client);

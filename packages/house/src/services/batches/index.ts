@@ -1,3 +1,4 @@
 export { batchState, restDue } from "./batch-shown.ts";
 export { batchHandlers } from "./batches.ts";
+export { makeHandlers } from "./make.ts";
 export { planHandlers } from "./plan.ts";

@@ -5,6 +5,7 @@ import { knownVersion } from "./batches.ts";
 import type { Handlers } from "../handler.ts";
 import { knownHousehold } from "../known.ts";
 import {
+  freeMl,
   type Shelf,
   shelfState,
   shownContents,
@@ -37,7 +38,11 @@ interface Poured {
 }
 
 /** R3: pours and water of which exactly `finalMl` at 20 °C results. Moves nothing. */
-function planOf(shelf: Shelf, { recipeId, number, body }: RecipeVersionRow, finalMl: number): BatchPlan {
+export function planOf(
+  shelf: Shelf,
+  { recipeId, number, body }: RecipeVersionRow,
+  finalMl: number,
+): BatchPlan {
   const liquidOf = slotLiquids(shelf);
   const slots = body.slots
     .map(({ parts, of }, slot) => ({ slot, parts, liquid: liquidOf(of), stock: stockOf(shelf, of) }))
@@ -66,6 +71,29 @@ function planOf(shelf: Shelf, { recipeId, number, body }: RecipeVersionRow, fina
     result: shownContents(shelf, mixed(poured)),
     issues: [...poured.slots.flatMap(shortIssue), ...waterIssue(poured.watering, body.waterTo)],
   };
+}
+
+/** How large a batch each slot's stock allows by itself, mL at 20 °C of the finished batch. */
+export function batchLimits(
+  shelf: Shelf,
+  { body }: RecipeVersionRow,
+): { readonly label: string; readonly freeMl: number; readonly allowsMl: number }[] {
+  const liquidOf = slotLiquids(shelf);
+  const slots = body.slots
+    .map(({ parts, of }, slot) => ({ slot, parts, liquid: liquidOf(of), stock: stockOf(shelf, of) }))
+    .filter(({ parts }) => parts > 0);
+  const madeOf = (partMl: number): number => {
+    const poured = slots.map(({ slot, parts, liquid, stock }) => ({
+      slot,
+      label: liquid.label,
+      takes: takeFrom(shelf, stock, liquid, parts * partMl),
+    }));
+    return volumeOf(mixed({ slots: poured, watering: wateringOf(poured, body.waterTo) }));
+  };
+  return slots.map(({ parts, liquid, stock }) => {
+    const free = stock.reduce((sum, { id }) => sum + freeMl(shelf, id), 0);
+    return { label: liquid.label, freeMl: free, allowsMl: free > 0 ? madeOf(free / parts) : 0 };
+  });
 }
 
 function wateringOf(slots: Poured["slots"], waterTo: StatedStrength | null): Watering | null {

@@ -4,7 +4,6 @@ import {
   OAK_CAUTIONS,
   OAK_NOT_KNOWN,
   oakDose,
-  type Piece,
   pieceGeometry,
   soakedUp,
 } from "@partsproof/core/oak";
@@ -18,7 +17,7 @@ export function doseOf({
   grams: weighed,
   volumeMl,
 }: BodyRead<"oakDose">): OakResult {
-  const made = piece === undefined ? null : pieceGeometry(piece as Piece, count);
+  const made = piece === undefined ? null : pieceGeometry(piece, count);
   // The schema asks for one of the two.
   const areaCm2 = measured ?? made?.areaCm2 ?? 0;
   const litres = volumeMl / 1000;
