@@ -28,6 +28,8 @@ export function bestFillings(
   most: number,
 ): BestFillings {
   const axes = axesOf(problem);
+  const tables = tableSteps(places, axes.size);
+  if (tables > most) return { fillings: [], proven: false, looked: 0 };
   const all = problem.slots.reduce((sum, { parts }) => sum + parts, 0);
   // The largest shares first: what they settle bounds the most.
   const order = problem.slots
@@ -80,9 +82,19 @@ export function bestFillings(
     fits: (a, n, b, m) => together(order[a]!, slots[a]!.places[n]!, order[b]!, slots[b]!.places[m]!),
     limit,
     offer,
-    most,
+    most: most - tables,
   });
-  return { fillings: list, proven: walked.through, looked: walked.looked };
+  return { fillings: list, proven: walked.through, looked: tables + walked.looked };
+}
+
+/** Sums that are done in the time of one choice looked at. */
+const SUMS_A_STEP = 8;
+
+/** What the tables of pairs cost, in choices looked at, so that a limit on these holds for the whole. */
+function tableSteps(places: readonly (readonly number[])[], size: number): number {
+  const sum = places.reduce((all, { length }) => all + length, 0);
+  const squares = places.reduce((all, { length }) => all + length ** 2, 0);
+  return Math.ceil((((sum ** 2 - squares) / 2) * size) / SUMS_A_STEP);
 }
 
 /** What a mix with a part of this age costs at least: it is no older. */

@@ -77,3 +77,8 @@ test("F2 what makes no sense is refused", () => {
   const original = { profile: {}, abv20: null, youngestYears: null };
   expect(() => fillSlots({ ...problem, original })).toThrow("to come close to, got none");
 });
+
+test("F2 a limit on what is looked at ends the search, unproven", () => {
+  const slots = [problem.slots[0]!, { parts: 1, rule: [] }, { parts: 1, rule: [] }];
+  expect(fillSlots({ ...problem, slots }, 1, 2)).toMatchObject({ fillings: [], proven: false });
+});

@@ -120,6 +120,7 @@ export function walkSlots(walked: Walked): { readonly through: boolean; readonly
         const [from, to] = [beside[slot]![later]!, beside[slot + 1]![later]!];
         const at = n * counts[later]!;
         for (let m = 0; m < to.length; m += 1) to[m] = from[m]! + table[at + m]!;
+        looked += to.length;
       }
       const mixed = mean + (strengths?.[n] ?? 0);
       if (!open(slot + 1, cost + row[n]!, mixed, Math.max(youth, young[slot]![n]!))) return false;
