@@ -56,6 +56,8 @@ const attempts: Partial<Record<RouteName | StreamName, Attempt>> = {
   listRecipeVersions: {},
   previewRecipe: { body: (ids) => ({ slots: [slot(ids)] }) },
   planBatch: { body: (ids) => ({ recipeId: ids["recipe"], finalMl: 50 }) },
+  makeBatch: { body: (ids) => ({ recipeId: ids["recipe"], vesselMl: 100 }) },
+  getCalendar: {},
   listBatches: {},
   addBatch: {
     body: (ids) => ({
