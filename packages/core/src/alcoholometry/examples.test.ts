@@ -19,6 +19,7 @@ const scope: Readonly<Record<string, unknown>> = {
 function shown(value: unknown): string {
   if (typeof value === "string") return JSON.stringify(value);
   if (typeof value !== "object" || value === null) return String(value);
+  if (Array.isArray(value)) return `[${value.map(shown).join(", ")}]`;
   const fields = Object.entries(value).map(([name, field]) => `${name}: ${shown(field)}`);
   return `{ ${fields.join(", ")} }`;
 }
