@@ -40,7 +40,7 @@ const ROUNDING = 1e-12;
  * @throws RangeError when a mass, amount or strength is outside its domain, or the two liquids are of one strength.
  * @example
  * const held = { ethanolG: grams(0), waterG: grams(0) };
- * makeUp({ held, add: [abv20(62.4), abv20(0)], to: abv20(46), final: { ml: millilitres20(700) } }).addMl; // { 0: 516.0…, 1: 190.42… }
+ * makeUp({ held, add: [abv20(62.4), abv20(0)], to: abv20(46), final: { ml: millilitres20(700) } }).addMl; // [516.0…, 190.42…]
  */
 export function makeUp(ask: {
   readonly held: Liquid;

@@ -65,7 +65,7 @@ const ROUNDING = 1e-9;
  * @example
  * const first = { parts: 2, abv20: abv20(62.4), pouredMl: millilitres20(110) };
  * const second = { parts: 1, abv20: abv20(46), pouredMl: millilitres20(0) };
- * resolvePours({ parts: [first, second], plannedMl: millilitres20(150) }).addMl; // { 0: 0, 1: 55 }
+ * resolvePours({ parts: [first, second], plannedMl: millilitres20(150) }).addMl; // [0, 55]
  */
 export function resolvePours(ask: Ask): PoursResolved | NotResolved {
   const { parts, plannedMl, capacityMl = Infinity } = ask;

@@ -18,7 +18,7 @@ export type ReadingFalls = OutOfReach<"reading_falls"> & { readonly index: numbe
  *
  * @throws RangeError when there is no reading, or one is not a finite number.
  * @example
- * pouredBetweenReadings([412.3, 512.4, 562.1]).grams; // { 0: 100.09…, 1: 49.70… }
+ * pouredBetweenReadings([412.3, 512.4, 562.1]).grams; // [100.09…, 49.70…]
  */
 export function pouredBetweenReadings(readings: readonly number[]): PouredBetween | ReadingFalls {
   for (const reading of readings) within("scale reading", "g", reading, -1e9, 1e9);

@@ -23,8 +23,8 @@ const ROUNDING = 1e-9;
  *
  * @throws RangeError when `p` is outside its domain or `rho` not a number of 0 or more.
  * @example
- * temperaturesFromDensity(massFraction(0), kgPerM3(999.9)); // { 0: 1.08…, 1: 6.94… }
- * temperaturesFromDensity(massFraction(0.4), kgPerM3(935.14)); // { 0: 20.00… }
+ * temperaturesFromDensity(massFraction(0), kgPerM3(999.9)); // [1.08…, 6.94…]
+ * temperaturesFromDensity(massFraction(0.4), kgPerM3(935.14)); // [20.00…]
  */
 export function temperaturesFromDensity(p: MassFraction, rho: KgPerM3): readonly Celsius[] {
   within("mass fraction", "", p, 0, 1);

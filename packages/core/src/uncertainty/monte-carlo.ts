@@ -31,7 +31,7 @@ const WORDS = 2 ** 32;
  * @example
  * // A generator that always says the least: every rectangle at its lower end.
  * const label = labelStrength({ id: "rye", abv20: abv20(46) });
- * monteCarlo((valueOf) => valueOf("rye"), [label], 40, { below: () => 0 }).interval95; // { 0: 45.7…, 1: 45.7… }
+ * monteCarlo((valueOf) => valueOf("rye"), [label], 40, { below: () => 0 }).interval95; // [45.7…, 45.7…]
  */
 export function monteCarlo(model: Model, inputs: readonly Input[], draws: number, rng: Rng): Drawn {
   within("draws", "", draws, 40, 1e8);

@@ -35,7 +35,7 @@ export type Uncertain = {
  * @throws RangeError when two inputs share an `id` and differ, or the model throws.
  * @example
  * const label = labelStrength({ id: "rye", abv20: abv20(46) });
- * propagate((valueOf) => 2 * valueOf("rye"), [label]).interval95; // { 0: 91.43, 1: 92.57 }
+ * propagate((valueOf) => 2 * valueOf("rye"), [label]).interval95; // [91.43, 92.57]
  */
 export function propagate(model: Model, inputs: readonly Input[]): Uncertain {
   const all = distinct(inputs);
