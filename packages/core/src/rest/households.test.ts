@@ -46,15 +46,17 @@ describe("simulated households, three check tastings each, noise of 1 or more", 
     expectCloser(score);
   });
 
-  test.runIf(long)("R7 the days twice as wide too, from 1.2 to 382", () => {
+  test("R7 the days twice as wide too, from 1.2 to 382", () => {
     const score = table("truth and days twice as wide", { wide: 2, wideDays: 2, form: "two-stage" });
-    expect(score.covered).toBeGreaterThanOrEqual(0.65);
-    expectCloser(score);
+    expect(score.covered).toBeGreaterThanOrEqual(long ? 0.65 : 0.4);
+    // In days the few that take a year outweigh all others; of 30 households they decide alone.
+    if (long) expectCloser(score);
+    else expect(score.model.log / score.fixed.log).toBeLessThanOrEqual(1);
   });
 
-  test.runIf(long)("R7 the truth goes by Peleg's curve and the model does not know it", () => {
+  test("R7 the truth goes by Peleg's curve and the model does not know it", () => {
     const score = table("truth by Peleg, model in two stages", { wide: 1, wideDays: 1, form: "peleg" });
-    expect(score.covered).toBeGreaterThanOrEqual(0.65);
+    expect(score.covered).toBeGreaterThanOrEqual(long ? 0.65 : 0.4);
     expectCloser(score);
   });
 });
