@@ -1,3 +1,4 @@
+import { ATTRIBUTES } from "@partsproof/core/sensory";
 import { MOST_WORDS, type Word } from "../../protocol/index.ts";
 import { born } from "../birth.ts";
 import type { Handlers } from "../handler.ts";
@@ -91,24 +92,30 @@ async function shown(records: Records, household: string, words: readonly Settle
   }));
 }
 
+/** As a person reads it and as it is given: "old wood (wood.old)". */
+function inWords(means: string): string {
+  const name = ATTRIBUTES.find(({ id }) => id === means)?.name;
+  return name === undefined ? means : `${name} (${means})`;
+}
+
 function taught(phrase: string, now: string): never {
   refuse(409, {
     code: "word_taught",
     path: ["phrase"],
     limit: "a phrase that means nothing else here, or `instead` with what it means now",
     received: now,
-    message: `teaching requires a phrase that means nothing else here, got ${phrase}, which means ${now}: change that one instead`,
+    message: `teaching requires a phrase that means nothing else here, got ${phrase}, which means ${inWords(now)}: change that one instead`,
   });
 }
 
 function changed(phrase: string, instead: string, now: string | null): never {
-  const means = now === null ? "is not taught" : `means ${now}`;
+  const means = now === null ? "is not taught" : `means ${inWords(now)}`;
   refuse(409, {
     code: "word_changed",
     path: ["instead"],
     limit: now === null ? "nothing, as it is not taught" : now,
     received: instead,
-    message: `changing a word requires what it means now, got ${instead}: ${phrase} ${means}`,
+    message: `changing a word requires what it means now, got ${inWords(instead)}: ${phrase} ${means}`,
   });
 }
 
