@@ -18,7 +18,7 @@ const MUCH =
   /^(?:much|much of|so much|too much|a lot|a lot of|lot of|a great deal of|great deal of|many|very|overly|all that|plenty of|loads of)$/;
 
 const AWAY =
-  /^(?:now|completely|entirely|already|altogether|by|from|in|at|on|here|again|too|though|for|since|before|after|when|once|totally|away|off|today|tonight|this|as|well|with|into|to|like|it|that|i|just|mostly|nearly|almost|quickly|fast|early|so|somewhere|forever|yet|because|within|under|without|really|long)\b/;
+  /^(?:now|completely|entirely|already|altogether|by|from|in|at|on|here|again|too|though|for|since|before|after|when|once|totally|away|off|today|tonight|this|as|well|with|into|to|like|it|that|i|just|mostly|nearly|almost|quickly|fast|early|so|somewhere|forever|yet|because|within|under|without|really|long|thank|thankfully|sadly|alas)\b/;
 
 /** "has gone a bit quiet", "gone soft": is otherwise, and not away. */
 function becomes({ items, at }: Draft, n: number): boolean {

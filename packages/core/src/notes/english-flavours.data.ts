@@ -140,7 +140,7 @@ bouquet garni|medicinal herb|herbal medicine|herbal sweet|herbalist|monastery li
 orange bitters|tincture|laurel leaf|curry plant|parsley stalk|borage flower|camphorated|burdock|dandelion root|
 valerian|myrtle|bog myrtle|sweet gale|yarrow|woodruff|sweet woodruff|ground ivy|catnip|stevia leaf|shiso|perilla|
 summer savory|birch sap|birch bark|sassafras tea|ginseng tea`,
-  "sweet.sugar": `boiled sweet|caramel|caramelised|caramelized|caramel corn|salted caramel|burnt caramel|dark caramel|soft caramel|
+  "sweet.sugar": `boiled sweet|caramel|caramelised|caramelized|caramel corn|salted caramel|salt caramel|burnt caramel|dark caramel|soft caramel|
 sugar|sugary|burnt sugar|burned sugar|brown sugar|dark brown sugar|muscovado|demerara|turbinado|cane sugar|raw sugar|
 sugar cane|sugarcane|icing sugar|powdered sugar|white sugar|caster sugar|spun sugar|rock sugar|palm sugar|
 caramelised sugar|caramelized sugar|toasted sugar|cooked sugar|simple syrup|syrup|corn syrup|toffee|english toffee|
@@ -228,7 +228,7 @@ mixed nut|candied nut|honey roasted nut|salted nut|nut butter|nut brittle|nut br
 halva|halvah|tahini|sesame|toasted sesame|pistachio|cashew|brazil nut|macadamia|chestnut|roast chestnut|
 roasted chestnut|beech nut|beechnut|acorn|nutshell|nut shell|pine nut|coconut|toasted coconut|coconut milk|
 coconut cream|coconut water|desiccated coconut|coconut macaroon|coconut ice|coconut shaving|suntan lotion|suntan oil|
-sun tan lotion|sunscreen|sun cream|sun lotion|tanning oil|coconutty|sunflower seed|pumpkin seed|linseed|flaxseed|
+sun tan lotion|sunscreen|sun cream|sun lotion|tanning oil|coconutty|sunflower seed|pumpkin seed|
 poppy seed|gianduja|bakewell tart|nut mix|nut loaf|nocino|almond flour|smoked almonds|marcona|battenberg|simnel|
 amaretti|walnut husk|walnut loaf|walnut pickle|hazelnut butter|hazelnut cream|hazelnut wafer|hazelnut shell|satay|
 beer nut|groundnut|honey nuts|cinnamon nut|cashew cream|cashew butter|pistachio cream|pine kernel|pine kernels|
@@ -405,7 +405,7 @@ roast turkey|roast duck|venison|hung pheasant|pheasant|offal|black pudding|blood
 butcher's shop|bone marrow|marrowbone|consomme|pork belly|hamburger|corned beef|dog food|cat food|shoyu|tamari|
 brown sauce|yeast spread|vitamin b|vitamin tablets|vitamins|msg|caramelized onions|shallot|garlic butter|ramps|
 truffle fries`,
-  "savoury.fat": `lanolin|soap|soapy|soapiness|hand soap|bar of soap|dish soap|washing up liquid|detergent|laundry|fresh laundry|
+  "savoury.fat": `lanolin|linseed|soap|soapy|soapiness|hand soap|bar of soap|dish soap|washing up liquid|detergent|laundry|fresh laundry|
 shampoo|candle wax|candlewax|candle|wax|waxy|waxiness|wax crayon|crayon|wax jacket|waxed jacket|waxed paper|wax paper|
 beeswax|bees wax|paraffin wax|sealing wax|lip balm|lipstick|wool|wet wool|sheep wool|sheep|wool jumper|vegetable oil|
 cooking oil|olive oil|sunflower oil|rapeseed oil|linseed oil|mineral oil|baby oil|sewing machine oil|machine oil|
@@ -452,7 +452,7 @@ boiled greens|tinned veg|tinned peas|canned peas|tinned carrots|tinned soup|tinn
 pasta water|rice water|drain board|
 damp flannel`,
   "spirit.heads": `felt tip pen|felt tip|varnish|lacquer|nail varnish|nail varnish remover|nail polish|nail polish remover|acetone|
-paint thinner|paint|paint stripper|wet paint|fresh paint|gloss paint|turpentine|turps|white spirit|thinners|glue|
+paint thinner|paint|tin of paint|paint stripper|wet paint|fresh paint|gloss paint|turpentine|turps|white spirit|thinners|glue|
 gluey|superglue|super glue|model glue|model aeroplane glue|airplane glue|wood glue|solvent|solventy|solvents|
 ethyl acetate|ester|estery|petrol|petrol station|gasoline|gas station|kerosene|paraffin|diesel|lighter fluid|
 lighter fuel|jet fuel|fuel|white gas|fuel oil|plastic|plasticky|plastic bag|plastic wrap|pvc|new car|new car smell|
@@ -497,7 +497,7 @@ dry as dust=8|dry as a desert=8|dry as sand=8|bonedry=8|bone dryness=8|bitterly|
 face puckering=8|lip smackingly sour=7.5|acerbic|acidulous|sharp acidity|saltily|umami taste|unsweetness=0|
 sweet as sugar=8|sweet as honey=8|sweet as anything=8`,
   "feel.weight": `chewy|bigger body|big body=7.5|medium weight=5|nice weight|good weight|some weight|a lot of weight=7.5|real weight=7|
-thin=2|thinness=2|thinnish=2.5|watery=2|wateriness=2|insubstantial=2|wispy=2|light=3|light bodied=3|light body=3|
+thin=2|thinness=2|lightweight=2|thinnish=2.5|watery=2|wateriness=2|insubstantial=2|wispy=2|light=3|light bodied=3|light body=3|
 light on the tongue=3|lightness=3|medium=5|medium bodied=5|medium body=5|middling body=5|full=7|full bodied=7.5|
 full body=7.5|weighty=7|big bodied=7.5|heavy bodied=7.5|heavy body=7.5|oily|oiliness|oil|oily texture|slick|slippery|
 unctuous=7|creamy|creaminess|silky|silk|silkiness|silken|satin|satiny|syrupy=7|viscous=7|viscosity|thick=7|thickness|
@@ -507,12 +507,12 @@ mouth filling=7|mouthfilling=7|fills the mouth=7|buttery texture|buttery mouthfe
 gelatinous|meagre=2|skinny=2|diluted=2|dilute=2|watered down=2|hefty=7.5|substantial=7|body|lacks body=0|no body=0|
 lacking body=0|without body=0|lacks weight=0|med body=5|med bodied=5|med weight=5|weedy=2|feeble body=2|
 weak body=2|little body=2|not much body=2|coats like=7|really coats=7|coats well=7`,
-  "feel.burn": `strips paint|strip paint|kick|warm|warmth|warming|warmly|warms|warm glow|glow|glowing|kentucky hug|hot|heat|
+  "feel.burn": `strips paint|strip paint|kick|warm|warmth|warming|warmly|warms|warm glow|glow|glowing|kentucky hug|hug|hot|heat|
 burning=7.5|burn|burns=7|burned my mouth=7.5|burny|fiery=8|scorching=8|searing=8|scalding=8|blazing=8|numbing|numb|
-numbness|numbs|anaesthetic|anesthetic|tingly|tingle|tingling|tingles|tingliness|fizzy|fizz|fizziness|effervescent|
+numbness|numbs|anaesthetic|anesthetic|tingly|tingle|tingling|tingles|tingliness|fizzy|fizz|fizziness|fizzes|effervescent|
 effervescence|sparkling|sparkly|spritzy|prickle on the tongue|prickles the tongue|peppery burn|stinging|sting|stings|
 bite|bites|biting=7|punchy=7|popping candy|space dust|pop rocks|ethanol kick|boozy heat|chest warmth|afterburn|
-aggressive=7.5|take the paint off=8|takes the paint off=8|take the varnish off=8|strip varnish=8|strips varnish=8|
+take the paint off=8|takes the paint off=8|take the varnish off=8|strip varnish=8|strips varnish=8|
 takes the enamel off=8|take the enamel off=8|paint aff=8|strip wallpaper=8|strips the enamel=8|take the skin off=8|
 clear your sinuses=8|clears the sinuses=8|burns like=7.5|
 scorcher=8|barn burner=8`,

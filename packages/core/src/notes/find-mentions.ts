@@ -14,6 +14,8 @@ import {
   ofThing,
   saysChange,
 } from "./otherwise.ts";
+import { saidOfFood } from "./said-of-food.ts";
+import { warmRoom } from "./surroundings.ts";
 
 type Flavour = Extract<Sense, { readonly says: "flavour" }>;
 
@@ -84,6 +86,7 @@ function flavoursAt(draft: Draft, at: number): Found | null {
     if (leans(items, at, lexicon)) return null;
     if (isShy(item, lexicon) && !(isFelt(item) ? inContext(draft, at) : placed(draft, at))) return null;
     if (saysChange(draft, at) || describes(items, at, lexicon)) return null;
+    if (saidOfFood(draft, at) || warmRoom(draft, at)) return null;
     if (isLength(items, at) || isVerb(draft, at) || gradesBefore(draft, at)) return null;
     return found(item.words, item.senses);
   }

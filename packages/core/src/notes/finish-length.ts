@@ -31,6 +31,8 @@ export function finishLengths(draft: Draft, sections: readonly Where[]): FinishL
     if (length === undefined && seconds === null) continue;
     // "he goes on and on"
     if (/^(?:he|she|they|we|i|you|who)$/.test(items[n - 1]?.words ?? "") && seconds === null) continue;
+    // "Mid: rye bread", "after some minutes comes the vanilla"
+    if (items[n + 1]?.mark === "colon" || waited(items, n)) continue;
     // "gone" of a flavour is no length of the finish.
     if (says(item, "gone") && length !== MISSING && takes(items, n)) continue;
     if (!length?.alone && !lasts(items, n) && !aboutFinish(draft, n, sections)) continue;
@@ -72,6 +74,15 @@ const takes = (items: readonly Item[], n: number): boolean => {
   const before = items[n - 1];
   return !(before === undefined || before.mark !== "" || /^(?:it's|it|\d+|and|then)$/.test(before.words));
 };
+
+/** A time that passed before something came, and not how long it stays. */
+function waited(items: readonly Item[], n: number): boolean {
+  if (!says(items[n], "seconds") || lasts(items, n)) return false;
+  for (let m = n - 1; m >= 0 && m >= n - 4 && items[m]?.mark === ""; m--)
+    if (/^(?:after|another|wait|waited|leave it|give it)$/.test(items[m]?.words ?? ""))
+      return !says(items[m - 1], "length") && !says(items[m - 1], "there");
+  return false;
+}
 
 /** "gone in ten seconds" */
 function lasts(items: readonly Item[], n: number): boolean {

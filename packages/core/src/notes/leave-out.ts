@@ -1,5 +1,6 @@
 import { type Draft, isPlain, isStop, says } from "./mention.ts";
 import { isPerson } from "./otherwise.ts";
+import { smellsNearby } from "./surroundings.ts";
 
 /** Leaves out what is not of this glass: hoped for, said by others, eaten, how it looks, another glass. */
 export function leaveOut(draft: Draft): void {
@@ -17,6 +18,10 @@ export function leaveOut(draft: Draft): void {
     if (aside?.back) dropBefore(draft, n);
     else if (aside) drop(draft, n, aside.look === true);
     if (narrates(draft, n)) dropStory(draft, n);
+    if (smellsNearby(draft, n)) {
+      draft.elsewhere.add(n);
+      drop(draft, n, false);
+    }
     if (says(item, "said-before") || (says(item, "said-maybe") && putRight(draft, n)) || reported(draft, n))
       drop(draft, n, false);
     otherGlass(draft, n);
@@ -114,6 +119,7 @@ const BETWEEN =
   /^(?:had|have|has|just|all|both|always|often|once|never|used to|then|went and|had just|were|was|been|also|only|ever|out|busy|is|are|am)$/;
 const THINGS_DO =
   /^(?:left|went|came|gave|kept|lost|carried|moved|served|arrived|raised|crossed|climbed|ran|burned|burnt|lay|hung|hid|caught|waited|stayed|spent|passed|broke|met|roasted|toasted|dried|stewed|grilled|fried|boiled)$/;
+const BRINGS = /^(?:brought|cooked|ate|passed|spilled|spilt|dropped|served|ordered|shared|handed)$/;
 const HIS = /^(?:my|his|her|our|their|your)$/;
 
 /** "we sat by the fire", "my uncle kept bees": what somebody did, but not what the glass is likened to. */
@@ -127,7 +133,8 @@ function narrates({ items, lexicon }: Draft, n: number): boolean {
   const before = items[m - 1]?.words ?? "";
   const related =
     isPlain(who) && (HIS.test(before) || (before === "the" && !THINGS_DO.test(items[n]?.words ?? "")));
-  if (!SOMEBODY.test(who.words) && !named && !related) return false;
+  const anybody = /^(?:some|every)(?:body|one)$/.test(who.words) && BRINGS.test(items[n]?.words ?? "");
+  if (!SOMEBODY.test(who.words) && !named && !related && !anybody) return false;
   for (let at = m - 1; at >= 0 && at > m - 16 && !isStop(items[at]); at--)
     if (says(items[at], "memory") || /\blike\b/.test(items[at]?.words ?? "")) return false;
   return true;
@@ -165,6 +172,7 @@ function otherGlass(draft: Draft, n: number): void {
     : code && item.words.length === 3;
   if (!numbered && !says(item, "other")) return;
   const first = named && numbered ? n - 1 : n;
+  if (opens(draft, n)) return;
   if (compared(draft, first)) {
     mark(draft, first);
     drop(draft, n, false, true);
@@ -194,6 +202,12 @@ function otherGlass(draft: Draft, n: number): void {
     mention.compared = true;
   }
 }
+
+/** "first glass smells like a new car" at the head of a note that speaks of no other. */
+const opens = ({ items, at }: Draft, n: number): boolean =>
+  /^(?:the )?(?:first|second|third|next|last)\b/.test(items[n]?.words ?? "") &&
+  items.slice(0, n).every((item, m) => at[m] === undefined && !isStop(item)) &&
+  !items.some((item, m) => m > n && (says(item, "this") || says(item, "other")));
 
 /** "than the last one" */
 const compared = ({ items }: Draft, first: number): boolean =>

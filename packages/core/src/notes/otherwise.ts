@@ -56,6 +56,8 @@ export function leans(items: readonly Item[], at: number, lexicon: Lexicon): boo
     const after = items[next];
     if (after === undefined || after.mark !== "") return false;
     const flavours = after.senses.filter((sense): sense is Flavour => sense.says === "flavour");
+    // "hot hot hot cinnamon"
+    if (next === at + 1 && after.words === item.words && isOwn(item)) return false;
     // "oily, ashy" without its comma
     if (next === at + 1 && saysHow(after.text, lexicon) && isOwn(item)) return false;
     if (
@@ -93,6 +95,16 @@ export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boo
   const item = items[at];
   if (item === undefined) return false;
   if (BITES.test(item.text) && mentions[at - 1] !== undefined) return true;
+  // "as it warms in the hand"
+  if (item.text === "warms" && (/^as it/.test(items[at - 1]?.words ?? "") || /^in the (?:hand|glass)/.test(`${items[at + 1]?.words} ${items[at + 2]?.words} ${items[at + 3]?.words}`)))
+    return true;
+  // "when you burn the jam"; not "to burn the throat"
+  if (
+    item.text === "burn" &&
+    /^(?:you|i|we|they|he|she)$/.test(items[at - 1]?.words ?? "") &&
+    DETERMINER.test(items[at + 1]?.words ?? "")
+  )
+    return true;
   // "the match burns down"
   if (item.text === "burns" && /^(?:down|out|low|up|itself)$/.test(items[at + 1]?.words ?? "")) return true;
   if (

@@ -7,6 +7,7 @@ import { findSections } from "./find-sections.ts";
 import { type FinishLength, finishLengths } from "./finish-length.ts";
 import type { Stance, Where } from "./language.ts";
 import { leaveOut } from "./leave-out.ts";
+import { likenedFeel } from "./likened-feel.ts";
 import type { Lexicon } from "./lexicon.ts";
 import { type Draft, type Mention, says } from "./mention.ts";
 import { spreadOf, strengthOf } from "./strength-of.ts";
@@ -53,6 +54,7 @@ export function readNote(text: string, lexicon: Lexicon, where: Where = "whole")
   const draft = findMentions(items, lexicon);
   applyPhrases(draft);
   carryOver(draft);
+  likenedFeel(draft);
   leaveOut(draft);
   takeBack(draft);
   const sections = findSections(draft, where);

@@ -66,7 +66,8 @@ export function sectionCue({ items, at }: Draft, n: number): SaidSense | undefin
       (says(next, "degree") && next.words !== "some") ||
       (says(next, "link") && !says(next, "glue") && [2, 3, 4].some((step) => at[n + step] !== undefined)) ||
       (says(next, "start") && next.words !== "it") ||
-      says(next, "unsure");
+      says(next, "unsure") ||
+      /^(?:stays?|remains?|rests?)\b/.test(next.words);
     const begins =
       before === undefined || before.mark !== "" || says(before, "join") || says(before, "break");
     return said && begins ? cue : undefined;

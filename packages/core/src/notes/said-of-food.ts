@@ -1,0 +1,69 @@
+import { isFlavour, type Item } from "./find-items.ts";
+import { type Draft, isPlain, isStop, says } from "./mention.ts";
+
+const NEAR = 6;
+
+const isOf = (item: Item | undefined, kind: RegExp): boolean =>
+  item?.senses.some((sense) => sense.says === "flavour" && sense.attributes.some((id) => kind.test(id))) ??
+  false;
+
+/** Whether a flavour's word only says how another is, or what part of it: "toasted bread, a bit burned", "the stone of the cherry". */
+export function saidOfFood(draft: Draft, at: number): boolean {
+  const { items, at: mentions, lexicon } = draft;
+  const item = items[at];
+  if (item === undefined) return false;
+  const next = items[at + 1];
+  const open = next !== undefined && next.mark === "";
+  const before = mentions[at - 1];
+  switch (item.words) {
+    case "stone":
+    case "stones":
+      return near(items, at, -1, /^fruit\.stone$/) || near(items, at, 1, /^fruit\.stone$/);
+    case "toasted":
+    case "burned":
+    case "burnt":
+    case "charred":
+      return near(items, at, -1, /^grain\.bake$/);
+    case "dusty":
+    case "muddy":
+      return open && (isPlain(next) || next.words === "like") && !/^(?:notes?|smell|taste|side|feel|finish)$/.test(next.words);
+    case "sea":
+      return saltAs(draft, at);
+    case "warm":
+    case "hot":
+      if (open && next.words === "from") return true;
+      return (
+        (!open || says(next, "join") !== undefined) &&
+        before !== undefined &&
+        before.attributes.some((id) => /^(?:sweet\.dairy|grain)/.test(id))
+      );
+  }
+  // "the resin sharp as a bell"
+  if (open && before !== undefined && /^as a\b/.test(`${next.words} ${items[at + 2]?.words ?? ""}`) && isOf(item, /^whole/))
+    return true;
+  // "cherries again, sour ones"
+  if (open && next.words === "ones" && isOf(item, /^taste/))
+    return near(items, at, -1, /^(?:fruit|nut|plant)/);
+  // "the jam of plums"
+  return (
+    open &&
+    lexicon.tails.has(item.text) &&
+    /^of(?: the)?$/.test(next.words) &&
+    [2, 3].some((step) => isOf(items[at + step], /^(?:fruit|nut)/) && isFlavour(items[at + step] as Item))
+  );
+}
+
+function near(items: readonly Item[], at: number, step: number, kind: RegExp): boolean {
+  for (let n = at + step; n >= 0 && n < items.length && Math.abs(n - at) <= NEAR; n += step) {
+    if (isStop(items[n])) return false;
+    if (isOf(items[n], kind)) return true;
+  }
+  return false;
+}
+
+/** "salt as the sea" is salt. */
+function saltAs({ items, at: mentions }: Draft, at: number): boolean {
+  let n = at - 1;
+  while (n > at - 4 && /^(?:the|as|like)(?: the)?$/.test(items[n]?.words ?? "")) n--;
+  return n < at - 1 && (mentions[n]?.word ?? "").startsWith("salt");
+}
