@@ -45,7 +45,7 @@ bombshell|sort of person|vote|voters|bandana|tape|deal|argument|debate|subject|r
 
 /** The same, but for a note that says what the glass is like: "like an old oak table". */
 export const SCENERY = `table|tables|chair|chairs|bench|desk|door|doors|floor|floors|floorboards|bar|counter|shelf|shelves|stool|beam|beams|bed|
-tree|trees|mug|cup|cups|pot|pots|pan|pans|board|bowl|bowls|jug|tray|plate|plates|spoon|towel|towels|bag|bags|bottle|bottles|glass|glasses|
+tree|trees|mug|cup|cups|pot|pots|pan|pans|board|bowl|box|boxes|stopper|rig|bowls|jug|tray|plate|plates|spoon|towel|towels|bag|bags|bottle|bottles|glass|glasses|
 mill|grinder|shaker|van|truck|lorry|stall|stand|queue|farm|farmer|field|fields|grove|plantation|tent|window|bin|basket|stain|stains`;
 
 /** Flavours' words that are given names too. */
@@ -60,7 +60,7 @@ walked|arrived late|wrote|writes|likes|liked|prefers|preferred|guessed|guesses|v
 noted|mentioned|mentions|whispered|shouted|cooked|baked|snored|sneezed|went home|won|joined|left us|picked up|and i|and me`;
 
 /** What somebody did in a story: "we sat by the fire". */
-export const TOLD = `sat|stood|walked|drove|lived|worked|met|grew up|ran|played|wore|cooked|ate|sold|bought|kept|lit|smoked|burned|burnt|dropped|
+export const TOLD = `sat|paid|knocked|works|rinsed|brushed|sitting|liked|drank with|stood|walked|drove|lived|worked|met|grew up|ran|played|wore|cooked|ate|sold|bought|kept|lit|smoked|burned|burnt|dropped|
 spilled|spilt|forgot|lost|hung|carried|brought|gave|handed|passed|cleaned|washed|painted|varnished|polished|mowed|chopped|peeled|sliced|dug|
 planted|fed|rode|fished|sailed|camped|stayed|visited|spent|watched|listened|sang|danced|slept|woke|baked|fried|roasted|grilled|toasted|
 boiled|stewed|brewed|built|mended|repaired|dried|hired|hid|stole|broke|threw|caught|raised|chewed|lay|leaned against|crossed|climbed|swam|

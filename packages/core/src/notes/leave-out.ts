@@ -123,8 +123,10 @@ const BRINGS = /^(?:brought|cooked|ate|passed|spilled|spilt|dropped|served|order
 const HIS = /^(?:my|his|her|our|their|your)$/;
 
 /** "we sat by the fire", "my uncle kept bees": what somebody did, but not what the glass is likened to. */
-function narrates({ items, lexicon }: Draft, n: number): boolean {
-  if (!lexicon.told.has(items[n]?.words ?? "")) return false;
+function narrates(draft: Draft, n: number): boolean {
+  const { items, lexicon } = draft;
+  const had = items[n]?.words === "had";
+  if (!had && !lexicon.told.has(items[n]?.words ?? "")) return false;
   let m = n - 1;
   while (m >= 0 && BETWEEN.test(items[m]?.words ?? "")) m--;
   const who = items[m];
@@ -135,9 +137,22 @@ function narrates({ items, lexicon }: Draft, n: number): boolean {
     isPlain(who) && (HIS.test(before) || (before === "the" && !THINGS_DO.test(items[n]?.words ?? "")));
   const anybody = /^(?:some|every)(?:body|one)$/.test(who.words) && BRINGS.test(items[n]?.words ?? "");
   if (!SOMEBODY.test(who.words) && !named && !related && !anybody) return false;
+  if (had && (who.words === "i" || isPraised(draft, n))) return false;
   for (let at = m - 1; at >= 0 && at > m - 16 && !isStop(items[at]); at--)
     if (says(items[at], "memory") || /\blike\b/.test(items[at]?.words ?? "")) return false;
   return true;
+}
+
+/** "we had a hint of smoke", "they had plum on the nose": of the glass after all. */
+function isPraised({ items, at }: Draft, n: number): boolean {
+  let seen = false;
+  for (let m = n + 1; m < items.length && m < n + 12 && !isStop(items[m]); m++) {
+    seen ||= at[m] !== undefined;
+    if (says(items[m], "where")) return true;
+    if (!seen && ["degree", "liking", "unsure", "more"].some((kind) => says(items[m], kind as "more")))
+      return true;
+  }
+  return false;
 }
 
 /** "Rob says", "my sister gets": somebody else's words. */
@@ -205,7 +220,7 @@ function otherGlass(draft: Draft, n: number): void {
 
 /** "first glass smells like a new car" at the head of a note that speaks of no other. */
 const opens = ({ items, at }: Draft, n: number): boolean =>
-  /^(?:the )?(?:first|second|third|next|last)\b/.test(items[n]?.words ?? "") &&
+  /^(?:the )?(?:first|second|third)\b/.test(items[n]?.words ?? "") &&
   items.slice(0, n).every((item, m) => at[m] === undefined && !isStop(item)) &&
   !items.some((item, m) => m > n && (says(item, "this") || says(item, "other")));
 

@@ -11,7 +11,9 @@ const THINGS =
 
 /** "a warm evening": said of a thing that is no whiskey. */
 export function describes(items: readonly Item[], at: number, lexicon: Lexicon): boolean {
-  const [before, item, next] = [items[at - 1], items[at], items[at + 1]];
+  const [before, item] = [items[at - 1], items[at]];
+  // "a rough old night"
+  const next = items[at + (items[at + 1]?.words === "old" ? 2 : 1)];
   if (item === undefined || next === undefined || item.more || !lexicon.leaning.has(item.words)) return false;
   // "the sweet sort", said of what stands before.
   if (before?.words === "the" && /^(?:sort|kind|type|ones?)$/.test(next.words)) return true;
@@ -96,7 +98,13 @@ export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boo
   if (item === undefined) return false;
   if (BITES.test(item.text) && mentions[at - 1] !== undefined) return true;
   // "as it warms in the hand"
-  if (item.text === "warms" && (/^as it/.test(items[at - 1]?.words ?? "") || /^in the (?:hand|glass)/.test(`${items[at + 1]?.words} ${items[at + 2]?.words} ${items[at + 3]?.words}`)))
+  if (
+    item.text === "warms" &&
+    ((items[at - 1]?.words ?? "").startsWith("as it") ||
+      /^in the (?:hand|glass)/.test(
+        `${items[at + 1]?.words} ${items[at + 2]?.words} ${items[at + 3]?.words}`,
+      ))
+  )
     return true;
   // "when you burn the jam"; not "to burn the throat"
   if (

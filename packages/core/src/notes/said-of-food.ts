@@ -26,7 +26,11 @@ export function saidOfFood(draft: Draft, at: number): boolean {
       return near(items, at, -1, /^grain\.bake$/);
     case "dusty":
     case "muddy":
-      return open && (isPlain(next) || next.words === "like") && !/^(?:notes?|smell|taste|side|feel|finish)$/.test(next.words);
+      return (
+        open &&
+        (isPlain(next) || next.words === "like") &&
+        !/^(?:notes?|smell|taste|side|feel|finish)$/.test(next.words)
+      );
     case "sea":
       return saltAs(draft, at);
     case "warm":
@@ -39,7 +43,12 @@ export function saidOfFood(draft: Draft, at: number): boolean {
       );
   }
   // "the resin sharp as a bell"
-  if (open && before !== undefined && /^as a\b/.test(`${next.words} ${items[at + 2]?.words ?? ""}`) && isOf(item, /^whole/))
+  if (
+    open &&
+    before !== undefined &&
+    /^as a\b/.test(`${next.words} ${items[at + 2]?.words ?? ""}`) &&
+    isOf(item, /^whole/)
+  )
     return true;
   // "cherries again, sour ones"
   if (open && next.words === "ones" && isOf(item, /^taste/))

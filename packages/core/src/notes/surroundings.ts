@@ -1,27 +1,39 @@
 import { type Draft, says } from "./mention.ts";
 
 const ROOM =
-  /^(?:rooms?|kitchen|house|pub|office|car|garden|hall|bathroom|weather|day|night|evening|heating|radiator|sun|dishwasher|towels?|cloth|hands?|fingers|glasses)(?:'s|s)?$/;
+  /^(?:rooms?|kitchen|house|pub|office|car|garden|hall|bathroom|weather|day|night|evening|heating|radiator|sun|dishwasher|towels?|cloth|hands?|fingers|eyes|ears|feet|neck|face|glasses)(?:'s|s)?$/;
 const ALL = /^(?:everything|everyone|everybody|we|he|she|they)$/;
 const FURTHEST = 6;
 
-/** "the room is really warm", "everything seemed hot": a word of warmth said of what stands about the glass. */
+const SOMEBODY = /^(?:i'm|im|i|we|we're|he|she|they|everyone|everybody|my (?:tongue|mouth))$/;
+const IS = /(?:^|')(?:m|am|is|was|were|are|re|been)$/;
+
+/** "the room is really warm", "everything seemed hot", "we were a bit tired": how what stands about the glass is, or whoever holds it. */
 export function warmRoom({ items }: Draft, at: number): boolean {
-  const senses = items[at]?.senses ?? [];
-  if (!senses.some((sense) => sense.says === "flavour" && sense.attributes[0] === "feel.burn")) return false;
+  const ids = (items[at]?.senses ?? []).flatMap((sense) =>
+    sense.says === "flavour" ? sense.attributes : [],
+  );
+  const burns = ids.some((id) => id === "feel.burn");
+  const felt = burns || ids.some((id) => id.startsWith("whole.") || id === "taste.basic");
+  if (!felt) return false;
+  let is = false;
   for (let n = at - 1; n >= 0 && n > at - FURTHEST; n--) {
     const item = items[n];
     if (item === undefined || item.mark !== "") return false;
-    if (ROOM.test(item.words) || (ALL.test(item.words) && n < at - 1)) return true;
+    if (burns && (ROOM.test(item.words) || (ALL.test(item.words) && n < at - 1))) return true;
+    if (SOMEBODY.test(item.words)) return is || /'?[mr]e?$/.test(item.words.slice(1));
     if (!["degree", "amplify", "link", "glue"].some((kind) => says(item, kind as "link"))) return false;
+    is ||= IS.test(item.words);
   }
   return false;
 }
 
 /** "my hands smell of soap", "the glasses come out smelling of lemon": a smell of something else. */
 export function smellsNearby({ items, at }: Draft, n: number): boolean {
-  if (says(items[n], "where")?.where !== "nose" || !/^(?:smell|stink|reek)/.test(items[n]?.words ?? ""))
-    return false;
+  const words = items[n]?.words ?? "";
+  // "hands still smell"
+  if (says(items[n], "idiom")) return /^hands?\b.* smells?$/.test(words) && items[n + 1]?.words === "of";
+  if (says(items[n], "where")?.where !== "nose" || !/^(?:smell|stink|reek)/.test(words)) return false;
   let found = false;
   for (let m = n - 1; m >= 0 && m > n - 12; m--) {
     const item = items[m];
