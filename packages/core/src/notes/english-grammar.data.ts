@@ -39,7 +39,7 @@ export const PHRASES: readonly Said[] = [
     says: "degree",
     strength: 5,
     of: true,
-    words: `squeeze of|spoon of|spoonful of|teaspoonful of|good bit of|fair bit of|nice bit of|decent bit of|lovely bit of|good dose of|dose of|side of|slice of|piece of|splash of|twist of|thread of|some|some of|note of|notes of|flavour of|flavor of|a fair bit of|fair amount of|decent amount of|bit of a|certain|element of|layer of|touch more|fair whack of|fair whack o|good dollop of|dollop of|good dollop|knob of|wedge of|bite of|streak of|vein of|seam of|line of|strand of|current of|stripe of|scattering of|helping of|serving of|portion of|measure of|handful of|shade more|nice amount of|goodly amount of|right amount of|just enough|decent whack of|decent dollop of|kick of|fair old kick of|lash of`,
+    words: `hug of|squeeze of|spoon of|spoonful of|teaspoonful of|good bit of|fair bit of|nice bit of|decent bit of|lovely bit of|good dose of|dose of|side of|slice of|piece of|splash of|twist of|thread of|some|some of|note of|notes of|flavour of|flavor of|a fair bit of|fair amount of|decent amount of|bit of a|certain|element of|layer of|touch more|fair whack of|fair whack o|good dollop of|dollop of|good dollop|knob of|wedge of|bite of|streak of|vein of|seam of|line of|strand of|current of|stripe of|scattering of|helping of|serving of|portion of|measure of|handful of|shade more|nice amount of|goodly amount of|right amount of|just enough|decent whack of|decent dollop of|kick of|fair old kick of|lash of`,
   },
   {
     says: "degree",

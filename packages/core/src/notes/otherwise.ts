@@ -54,7 +54,12 @@ const isOwn = ({ senses }: Item): boolean =>
 export function leans(items: readonly Item[], at: number, lexicon: Lexicon): boolean {
   const item = items[at];
   if (item === undefined || item.more || !lexicon.leaning.has(item.words)) return false;
-  for (let next = at + 1; next < Math.min(items.length, at + 4); next++) {
+  // "a clean, crisp apple"
+  const pair =
+    items[at + 1]?.mark === "comma" &&
+    /(?:^| )an?$/.test(items[at - 1]?.words ?? "") &&
+    lexicon.leaning.has(items[at + 2]?.words ?? "");
+  for (let next = at + (pair ? 2 : 1); next < Math.min(items.length, at + 4); next++) {
     const after = items[next];
     if (after === undefined || after.mark !== "") return false;
     const flavours = after.senses.filter((sense): sense is Flavour => sense.says === "flavour");
@@ -128,6 +133,13 @@ export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boo
     if (isPlain(before) && !before.words.endsWith("ly") && !/^(?:then|quite|also|rather)$/.test(before.words))
       return true;
   }
+  // "kelp burning on the beach"
+  if (
+    /^(?:drying|burning)$/.test(item.text) &&
+    mentions[at - 1] !== undefined &&
+    /^(?:on|in|by|under|over|off|somewhere)(?: the| a)?$/.test(items[at + 1]?.words ?? "")
+  )
+    return true;
   if (item.text === "leaves" && LEAVES_WHAT.test(items[at + 1]?.words ?? "")) return true;
   if (item.text === "leaves" && LEAVER.test(items[at - 1]?.words ?? "")) return true;
   if (item.text === "round" && PARTICLE.test(items[at - 1]?.words ?? "")) return true;
