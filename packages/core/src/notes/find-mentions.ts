@@ -63,9 +63,14 @@ export function findMentions(items: readonly Item[], lexicon: Lexicon): Draft {
   return draft;
 }
 
+const DRINK = /^(?:wine|rum|sherry|bourbon|port|madeira|cognac|brandy|beer)$/;
+
 /** "the vanilla of the wood": of which it is, and no more wood. */
 function ofWood({ items, at: mentions }: Draft, at: number): boolean {
-  if (!/^(?:wood|woods|barrel|cask|oak|candle|tree)$/.test(items[at]?.text ?? "")) return false;
+  if (!/^(?:wood|woods|barrels?|casks?|oak|candle|tree)$/.test(items[at]?.text ?? "")) return false;
+  // "rum casks", "a barrel of bourbon" say where it lay.
+  const next = items[at + 1]?.words === "of" ? items[at + 2] : items[at - 1];
+  if (next !== undefined && DRINK.test(next.words) && items[at]?.text !== "oak") return true;
   let before = at - 1;
   if (items[before]?.words === "the" || items[before]?.words === "a") before--;
   const word = items[before]?.words ?? "";

@@ -126,7 +126,10 @@ const HIS = /^(?:my|his|her|our|their|your)$/;
 function narrates(draft: Draft, n: number): boolean {
   const { items, lexicon } = draft;
   const had = items[n]?.words === "had";
-  if (!had && !lexicon.told.has(items[n]?.words ?? "")) return false;
+  // "burned the" is an idiom of its own.
+  const verb = items[n]?.words ?? "";
+  const told = lexicon.told.has(says(items[n], "idiom") ? (verb.split(" ")[0] ?? "") : verb);
+  if (!had && !told) return false;
   let m = n - 1;
   while (m >= 0 && BETWEEN.test(items[m]?.words ?? "")) m--;
   const who = items[m];
@@ -167,7 +170,7 @@ function reported({ items, lexicon }: Draft, n: number): boolean {
     isPerson(items, n - 1, lexicon) ||
     /^(?:he|she|they)$/.test(before.words) ||
     (isPlain(before) &&
-      !/^(?:(?:i|we|you|it|this|that|there)(?:'ve|'d|'s|ve)|nose|which|what|that)$/.test(before.words))
+      !/^(?:(?:i|we|you|it|this|that|there)(?:'ve|'d|'s|ve)|nose|one|which|what|that)$/.test(before.words))
   );
 }
 
@@ -187,7 +190,7 @@ function otherGlass(draft: Draft, n: number): void {
     : code && item.words.length === 3;
   if (!numbered && !says(item, "other")) return;
   const first = named && numbered ? n - 1 : n;
-  if (opens(draft, n)) return;
+  if (opens(draft, n) && !PAST.test(items[n + 1]?.words ?? "")) return;
   if (compared(draft, first)) {
     mark(draft, first);
     drop(draft, n, false, true);

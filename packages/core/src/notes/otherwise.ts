@@ -102,6 +102,11 @@ export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boo
   const item = items[at];
   if (item === undefined) return false;
   if (BITES.test(item.text) && mentions[at - 1] !== undefined) return true;
+  // "hung up to dry"
+  if (item.text === "dry" && items[at - 1]?.words === "to") return true;
+  // "put out the light"
+  if (item.text === "light" && items[at - 1]?.words === "the" && (items[at + 1]?.mark ?? "end") !== "")
+    return true;
   // "as it warms in the hand"
   if (
     item.text === "warms" &&

@@ -31,6 +31,8 @@ export function saidOfFood(draft: Draft, at: number): boolean {
         (isPlain(next) || next.words === "like") &&
         !/^(?:notes?|smell|taste|side|feel|finish)$/.test(next.words)
       );
+    case "salted":
+      return before !== undefined && before.attributes.some((id) => id.startsWith("sweet"));
     case "sea":
       return saltAs(draft, at);
     case "warm":
