@@ -109,7 +109,7 @@ export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boo
     return true;
   // "as it warms in the hand"
   if (
-    item.text === "warms" &&
+    /^(?:warms|glows)$/.test(item.text) &&
     ((items[at - 1]?.words ?? "").startsWith("as it") ||
       /^in the (?:hand|glass)/.test(
         `${items[at + 1]?.words} ${items[at + 2]?.words} ${items[at + 3]?.words}`,

@@ -36,6 +36,7 @@ export function saidOfFood(draft: Draft, at: number): boolean {
     case "sea":
       return saltAs(draft, at);
     case "warm":
+    case "warmth":
     case "hot":
       if (open && next.words === "from") return true;
       return (
