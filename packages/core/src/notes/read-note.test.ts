@@ -111,6 +111,28 @@ describe("N6 what is put right", () => {
   });
 });
 
+test.each([
+  ["the room is really warm, I get plum", ["fruit.stone"]],
+  ["we were all a bit tired. plum", ["fruit.stone"]],
+  ["the glasses come out smelling of lemon. plum", ["fruit.stone"]],
+  ["we had lemon cake. plum", ["fruit.stone"]],
+  ["we had a hint of lemon here", ["fruit.citrus"]],
+  ["it was finished in rum casks. plum", ["fruit.stone"]],
+])("N7 rooms, tasters and stories leave nothing: %s", (text, attributes) => {
+  expect(said(text)).toEqual(attributes);
+});
+
+test.each([
+  ["toasted bread, a bit burned", ["grain.bake"]],
+  ["peaches, with the stone in", ["fruit.stone"]],
+  ["the jam of plums", ["fruit.stone"]],
+  ["oily like engine oil", ["feel.weight"]],
+  ["hot hot cinnamon", ["feel.burn", "spice.warm"]],
+  ["a clean, crisp apple", ["fruit.orchard"]],
+])("N2 what only says how a food is, or what part of it, is no flavour besides: %s", (text, attributes) => {
+  expect([...new Set(said(text))]).toEqual(attributes);
+});
+
 test("N7 another glass, hopes, dinner and looks leave nothing, or the other way round", () => {
   expect(said("the last one had more smoke")).toEqual(["smoke.smoke less"]);
   expect(said("the last one was all plums")).toEqual([]);
