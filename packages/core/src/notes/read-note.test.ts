@@ -116,7 +116,7 @@ test.each([
   ["we were all a bit tired. plum", ["fruit.stone"]],
   ["the glasses come out smelling of lemon. plum", ["fruit.stone"]],
   ["we had lemon cake. plum", ["fruit.stone"]],
-  ["we had a hint of lemon here", ["fruit.citrus"]],
+  ["they had a lovely plum", ["fruit.stone"]],
   ["it was finished in rum casks. plum", ["fruit.stone"]],
 ])("N7 rooms, tasters and stories leave nothing: %s", (text, attributes) => {
   expect(said(text)).toEqual(attributes);
