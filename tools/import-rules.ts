@@ -37,6 +37,7 @@ const rules: Readonly<Record<string, PackageRule>> = {
       oak: { from: subject },
       rest: { from: subject },
       trials: { from: subject },
+      learning: { from: subject },
       calendar: { from: [] },
       "kept-up": { from: [...base, "alcoholometry", "ledger"] },
       notes: { from: subject },

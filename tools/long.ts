@@ -67,6 +67,12 @@ const suites: readonly Suite[] = [
     size: "four tables of 500 simulated households",
   },
   {
+    name: "next",
+    project: "core",
+    files: ["packages/core/src/learning/posterior.test.ts", "packages/core/src/learning/blenders.test.ts"],
+    size: "the posterior against long chains, 50 cases; 300 simulated blenders",
+  },
+  {
     name: "notes",
     project: "core",
     files: ["packages/core/src/notes/fuzz.prop.test.ts"],

@@ -1,0 +1,84 @@
+import { cholesky, solveUpper } from "../numeric/index.ts";
+import { fillNormal, type Rng } from "../statistics/index.ts";
+import type { Taste } from "./learn-taste.ts";
+import type { PlacedMix } from "./mixture-kernel.ts";
+
+/** L⁻¹ b of a lower triangle. */
+function solveLower(l: Float64Array, b: Float64Array): Float64Array {
+  const n = b.length;
+  const y = b.slice();
+  for (let i = 0; i < n; i += 1) {
+    let sum = y[i] as number;
+    for (let k = 0; k < i; k += 1) sum -= (l[i * n + k] as number) * (y[k] as number);
+    y[i] = sum / (l[i * n + i] as number);
+  }
+  return y;
+}
+
+const dot = (a: Float64Array, b: Float64Array): number => {
+  let sum = 0;
+  for (let i = 0; i < a.length; i += 1) sum += (a[i] as number) * (b[i] as number);
+  return sum;
+};
+
+/** How a mix hangs on what was tried: its covariance with z of the prior. */
+const tiesTo = ({ recipes, kernel, shape, posterior }: Taste, mix: PlacedMix): Float64Array =>
+  solveLower(
+    posterior.root,
+    Float64Array.from(recipes, ({ placed }) => kernel.covariance(placed, mix, shape)),
+  );
+
+/**
+ * Mean and spread of a mix's log worth (0: what an unknown mix is worth).
+ *
+ * @example anyMix(taste, taste.kernel.place([0.5, 0.5])).mean
+ */
+export function anyMix(taste: Taste, mix: PlacedMix): { readonly mean: number; readonly sd: number } {
+  const { kernel, shape, posterior } = taste;
+  const { centre, factor, size } = posterior;
+  const own = tiesTo(taste, mix);
+  const padded = new Float64Array(centre.length);
+  padded.set(own);
+  const left = solveLower(factor, padded);
+  const variance = kernel.covariance(mix, mix, shape) - dot(own, own) + dot(left, left);
+  return { mean: dot(own, centre.subarray(0, size)), sd: Math.sqrt(Math.max(0, variance)) };
+}
+
+/**
+ * Draws of the log worths of several mixes together, one row a draw: what a palate could be like after all that was tasted.
+ *
+ * @example drawMixes(taste, [[1, 0], [0, 1]].map(taste.kernel.place), 400, repeatableRng(6))
+ */
+export function drawMixes(
+  taste: Taste,
+  mixes: readonly PlacedMix[],
+  count: number,
+  rng: Rng,
+): readonly Float64Array[] {
+  const { kernel, shape, posterior } = taste;
+  const { centre, factor, size } = posterior;
+  const n = mixes.length;
+  const own = mixes.map((mix) => tiesTo(taste, mix));
+  const rest = new Float64Array(n * n);
+  for (let i = 0; i < n; i += 1)
+    for (let j = 0; j <= i; j += 1)
+      rest[i * n + j] =
+        kernel.covariance(mixes[i] as PlacedMix, mixes[j] as PlacedMix, shape) -
+        dot(own[i] as Float64Array, own[j] as Float64Array) +
+        // What rounding takes from a mix that was tried itself.
+        (i === j ? 1e-5 * shape.scale ** 2 : 0);
+  const spread = cholesky(rest, n);
+  if (spread === null) throw new RangeError("drawMixes requires mixes that differ, got the same one twice");
+  const [ofTried, ofRest] = [new Float64Array(centre.length), new Float64Array(n)];
+  return Array.from({ length: count }, () => {
+    fillNormal(ofTried, rng);
+    fillNormal(ofRest, rng);
+    const off = solveUpper(factor, ofTried);
+    const z = centre.subarray(0, size).map((v, k) => v + (off[k] as number));
+    return Float64Array.from(own, (hangs, i) => {
+      let sum = dot(hangs, z);
+      for (let k = 0; k <= i; k += 1) sum += (spread[i * n + k] as number) * (ofRest[k] as number);
+      return sum;
+    });
+  });
+}

@@ -1,0 +1,108 @@
+import { OWN_SHARE, STRAIGHT_SHARE, type TasteShape } from "./prior.data.ts";
+import type { KnownWhiskey } from "./recipe.ts";
+
+/** A mix with what its distances are made of, reckoned once. */
+export interface PlacedMix {
+  /** Whiskeys it has, and their shares. */
+  readonly used: readonly (readonly [whiskey: number, share: number])[];
+  /** The quadratic form times the shares. */
+  readonly formed: Float64Array;
+  readonly square: number;
+  readonly withMiddle: number;
+}
+
+export interface MixtureKernel {
+  /** By shares in the order of the whiskeys. */
+  place(shares: readonly number[]): PlacedMix;
+  /** Covariance of the log worths of two mixes. */
+  covariance(a: PlacedMix, b: PlacedMix, shape: TasteShape): number;
+}
+
+/**
+ * How far mixes are from each other, and from that how alike they are liked.
+ *
+ * Profiles mix by their mean, so that the squared distance of two mixes is a quadratic form of the differences of their shares:
+ * attribute by attribute of the values, plus, whiskey by whiskey, what is not known of the profile (its variance) and what no profile
+ * holds (`OWN_SHARE`). Scaled so that two whiskeys are 1 apart on average: the unit of the levels does not matter.
+ * The covariance is scale² times a straight part and a bent one, exp(−distance² / 2 length²): both positive definite.
+ *
+ * Sources, from memory: Rasmussen and Williams, Gaussian Processes for Machine Learning (2006), ch. 4; means of unknown inputs:
+ * Girard et al., NIPS 15 (2003).
+ *
+ * @param whiskeys one or more
+ * @example const { place, covariance } = mixtureKernel([malt, rye]); covariance(place([1, 0]), place([0.5, 0.5]), shape)
+ */
+export function mixtureKernel(whiskeys: readonly KnownWhiskey[]): MixtureKernel {
+  const form = squareForm(whiskeys);
+  const q = whiskeys.length;
+  const formedBy = (shares: readonly number[]): Float64Array => {
+    const formed = new Float64Array(q);
+    for (const [i, share] of shares.entries())
+      if (share !== 0)
+        for (let j = 0; j < q; j += 1)
+          formed[j] = (formed[j] as number) + share * (form[i * q + j] as number);
+    return formed;
+  };
+  const times = (used: PlacedMix["used"], formed: Float64Array): number => {
+    let sum = 0;
+    for (const [i, share] of used) sum += share * (formed[i] as number);
+    return sum;
+  };
+  const usedOf = (shares: readonly number[]): PlacedMix["used"] =>
+    shares.flatMap((share, i) => (share === 0 ? [] : [[i, share] as const]));
+  const middle = whiskeys.map(() => 1 / q);
+  const formedMiddle = formedBy(middle);
+  const middleSquare = times(usedOf(middle), formedMiddle);
+  return {
+    place(shares) {
+      const used = usedOf(shares);
+      const formed = formedBy(shares);
+      return { used, formed, square: times(used, formed), withMiddle: times(used, formedMiddle) };
+    },
+    covariance(a, b, { scale, length }) {
+      const both = times(a.used, b.formed);
+      // Lone whiskeys are 1 apart on average, so that each is 1/2 from the middle, squared.
+      const straight = 2 * (both - a.withMiddle - b.withMiddle + middleSquare);
+      const apart = Math.max(0, a.square + b.square - 2 * both);
+      const bent = Math.exp(-apart / (2 * length * length));
+      return scale * scale * (STRAIGHT_SHARE * straight + (1 - STRAIGHT_SHARE) * bent);
+    },
+  };
+}
+
+function squareForm(whiskeys: readonly KnownWhiskey[]): Float64Array {
+  const q = whiskeys.length;
+  const attributes = [...new Set(whiskeys.flatMap(({ profile }) => Object.keys(profile)))].toSorted();
+  const level = (i: number, attribute: string) => {
+    const { profile } = whiskeys[i] as KnownWhiskey;
+    return Object.hasOwn(profile, attribute)
+      ? (profile[attribute] as { value: number; sd: number })
+      : NOTHING;
+  };
+  const form = new Float64Array(q * q);
+  for (const attribute of attributes) {
+    const mean = whiskeys.reduce((sum, _, i) => sum + level(i, attribute).value, 0) / q;
+    for (let i = 0; i < q; i += 1) {
+      const own = level(i, attribute);
+      for (let j = 0; j < q; j += 1)
+        form[i * q + j] =
+          (form[i * q + j] as number) +
+          (own.value - mean) * (level(j, attribute).value - mean) +
+          (i === j ? own.sd ** 2 : 0);
+    }
+  }
+  let [sum, pairs] = [0, 0];
+  for (let i = 0; i < q; i += 1) {
+    for (let j = 0; j < i; j += 1) {
+      sum += (form[i * q + i] as number) + (form[j * q + j] as number) - 2 * (form[i * q + j] as number);
+      pairs += 1;
+    }
+  }
+  const mean = pairs === 0 ? 0 : sum / pairs;
+  const known = mean > 1e-12 ? (1 - OWN_SHARE) / mean : 0;
+  // Two whiskeys that differ in nothing else are twice this apart, squared.
+  const own = (known === 0 ? 1 : OWN_SHARE) / 2;
+  return form.map((value, at) => known * value + (at % (q + 1) === 0 ? own : 0));
+}
+
+const NOTHING = { value: 0, sd: 0 } as const;

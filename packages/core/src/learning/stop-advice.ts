@@ -1,0 +1,31 @@
+import { TASTED } from "./prior.data.ts";
+
+export interface StopAdvice {
+  readonly advised: boolean;
+  readonly why: string;
+}
+
+/** So few rankings are never enough to stop. */
+const FEWEST = 2;
+
+/**
+ * Whether another flight is worth it: not where the best of it is expected to be better than the anchor by less than can be tasted
+ * (`TASTED`), however sure one would be afterwards.
+ *
+ * @param gain expected log worth of the best of the flight, less the anchor's
+ * @example stopAdvice(0.1, 6, 5).advised // true
+ */
+export function stopAdvice(gain: number, rankings: number, glasses: number): StopAdvice {
+  const first = 100 / (1 + Math.exp(-gain));
+  const told = `The best of the next flight is expected to be put before the best so far in ${first.toFixed(0)} of 100 comparisons at most`;
+  if (glasses < 2) return { advised: true, why: "There is no other recipe to try within these parts." };
+  if (rankings < FEWEST)
+    return {
+      advised: false,
+      why: `Only ${rankings} rankings so far: too few to say that nothing better is left.`,
+    };
+  const need = 100 / (1 + Math.exp(-TASTED));
+  return gain < TASTED
+    ? { advised: true, why: `${told}; below ${need.toFixed(0)} a difference is hardly tasted.` }
+    : { advised: false, why: `${told}; from ${need.toFixed(0)} on a difference can be tasted.` };
+}
