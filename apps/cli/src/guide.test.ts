@@ -30,6 +30,7 @@ test("every block of the guide gives what the guide shows, from the first to the
     "saltreach-candidates.json",
     "saltreach-recipe.json",
     "saltreach-shelf.json",
+    "saltreach-history.json",
   ])
     await copyFile(join(root, "docs", file), join(folder, file));
   for (const file of [

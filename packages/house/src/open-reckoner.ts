@@ -3,6 +3,7 @@ import type { Door } from "./protocol/index.ts";
 import {
   countsHandlers,
   fillHandlers,
+  learningHandlers,
   noteHandlers,
   oakHandlers,
   reckonHandlers,
@@ -22,6 +23,7 @@ export function openReckoner(): Door {
     ...countsHandlers,
     ...noteHandlers,
     ...oakHandlers,
+    ...learningHandlers,
     ...trialHandlers,
   });
   return async (request) => app.fetch(request);

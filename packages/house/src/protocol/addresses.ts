@@ -44,6 +44,7 @@ export const addresses: Readonly<Record<RouteName | StreamName, readonly [method
   countsCouldShow: ["POST", "/api/counts/could-show"],
   oakDose: ["POST", "/api/oak"],
   rest: ["POST", "/api/rest"],
+  nextFlight: ["POST", "/api/next"],
   planTrials: ["POST", "/api/trials/plan"],
   readNote: ["POST", "/api/read"],
   readNoteHere: ["POST", "/api/households/:household/read"],

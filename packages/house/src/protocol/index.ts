@@ -108,6 +108,8 @@ export {
 export { NOTE_LONGEST, NoteObservation, NoteWhere, ReadDraft, ReadResult } from "./note.ts";
 export { RestAnswer, RestDraft } from "./rest.ts";
 export { restSchema } from "./rest-schema.ts";
+export { NextFlightAnswer, NextFlightDraft } from "./next-flight.ts";
+export { nextFlightSchema } from "./next-flight-schema.ts";
 export { TrialPlan, TrialPlanDraft } from "./trial.ts";
 export { OakDraft, OakPiece, OakResult } from "./oak.ts";
 export { FlightRecord } from "./record.ts";

@@ -59,6 +59,7 @@ import { AtGlass, GlassOpened, LiveMessage } from "./live.ts";
 import { RestAnswer, RestDraft } from "./rest.ts";
 import { TrialPlan, TrialPlanDraft } from "./trial.ts";
 import { ReadDraft, ReadResult } from "./note.ts";
+import { NextFlightAnswer, NextFlightDraft } from "./next-flight.ts";
 import { OakDraft, OakResult } from "./oak.ts";
 import { ProfileBoard } from "./profile-board.ts";
 import { FlightRecord } from "./record.ts";
@@ -384,6 +385,11 @@ export const routes = {
   rest: route("POST", "/api/rest", "How long the oak may stay: what to believe after the tastings so far.", {
     body: RestDraft,
     answer: RestAnswer,
+  }),
+
+  nextFlight: route("POST", "/api/next", "What to pour next, and why, after what was tried and ranked.", {
+    body: NextFlightDraft,
+    answer: NextFlightAnswer,
   }),
 
   planTrials: route("POST", "/api/trials/plan", "Which small mixes to make so that a handful say most.", {

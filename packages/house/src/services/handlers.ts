@@ -18,6 +18,7 @@ import type { Handlers, StreamHandlers } from "./handler.ts";
 import { healthHandlers } from "./health.ts";
 import { calendarHandlers, householdHandlers, nextHandlers, tasterHandlers } from "./household/index.ts";
 import { followHandlers, joinHandlers, openJoiningHandlers, watchHandlers } from "./joining/index.ts";
+import { learningHandlers } from "./learning/index.ts";
 import { noteHandlers, noteHereHandlers } from "./notes/index.ts";
 import { oakHandlers } from "./oak/index.ts";
 import { profileHandlers } from "./profiles/index.ts";
@@ -42,6 +43,7 @@ export const allHandlers: Handlers = {
   ...searchHandlers,
   ...countsHandlers,
   ...oakHandlers,
+  ...learningHandlers,
   ...trialHandlers,
   ...shelfSearchHandlers,
   ...householdHandlers,

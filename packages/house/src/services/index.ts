@@ -29,6 +29,7 @@ export type {
   Store,
   Where,
 } from "./ports.ts";
+export { learningHandlers } from "./learning/index.ts";
 export { trialHandlers } from "./trials/index.ts";
 export { reckonHandlers } from "./reckon/index.ts";
 export { HouseRefusal } from "./refuse.ts";

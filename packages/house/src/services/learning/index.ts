@@ -1,0 +1,1 @@
+export { learningHandlers } from "./handlers.ts";
