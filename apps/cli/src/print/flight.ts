@@ -1,4 +1,4 @@
-import { ATTRIBUTES, QUESTIONS } from "@partsproof/core/sensory";
+import { attributeName, QUESTIONS } from "@partsproof/core/sensory";
 import type { Flight, PourList, Sheet } from "@partsproof/house/protocol";
 import { type Column, columns } from "./columns.ts";
 import { type Fact, facts } from "./facts.ts";
@@ -160,15 +160,13 @@ const passFacts = (
   [`Finish${pass}`, notes?.finish || null],
 ];
 
-const attributeNames: ReadonlyMap<string, string> = new Map(ATTRIBUTES.map(({ id, name }) => [id, name]));
-
 /** How strong, 0 to 10, section by section; sections of which nothing was said are left out. */
 const strongFacts = ({ strengths }: Sheet, code: string, pass: "first" | "second"): readonly Fact[] => {
   const own = strengths.filter((said) => said.code === code && said.pass === pass);
   return [...new Set(own.map(({ section }) => section))].map((section): Fact => {
     const said = own
       .filter((one) => one.section === section)
-      .map(({ attribute, strength }) => `${attributeNames.get(attribute) ?? attribute} ${strength}`);
+      .map(({ attribute, strength }) => `${attributeName(attribute)} ${strength}`);
     const where = section === "whole" ? "all in all" : section;
     return [`How strong, ${where}${pass === "second" ? ", second pass" : ""}`, `${said.join(", ")} of 10`];
   });

@@ -7,7 +7,7 @@ export {
   withIntensity,
   withWeight,
 } from "./aim.ts";
-export { attributeName } from "./attributes.ts";
+export { attributeName } from "@partsproof/core/sensory";
 export type { Because, Found, Shown, Why, Wish } from "./messages.ts";
 export { problemOf, tastedTogetherAt } from "./problem-of.ts";
 export { printDistance, proofWords } from "./proof-words.ts";

@@ -17,7 +17,7 @@ export interface Gently<S> {
  *
  * @param restMs drawn only once nothing has changed for so long
  */
-export function useGently<S>(first: S | (() => S), restMs = 0): Gently<S> {
+export function useGently<S>(first: S | (() => S), restMs: number): Gently<S> {
   const [state, setState] = useState(first);
   const newest = useRef(state);
   const drawing = useRef(false);
@@ -29,8 +29,7 @@ export function useGently<S>(first: S | (() => S), restMs = 0): Gently<S> {
     startTransition(() => setState(newest.current));
   }, []);
   const drawSoon = useCallback((): void => {
-    if (restMs > 0) clearTimeout(timer.current);
-    else if (timer.current !== undefined) return;
+    clearTimeout(timer.current);
     // In a task of its own, after the one that moved the control.
     timer.current = setTimeout(draw, restMs);
   }, [draw, restMs]);

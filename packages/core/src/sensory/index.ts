@@ -1,4 +1,5 @@
 export { type AlcoholServed, alcoholServed, type PouredGlass } from "./alcohol-served.ts";
+export { attributeName } from "./attribute-name.ts";
 export { type Attribute, type AttributeId, ATTRIBUTES } from "./attributes.data.ts";
 export { BLIND_CODES, drawCodes } from "./blind-codes.ts";
 export { checkGuesses, type Guesses, type GuessRefusal, type Offer } from "./check-guesses.ts";

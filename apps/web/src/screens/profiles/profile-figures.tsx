@@ -1,6 +1,6 @@
 import type { Against, ProfileBoard, ProfileLine } from "@partsproof/house/protocol";
 import { type AgainstRow, drawAgainst, Figure } from "../../plots/index.ts";
-import { attributeName } from "../sheet/attribute-name.ts";
+import { attributeName } from "@partsproof/core/sensory";
 
 type Drawn = ProfileLine["attributes"][number];
 

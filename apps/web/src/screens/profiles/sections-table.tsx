@@ -1,6 +1,6 @@
 import type { ProfileLine } from "@partsproof/house/protocol";
 import { Scrolled } from "../../plots/index.ts";
-import { attributeName } from "../sheet/attribute-name.ts";
+import { attributeName } from "@partsproof/core/sensory";
 
 const PARTS = ["nose", "palate", "finish", "whole"] as const;
 const HEADS = { nose: "Nose", palate: "Palate", finish: "Finish", whole: "All in all" } as const;

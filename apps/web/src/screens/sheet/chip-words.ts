@@ -1,5 +1,5 @@
 import type { Chip } from "../../noting/index.ts";
-import { attributeName } from "./attribute-name.ts";
+import { attributeName } from "@partsproof/core/sensory";
 import type { Section } from "./sheet-fields.ts";
 
 /** Read, and no strength on a sheet: they hold opposites. */

@@ -1,7 +1,7 @@
 import type { Sheet } from "@partsproof/house/protocol";
 import { Button } from "../../parts/index.ts";
 import type { Choice, Clash } from "./clash.ts";
-import { attributeName } from "./attribute-name.ts";
+import { attributeName } from "@partsproof/core/sensory";
 import type { FieldValue } from "./sheet-fields.ts";
 
 interface ClashPanelProps {

@@ -1,7 +1,7 @@
 import { ATTRIBUTES } from "@partsproof/core/sensory";
 import { useCallback, useState } from "react";
 import { SelectField, Strip } from "../../parts/index.ts";
-import { attributeName } from "./attribute-name.ts";
+import { attributeName } from "@partsproof/core/sensory";
 import { QUICK } from "./quick-strengths.data.ts";
 import type { Section } from "./sheet-fields.ts";
 import type { Strengths } from "./strength-words.ts";

@@ -1,4 +1,4 @@
-import { attributeName } from "./attribute-name.ts";
+import { attributeName } from "@partsproof/core/sensory";
 
 /** Intensities of 0 to 10 by attribute; what is left out was not said. */
 export type Strengths = ReadonlyMap<string, number>;

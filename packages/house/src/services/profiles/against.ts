@@ -1,9 +1,6 @@
-import { ATTRIBUTES, mixAgainstSum } from "@partsproof/core/sensory";
+import { attributeName, mixAgainstSum } from "@partsproof/core/sensory";
 import type { Against, ProfileLine } from "../../protocol/index.ts";
 import { drawn, LEVEL } from "./profile-lines.ts";
-
-const NAMES = new Map<string, string>(ATTRIBUTES.map(({ id, name }) => [id, name]));
-const nameOf = (attribute: string): string => NAMES.get(attribute) ?? attribute;
 
 const known = ({ attributes }: ProfileLine) =>
   Object.fromEntries(attributes.map(({ attribute, mean, sd }) => [attribute, { mean, sd }]));
@@ -37,7 +34,8 @@ export function against(pairs: readonly AgainstPair[]): Against[] {
 
 function sentenceOf(label: string, other: string, rows: Against["rows"], looked: number): string {
   const of = (became: Against["rows"][number]["became"]) => rows.filter((row) => row.became === became);
-  const names = (some: Against["rows"]): string => some.map(({ attribute }) => nameOf(attribute)).join(", ");
+  const names = (some: Against["rows"]): string =>
+    some.map(({ attribute }) => attributeName(attribute)).join(", ");
   const [more, less, same] = [of("more"), of("less"), of("not told apart")];
   const compared = more.length + less.length + same.length;
   const unknown = rows.length - compared;

@@ -1,4 +1,4 @@
-import { ATTRIBUTES } from "@partsproof/core/sensory";
+import { attributeName } from "@partsproof/core/sensory";
 import { MOST_WORDS, type Word } from "../../protocol/index.ts";
 import { born } from "../birth.ts";
 import type { Handlers } from "../handler.ts";
@@ -94,8 +94,8 @@ async function shown(records: Records, household: string, words: readonly Settle
 
 /** As a person reads it and as it is given: "old wood (wood.old)". */
 function inWords(means: string): string {
-  const name = ATTRIBUTES.find(({ id }) => id === means)?.name;
-  return name === undefined ? means : `${name} (${means})`;
+  const name = attributeName(means);
+  return name === means ? means : `${name} (${means})`;
 }
 
 function taught(phrase: string, now: string): never {
