@@ -49,7 +49,7 @@ export function watchPage(): void {
     }
   };
   const dots = new MutationObserver(heed);
-  for (const rail of document.querySelectorAll<HTMLElement>(".strip-rail")) {
+  for (const rail of document.querySelectorAll<HTMLElement>(".strip-slide")) {
     stood.set(rail, rail.style.getPropertyValue("--at"));
     dots.observe(rail, { attributes: true, attributeFilter: ["style"] });
   }

@@ -27,6 +27,9 @@ export interface StripProps {
   readonly children?: ReactNode;
 }
 
+/** The number of a dot that is held lays out and paints a box: in a frame out of some, not in each. */
+const NUMBER_AFTER_MS = 100;
+
 /** A dot on a strip: dragged, moved by arrow keys, nudged by taps, or typed as a number. Nothing set is shown as that, never as 0. */
 export const Strip = memo(function Strip({
   id,
@@ -47,22 +50,47 @@ export const Strip = memo(function Strip({
   const dot = useRef<HTMLInputElement>(null);
   const number = useRef<HTMLInputElement>(null);
   const rail = useRef<HTMLSpanElement>(null);
+  const slide = useRef<HTMLSpanElement>(null);
+  const fill = useRef<HTMLSpanElement>(null);
   const at = value ?? rest;
   const held = useRef(false);
+  // While it is held, what is moved is given away in a task of its own: the frame draws the dot alone.
+  const gives = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
+  const follows = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
+  const write = (): void => {
+    clearTimeout(follows.current);
+    follows.current = undefined;
+    const shows = number.current;
+    if (shows !== null && value !== null && typed === null && shows.value !== print(newest()))
+      shows.value = print(newest());
+  };
   const { newest, went } = useAhead(at, (next) => {
-    if (dot.current === null || number.current === null || rail.current === null) return;
-    rail.current.style.setProperty("--at", String(next / max));
-    // What only a screen reader or a key needs waits for the finger to let go.
-    if (!held.current && Number(dot.current.value) !== next) dot.current.value = String(next);
+    if (dot.current === null || number.current === null) return;
+    for (const moved of [slide, fill]) moved.current?.style.setProperty("--at", String(next / max));
+    // What only a screen reader or a key needs waits for the finger to let go; the number follows it at its own pace.
+    if (held.current) {
+      follows.current ??= setTimeout(write, NUMBER_AFTER_MS);
+      return;
+    }
+    if (Number(dot.current.value) !== next) dot.current.value = String(next);
     if (value === null || typed !== null) return;
-    if (!held.current) dot.current.setAttribute("aria-valuetext", print(next));
-    if (number.current.value !== print(next)) number.current.value = print(next);
+    dot.current.setAttribute("aria-valuetext", print(next));
+    write();
   });
   const readable = typed === null || typed === "" || read(typed, max) !== null;
   const move = (next: number): void => {
     if (typed !== null) setTyped(null);
     went(next);
-    onChange(id, next);
+    if (!held.current) {
+      clearTimeout(gives.current);
+      gives.current = undefined;
+      onChange(id, next);
+      return;
+    }
+    gives.current ??= setTimeout(() => {
+      gives.current = undefined;
+      onChange(id, newest());
+    }, 0);
   };
   const nudge = (by: number): void => {
     move(stepped(newest() + by, max, step));
@@ -76,6 +104,7 @@ export const Strip = memo(function Strip({
   const drag = useDrag(rail, {
     onHold: () => {
       held.current = true;
+      rail.current?.toggleAttribute("data-held", true);
       // In a task of its own: the dot is under the finger first.
       setTimeout(() => dot.current?.focus({ preventScroll: true }), 0);
       return newest();
@@ -86,6 +115,7 @@ export const Strip = memo(function Strip({
     },
     onLoose: (before) => {
       held.current = false;
+      rail.current?.toggleAttribute("data-held", false);
       // A page that scrolls under the finger was meant, not the dot.
       if (before !== null && value !== null) move(before);
       else setTimeout(() => went(newest()), 0);
@@ -93,6 +123,7 @@ export const Strip = memo(function Strip({
   });
   useMoved(dot, move);
   const shown = value === null ? unset : print(value);
+  const place = { "--at": at / max } as CSSProperties;
   return (
     <div className={`strip ${value === null ? "strip-unset" : ""}`} role="group" aria-label={said}>
       <label className="strip-name" htmlFor={`${field}-typed`}>
@@ -126,12 +157,7 @@ export const Strip = memo(function Strip({
         <MinusGlyph />
       </button>
       <span className="strip-way">
-        <span
-          ref={rail}
-          className="strip-rail"
-          style={{ "--at": at / max } as CSSProperties}
-          onPointerDown={drag}
-        >
+        <span ref={rail} className="strip-rail" onPointerDown={drag}>
           <input
             ref={dot}
             className="strip-dot"
@@ -145,8 +171,12 @@ export const Strip = memo(function Strip({
             // Activated where it waits, as a screen reader may: nothing changes for the browser, yet it says that value.
             onClick={() => value === null && onChange(id, at)}
           />
-          <span className="strip-track" />
-          <span className="strip-thumb" />
+          <span className="strip-track">
+            <span ref={fill} className="strip-fill" style={place} />
+          </span>
+          <span ref={slide} className="strip-slide" style={place}>
+            <span className="strip-thumb" />
+          </span>
         </span>
       </span>
       <button
