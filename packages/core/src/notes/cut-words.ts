@@ -101,7 +101,9 @@ export function cutWords(text: string, shortened: ReadonlySet<string> = NONE): T
       const dash = here === "-" && (text[at - 1] ?? " ").trim() === "";
       const pause = here === "." && text[at + 1] === ".";
       const last = tokens.at(-1);
-      const short = here === "." && last?.end === at && shortened.has(last.text);
+      // "no. 3", but "smoke, no. Honey": a full stop that shortens "no" has a number behind it.
+      const numbered = last?.text !== "no" || /^\s*\d/.test(text.slice(at + 1, at + 4));
+      const short = here === "." && last?.end === at && shortened.has(last.text) && numbered;
       const kind = short ? undefined : dash || pause ? "comma" : MARKS[here];
       if (kind !== undefined) mark(kind, at, at + 1);
       at++;

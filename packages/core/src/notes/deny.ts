@@ -31,6 +31,17 @@ function becomes({ items, at }: Draft, n: number): boolean {
   return !AWAY.test(next.words);
 }
 
+/** "Oak, yes. Smoke, no." */
+export const answers = ({ items, at }: Draft, n: number): boolean =>
+  items[n]?.words === "no" &&
+  at[n - 2] !== undefined &&
+  items[n - 1]?.mark === "comma" &&
+  isStop(items[n + 1]) &&
+  items.some(
+    ({ words }, m) =>
+      /^(?:yes|yep|yeah|aye)$/.test(words) && items[m - 1]?.mark === "comma" && at[m - 2] !== undefined,
+  );
+
 /** Hands a "no" to the flavour after it, a "has gone" to the one before. */
 export function applyNot(draft: Draft, n: number): void {
   const item = draft.items[n];
@@ -62,7 +73,7 @@ export function applyNot(draft: Draft, n: number): void {
   }
   if (not === undefined) return;
   // "peat, yes; smoke no.", "oak is not."
-  const left = draft.at[n - 1];
+  const left = draft.at[n - 1] ?? (item?.words === "no" && answers(draft, n) ? draft.at[n - 2] : undefined);
   if (
     left &&
     /^(?:no|not|is not|isn't|isnt|are not|aren't)$/.test(item?.words ?? "") &&
@@ -71,7 +82,7 @@ export function applyNot(draft: Draft, n: number): void {
     left.gone = true;
     return;
   }
-  const mention = forward(draft, n, { words: 4, link: true });
+  const mention = forward(draft, n, { words: 4, link: true, start: not.over === true });
   if (!mention) return;
   // "doesn't have much oak" has some.
   for (let m = n + 1; m < mention.at; m++)
@@ -94,7 +105,8 @@ export function notButs({ items, mentions }: Draft): void {
       mention.denied &&
       before !== undefined &&
       !before.not &&
-      items.slice(before.last, mention.at).some(({ words }) => /^(?:rather than|instead of)/.test(words)) &&
+      !items.slice(before.last + 1, mention.at).some((item) => isStop(item) || says(item, "where")) &&
+      before.word !== mention.word &&
       before.attributes.some((id) => mention.attributes.includes(id))
     )
       mention.dropped = true;

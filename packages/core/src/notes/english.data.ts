@@ -1,4 +1,5 @@
 import { FLAVOURS } from "./english-flavours.data.ts";
+import { CUES, KINDS } from "./english-cues.data.ts";
 import { LEANING, OWN_TAILS, PHRASES, SHY, TAILS, TURNS } from "./english-grammar.data.ts";
 import { DEEDS, PEOPLE, SCENERY, SHORTENED, SPELLINGS, THINGS, TOLD } from "./english-things.data.ts";
 import { ENDINGS, NUMBERS, PLURALS } from "./english-endings.data.ts";
@@ -8,7 +9,8 @@ import type { Language } from "./language.ts";
 /** English, British and American. */
 export const ENGLISH: Language = {
   flavours: FLAVOURS,
-  phrases: PHRASES,
+  phrases: [...PHRASES, ...CUES],
+  kinds: KINDS,
   leaning: LEANING,
   tails: TAILS,
   ownTails: OWN_TAILS,

@@ -55,7 +55,7 @@ export function findItems(tokens: readonly Token[], lexicon: Lexicon): Item[] {
     const count = match?.count ?? 1;
     items.push({
       mark: "",
-      words: match?.phrase.words ?? token.text,
+      words: match === null ? token.text : wordsOf(match, tokens, at),
       text: count === 1 ? token.text : "",
       senses: match?.phrase.senses ?? [],
       by: match?.phrase.by ?? NOTHING,
@@ -68,6 +68,15 @@ export function findItems(tokens: readonly Token[], lexicon: Lexicon): Item[] {
   }
   return items;
 }
+
+/** A phrase as the vocabulary has it; one that names a kind of words, as it stands. */
+const wordsOf = ({ phrase, count }: Match, tokens: readonly Token[], at: number): string =>
+  phrase.words.includes("<")
+    ? tokens
+        .slice(at, at + count)
+        .map(({ text }) => text)
+        .join(" ")
+    : phrase.words;
 
 /** What may win over a phrase that begins before it: a flavour, "hint of" over "a hint", "no mistaking" over "there's no". */
 const reaches = (phrase: Phrase): boolean =>
@@ -123,11 +132,28 @@ function walk(
 ): Match | null {
   let best: Match | null = node.phrase && count > 0 ? { phrase: node.phrase, count, more: false } : null;
   if (count >= most || at >= tokens.length) return best;
+  const further = (next: Node, words: number): void => {
+    const found = walk(tokens, forms, at + words, next, most, count + words);
+    if (found !== null && (best === null || found.count > best.count)) best = found;
+  };
   for (const form of forms[at] ?? []) {
     const next = node.next.get(form);
-    if (next === undefined) continue;
-    const found = walk(tokens, forms, at + 1, next, most, count + 1);
-    if (found !== null && (best === null || found.count > best.count)) best = found;
+    if (next !== undefined) further(next, 1);
   }
+  for (const { words, rest } of node.kinds.values())
+    for (const end of ends(forms, at, words, most - count)) further(rest, end);
   return best;
+}
+
+/** How many words each word or phrase of a kind takes here. */
+function ends(forms: readonly (readonly string[])[], at: number, kind: Node, most: number): number[] {
+  const found: number[] = [];
+  let nodes: readonly Node[] = [kind];
+  for (let words = 1; words <= most && nodes.length > 0; words++) {
+    nodes = nodes.flatMap(({ next }) =>
+      (forms[at + words - 1] ?? []).flatMap((form) => next.get(form) ?? []),
+    );
+    if (nodes.some(({ phrase }) => phrase !== null)) found.push(words);
+  }
+  return found;
 }

@@ -2,7 +2,7 @@ import type { Item } from "./find-items.ts";
 import type { Where } from "./language.ts";
 import { adjectivesBefore } from "./adjectives-before.ts";
 import { lastPart, listBefore } from "./list-before.ts";
-import { type Draft, isStop, type Mention, says } from "./mention.ts";
+import { type Draft, isStop, type Mention, type SaidSense, says } from "./mention.ts";
 import { sectionCue } from "./section-cue.ts";
 import { followed, standsAfter, summedUp } from "./stands-after.ts";
 
@@ -34,6 +34,7 @@ function sentence(draft: Draft, from: number, to: number, carried: Where, sectio
   const { items, at } = draft;
   let here = carried;
   let style: "forward" | "back" | null = null;
+  let headed: SaidSense["form"];
   let pending: Mention[] = [];
   let loose: Mention[] = [];
   for (let n = from; n < to; n++) {
@@ -72,7 +73,16 @@ function sentence(draft: Draft, from: number, to: number, carried: Where, sectio
       const one = loose.at(-1);
       if (one) pending = loose.filter((other) => other === one);
     }
-    if (standsAfter(draft, n, to, cue, pending, style)) {
+    if (
+      standsAfter(
+        draft,
+        n,
+        to,
+        cue,
+        pending,
+        style === "back" && cue.form === headed && headed === "head" ? "named" : style,
+      )
+    ) {
       const part = lastPart(draft, pending, n, style === "forward");
       const all = summedUp(draft, n)
         ? [...loose, ...pending]
@@ -83,6 +93,7 @@ function sentence(draft: Draft, from: number, to: number, carried: Where, sectio
       style = "back";
     } else style ??= "forward";
     here = where;
+    headed = cue.form;
     sections[n] = here;
     pending = [];
     loose = [];

@@ -21,7 +21,7 @@ export function finishLengths(draft: Draft, sections: readonly Where[]): FinishL
   const found: (FinishLength & { readonly n: number; readonly stays: boolean })[] = [];
   for (const [n, item] of items.entries()) {
     if (item.mark !== "" || draft.at[n] !== undefined || draft.elsewhere.has(n)) continue;
-    const length = says(item, "length") ?? missing(items, n);
+    const length = lengthSaid(item) ?? missing(items, n);
     const written = /^(\d{1,3})(?:s|sec|secs)$/.exec(item.words);
     const seconds = written
       ? Number(written[1])
@@ -35,7 +35,13 @@ export function finishLengths(draft: Draft, sections: readonly Where[]): FinishL
     if (items[n + 1]?.mark === "colon" || waited(items, n)) continue;
     // "gone" of a flavour is no length of the finish.
     if (says(item, "gone") && length !== MISSING && takes(items, n)) continue;
-    if (!length?.alone && !lasts(items, n) && !aboutFinish(draft, n, sections)) continue;
+    if (
+      !length?.alone &&
+      !lasts(items, n) &&
+      !(seconds !== null && standsAlone(items, n)) &&
+      !aboutFinish(draft, n, sections)
+    )
+      continue;
     if (length && !length.alone && says(items[n + 1], "seconds")) continue;
     const stays = seconds === null && STAYS.test(item.words);
     // "stays hot" says how it is.
@@ -44,9 +50,20 @@ export function finishLengths(draft: Draft, sections: readonly Where[]): FinishL
     const strength =
       seconds !== null ? ofSeconds(seconds) : little ? 5 : graded(items, n, length?.strength ?? 5);
     const unsure = [n - 1, n - 2, n - 3, n + 1, n + 2].some((m) => says(items[m], "unsure") !== undefined);
-    const stance = length?.stance ?? "present";
+    const stance = stanceAt(draft, n, length?.stance);
     if (seconds !== null) found.length = 0;
-    found.push({ start: item.start, end: item.end, word: item.words, strength, unsure, stance, n, stays });
+    const turned = stance !== (length?.stance ?? "present");
+    const value = turned ? 10 - strength : strength;
+    found.push({
+      start: item.start,
+      end: item.end,
+      word: item.words,
+      strength: value,
+      unsure,
+      stance,
+      n,
+      stays,
+    });
   }
   // "stays a bitterness, but short": the word for the length holds.
   const sentence = sentences(items);
@@ -54,11 +71,24 @@ export function finishLengths(draft: Draft, sections: readonly Where[]): FinishL
   return found.filter(({ stays, n }) => !stays || !said.has(sentence[n]));
 }
 
+/** "the other had a longer finish": here it is shorter. */
+function stanceAt({ items, elsewhere }: Draft, n: number, stance: Stance | undefined): Stance {
+  if (stance === undefined) return "present";
+  const turned = [n - 1, n - 2, n - 3].some((m) => elsewhere.has(m) && !isStop(items[m]));
+  return turned && stance !== "absent" ? (stance === "more" ? "less" : "more") : stance;
+}
+
 /** Which sentence each item is in. */
 function sentences(items: readonly Item[]): readonly number[] {
   let sentence = 0;
   return items.map((item) => (isStop(item) ? ++sentence : sentence));
 }
+
+/** Of several, the one that needs no finish beside it. */
+const lengthSaid = (item: Item): SaidSense | undefined =>
+  (item.senses.find((sense) => sense.says === "length" && sense.alone && item.text === "") as
+    | SaidSense
+    | undefined) ?? says(item, "length");
 
 const MISSING: SaidSense = { says: "length", strength: 0, stance: "absent", alone: true };
 
@@ -92,6 +122,18 @@ function lasts(items: readonly Item[], n: number): boolean {
   return false;
 }
 
+/** "oily, 20 secs" */
+function standsAlone(items: readonly Item[], n: number): boolean {
+  let m = n - 1;
+  while (/^(?:\d+(?:\.\d)?|about|around|a|good)$/.test(items[m]?.words ?? "")) m--;
+  const after = items[n + 1];
+  return (
+    m < n - 1 &&
+    (items[m] === undefined || items[m]?.mark !== "") &&
+    (after === undefined || after.mark !== "")
+  );
+}
+
 /** "a long, warm, spicy finish" */
 function leadsToFinish({ items, at }: Draft, n: number): boolean {
   for (let m = n + 1; m < items.length && m < n + 9; m++) {
@@ -99,7 +141,14 @@ function leadsToFinish({ items, at }: Draft, n: number): boolean {
     if (item === undefined || isStop(item)) return false;
     const where = says(item, "where");
     if (where !== undefined) return where.where === "finish";
-    if (at[m] || item.mark === "comma" || says(item, "join") || says(item, "degree") || says(item, "liking"))
+    if (
+      at[m] ||
+      item.mark === "comma" ||
+      says(item, "join") ||
+      says(item, "degree") ||
+      says(item, "liking") ||
+      says(item, "unsure")
+    )
       continue;
     return false;
   }

@@ -44,6 +44,9 @@ export function inContext(draft: Draft, at: number): boolean {
     if (any(item, ["aside", "idiom", "break", "start"]) || (isPlain(item) && ++words > 1)) break;
   }
   const before = items[at - 1];
+  // "sharp as a December morning"
+  if (isFelt(items[at]) && items[at + 1]?.words === "as" && /^an?$/.test(items[at + 2]?.words ?? ""))
+    return true;
   if (
     before !== undefined &&
     isFelt(items[at]) &&

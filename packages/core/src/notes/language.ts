@@ -55,6 +55,8 @@ export interface Said {
   readonly liking?: 1 | -1;
   /** An aside on how it looks. */
   readonly look?: true;
+  /** Reaches over "it is", "there's": "don't think it's smoky". */
+  readonly over?: true;
   /** Takes back what was said of it before. */
   readonly retracts?: true;
   readonly stance?: "less" | "more" | "absent";
@@ -74,6 +76,8 @@ export interface Language {
   /** Attribute id, or ids with "+" between, to words with "|" between, each perhaps with "=strength". */
   readonly flavours: Readonly<Record<string, string>>;
   readonly phrases: readonly Said[];
+  /** Kinds of small words that a phrase names in angle brackets: "<when> <who> swallow", "<the?>" where it may be left out. */
+  readonly kinds: Readonly<Record<string, string>>;
   readonly leaning: Readonly<Record<string, number | null>>;
   readonly tails: string;
   readonly ownTails: string;

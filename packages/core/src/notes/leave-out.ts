@@ -26,6 +26,18 @@ export function leaveOut(draft: Draft): void {
       drop(draft, n, false);
     otherGlass(draft, n);
   }
+  for (const n of items.keys()) hasNot(draft, n);
+}
+
+/** "the last one was oaky, this one isn't": what the other has and this has not. */
+function hasNot({ items, at, mentions }: Draft, n: number): void {
+  if (says(items[n], "this") === undefined || says(items[n + 1], "not") === undefined) return;
+  const end = items[n + 2];
+  if (end !== undefined && end.mark === "") return;
+  const other = mentions.findLast((mention) => mention.at < n && mention.at > n - 12);
+  if (other === undefined || !other.dropped || !other.compared || at[n + 1] !== undefined) return;
+  other.dropped = false;
+  other.gone = true;
 }
 
 /** From an item to the end of what it speaks of. */
@@ -193,7 +205,10 @@ function otherGlass(draft: Draft, n: number): void {
   if (opens(draft, n) && !PAST.test(items[n + 1]?.words ?? "")) return;
   if (compared(draft, first)) {
     mark(draft, first);
-    drop(draft, n, false, true);
+    // "unlike the last glass, which was all smoke, this"
+    const clause = items[n + 1]?.mark === "comma" && /^(?:which|that|who)$/.test(items[n + 2]?.words ?? "");
+    if (clause) dropStory(draft, n + 2);
+    else drop(draft, n, false, true);
     return;
   }
   const near = at[first - 2];
@@ -211,8 +226,9 @@ function otherGlass(draft: Draft, n: number): void {
     if (one === undefined || isStop(one) || says(one, "this") || says(one, "break")) return;
     // "is the smoky one, ash and iodine"
     if (one.mark === "comma" && at[m + 1] === undefined) return;
-    elsewhere.add(m);
     const mention = at[m];
+    // "the other one had a longer finish": a length that is compared is turned round, see finish-length.ts
+    if (says(one, "length")?.stance === undefined) elsewhere.add(m);
     if (!mention) continue;
     // "the last one had more smoke": here there is less.
     if (mention.more || mention.less) [mention.more, mention.less] = [mention.less, mention.more];

@@ -11,7 +11,7 @@ export type Sense =
   | { readonly says: "heard"; readonly meant: string };
 
 export interface Phrase {
-  /** As the vocabulary has it. */
+  /** As the vocabulary has it: with its kinds of words named, where it has such. */
   readonly words: string;
   readonly senses: Sense[];
   /** The first sense of each kind. */
@@ -22,6 +22,8 @@ export type By = Partial<Record<Sense["says"], Sense>>;
 
 export interface Node {
   readonly next: Map<string, Node>;
+  /** What stands behind any word of a kind: the words of the kind, each to its end, and what comes then. */
+  readonly kinds: Map<string, { readonly words: Node; readonly rest: Node }>;
   phrase: Phrase | null;
 }
 
@@ -61,7 +63,7 @@ function slipsOf(words: ReadonlySet<string>, language: Language): Slips {
   };
 }
 
-const node = (): Node => ({ next: new Map(), phrase: null });
+const node = (): Node => ({ next: new Map(), kinds: new Map(), phrase: null });
 export const listed = (words: string): string[] =>
   words
     .replaceAll("\n", "")
@@ -69,7 +71,7 @@ export const listed = (words: string): string[] =>
     .filter((word) => word !== "");
 
 /** The phrases of an entry; "gone" and behind it "at once" is "gone at once". */
-const together = (words: string, behind: string | undefined): string[] =>
+const together = ({ words, behind }: Said): string[] =>
   behind === undefined
     ? listed(words)
     : listed(words).flatMap((word) => listed(behind).map((next) => `${word} ${next}`));
@@ -89,6 +91,7 @@ function plainly(language: Language): Built {
   const everyday = new Set<string>([...language.everyday.split(/\s+/), ...Object.keys(language.numbers)]);
   const known = new Set<string>(everyday);
   const flavourWords = new Set<string>();
+  const kinds = kindsOf(language, known);
   for (const [key, words] of Object.entries(language.flavours)) {
     const attributes = key.split("+");
     for (const entry of listed(words)) {
@@ -101,8 +104,10 @@ function plainly(language: Language): Built {
       if (!text.includes(" ")) flavourWords.add(text);
     }
   }
-  for (const { words, behind, ...sense } of language.phrases)
-    for (const text of together(words, behind)) add(root, known, text, sense);
+  for (const said of language.phrases) {
+    const { words: _, behind: __, ...sense } = said;
+    for (const text of together(said).flatMap(withAndWithout)) add(root, known, text, sense, kinds);
+  }
   for (const [text, meant] of Object.entries(language.heard))
     add(root, known, text, { says: "heard", meant });
   const slippery = new Set(listed(language.slips));
@@ -133,7 +138,7 @@ function plainly(language: Language): Built {
 
 /** The same with what a household taught: the plain one stays as it is. */
 function taught(plain: Built, learned: readonly LearnedWord[]): Lexicon {
-  const root: Node = { next: new Map(plain.root.next), phrase: null };
+  const root: Node = { ...plain.root, next: new Map(plain.root.next) };
   const known = new Set(plain.known);
   const shy = new Set(plain.shy);
   const leaning = new Map(plain.leaning);
@@ -175,7 +180,7 @@ function learn(root: Node, known: Set<string>, words: readonly string[], attribu
   for (const word of words) {
     known.add(word);
     const there = at.next.get(word);
-    const own: Node = { next: new Map(there?.next), phrase: there?.phrase ?? null };
+    const own: Node = { ...(there ?? node()), next: new Map(there?.next) };
     at.next.set(word, own);
     at = own;
   }
@@ -192,15 +197,45 @@ function learn(root: Node, known: Set<string>, words: readonly string[], attribu
   at.phrase = { words: words.join(" "), senses, by };
 }
 
-function add(root: Node, known: Set<string>, text: string, sense: Sense): void {
+/** "<it?>" may be left out. */
+function withAndWithout(phrase: string): string[] {
+  const open = /<(\w+)\?>/.exec(phrase);
+  if (open === null) return [phrase.replace(/ {2,}/g, " ").trim()];
+  return ["", `<${open[1]}>`].flatMap((part) => withAndWithout(phrase.replace(open[0], part)));
+}
+
+type Kinds = ReadonlyMap<string, Node>;
+
+function kindsOf(language: Language, known: Set<string>): Kinds {
+  const kinds = new Map<string, Node>();
+  for (const [kind, words] of Object.entries(language.kinds)) {
+    const root = node();
+    for (const text of listed(words)) add(root, known, text, { says: "glue" });
+    kinds.set(kind, root);
+  }
+  return kinds;
+}
+
+function add(root: Node, known: Set<string>, text: string, sense: Sense, kinds?: Kinds): void {
   let at = root;
   for (const word of text.split(" ")) {
-    known.add(word);
-    let next = at.next.get(word);
-    if (next === undefined) at.next.set(word, (next = node()));
-    at = next;
+    const words = word.startsWith("<") ? kinds?.get(word.slice(1, -1)) : undefined;
+    at = words === undefined ? after(at, word) : afterKind(at, word, words);
+    if (words === undefined) known.add(word);
   }
   at.phrase ??= { words: text, senses: [], by: {} };
   at.phrase.senses.push(sense);
   at.phrase.by[sense.says] ??= sense;
+}
+
+function after(at: Node, word: string): Node {
+  let next = at.next.get(word);
+  if (next === undefined) at.next.set(word, (next = node()));
+  return next;
+}
+
+function afterKind(at: Node, kind: string, words: Node): Node {
+  let edge = at.kinds.get(kind);
+  if (edge === undefined) at.kinds.set(kind, (edge = { words, rest: node() }));
+  return edge.rest;
 }

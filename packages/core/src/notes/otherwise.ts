@@ -105,7 +105,8 @@ export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boo
   // "hung up to dry"
   if (item.text === "dry" && items[at - 1]?.words === "to") return true;
   // "put out the light"
-  if (item.text === "light" && items[at - 1]?.words === "the" && (items[at + 1]?.mark ?? "end") !== "")
+  const after = items[at + 1];
+  if (item.text === "light" && items[at - 1]?.words === "the" && (after?.mark !== "" || says(after, "link")))
     return true;
   // "as it warms in the hand"
   if (

@@ -1,5 +1,7 @@
+import { cutWords } from "./cut-words.ts";
+import { findItems } from "./find-items.ts";
 import type { Language, Said } from "./language.ts";
-import { listed } from "./lexicon.ts";
+import { buildLexicon, listed } from "./lexicon.ts";
 import { phraseOf } from "./learn-from.ts";
 
 /** What a note cannot be read without: denials, comparisons, parts of the tasting, the little words between, and "hint of". */
@@ -37,8 +39,12 @@ export function saysHow(phrase: string, language: Language): boolean {
     Object.values(language.flavours).some((words) => listed(words).includes(folded)) ||
     language.phrases.some(({ says, words }) => says === "liking" && listed(words).includes(folded));
   if (named) return false;
-  return language.phrases.some(
-    ({ says, of, words }) =>
-      (FRAME.has(says) || (says === "degree" && of === true)) && listed(words).includes(folded),
+  const [item, more] = findItems(cutWords(folded), buildLexicon(language));
+  return (
+    more === undefined &&
+    (item?.senses.some(
+      (said) => FRAME.has(said.says as Said["says"]) || (said.says === "degree" && said.of === true),
+    ) ??
+      false)
   );
 }

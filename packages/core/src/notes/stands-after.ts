@@ -1,13 +1,13 @@
 import { type Draft, type Mention, type SaidSense, says } from "./mention.ts";
 
-/** Whether a cue is of what stands before it. */
+/** Whether a cue is of what stands before it; style: how the sentence has done it so far, "named" where by the same kind of cue. */
 export function standsAfter(
   draft: Draft,
   n: number,
   to: number,
   cue: SaidSense,
   pending: readonly Mention[],
-  style: "forward" | "back" | null,
+  style: "forward" | "back" | "named" | null,
 ): boolean {
   const last = pending.at(-1);
   if (last === undefined || cue.form === "verb" || cue.form === "heading" || cue.form === "bare")
@@ -43,7 +43,7 @@ export function standsAfter(
   if (cue.form === "after" && says(next, "start") && next?.mark === "" && draft.at[n + 1] === undefined)
     return false;
   // "nail varnish palate light": what follows a bare name of a part is of it.
-  if (cue.form === "head" && draft.at[n + 1] !== undefined) return false;
+  if (cue.form === "head" && draft.at[n + 1] !== undefined && style !== "named") return false;
   return cue.form === "after" || (!says(draft.items[n + 1], "link") && draft.items[n + 1]?.mark !== "colon");
 }
 

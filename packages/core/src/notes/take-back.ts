@@ -1,3 +1,4 @@
+import { answers } from "./deny.ts";
 import { type Draft, isStop, type Mention, says } from "./mention.ts";
 
 /** Corrections that stand apart: "plum, wait, cherry", not "must wait". */
@@ -10,7 +11,7 @@ export function takeBack(draft: Draft): void {
   const { items } = draft;
   for (const [n, item] of items.entries()) {
     if (item.mark !== "" || says(item, "correct") === undefined) continue;
-    if (says(item, "not") && !puts(draft, n)) continue;
+    if (answers(draft, n) || (says(item, "not") && !puts(draft, n))) continue;
     if (ALONE.test(item.words) && !draft.at[n - 1] && items[n - 1]?.mark === "") continue;
     const wrong = last(draft, n);
     const right = next(draft, n);
