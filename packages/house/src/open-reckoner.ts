@@ -8,6 +8,7 @@ import {
   oakHandlers,
   reckonHandlers,
   searchHandlers,
+  sharingHandlers,
   trialHandlers,
 } from "./services/index.ts";
 
@@ -19,6 +20,7 @@ export function openReckoner(): Door {
   const app = createApp(null, {
     ...reckonHandlers,
     ...fillHandlers,
+    ...sharingHandlers,
     ...searchHandlers,
     ...countsHandlers,
     ...noteHandlers,

@@ -41,7 +41,9 @@ import { recipeAdd, recipeRevise } from "./recipe/add.ts";
 import { recipeCheck } from "./recipe/check.ts";
 import { recipeExport } from "./recipe/export.ts";
 import { recipeList } from "./recipe/list.ts";
+import { recipeOpen } from "./recipe/open.ts";
 import { recipePreview } from "./recipe/preview.ts";
+import { recipeShare } from "./recipe/share.ts";
 import { recipeHistory, recipeShow } from "./recipe/show.ts";
 import { convert } from "./reckon/convert.ts";
 import { density } from "./reckon/density.ts";
@@ -122,6 +124,8 @@ export const commands: readonly Command[] = [
   recipePreview,
   recipeCheck,
   recipeExport,
+  recipeShare,
+  recipeOpen,
   recipeAdd,
   recipeRevise,
   batchList,

@@ -28,6 +28,8 @@ export const addresses: Readonly<Record<RouteName | StreamName, readonly [method
   reckonTemperature: ["POST", "/api/reckon/temperature"],
   fillRecipe: ["POST", "/api/fill"],
   checkRecipe: ["POST", "/api/recipes/check"],
+  shareRecipe: ["POST", "/api/recipes/share"],
+  openRecipe: ["POST", "/api/recipes/open"],
   exportRecipe: ["POST", "/api/households/:household/recipes/:recipe/file"],
   search: ["POST", "/api/search"],
   searchTradeOff: ["POST", "/api/search/trade-off"],

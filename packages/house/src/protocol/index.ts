@@ -192,6 +192,8 @@ export {
   RecipeExport,
   RecipeFile,
 } from "./recipe-file.ts";
+export { RECIPE_LINK_LIMITS, RECIPE_LINK_PATH, readRecipeLink, writeRecipeLink } from "./recipe-link.ts";
+export { Opened, OpenDraft, OWN_ADDRESS, ShareDraft, Shared, SharedAs } from "./share.ts";
 export { searchSchema } from "./search-schema.ts";
 export {
   SEARCH_LIMITS,

@@ -56,6 +56,7 @@ import {
   Watched,
 } from "./joining.ts";
 import { AtGlass, GlassOpened, LiveMessage } from "./live.ts";
+import { OpenDraft, Opened, ShareDraft, Shared } from "./share.ts";
 import { RestAnswer, RestDraft } from "./rest.ts";
 import { TrialPlan, TrialPlanDraft } from "./trial.ts";
 import { ReadDraft, ReadResult } from "./note.ts";
@@ -297,6 +298,14 @@ export const routes = {
       answer: RecipeCheck,
     },
   ),
+  shareRecipe: route("POST", "/api/recipes/share", "A recipe file as a link, a page, text or a picture.", {
+    body: ShareDraft,
+    answer: Shared,
+  }),
+  openRecipe: route("POST", "/api/recipes/open", "A link, a page or a file read as the recipe in it.", {
+    body: OpenDraft,
+    answer: Opened,
+  }),
   search: route("POST", "/api/search", "The closest recipes for a problem, proven or with the proven gap.", {
     body: SearchProblem,
     query: SearchQuery,

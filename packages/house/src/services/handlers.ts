@@ -26,6 +26,7 @@ import { sheetWordHandlers, wordHandlers } from "./words/index.ts";
 import { previewHandlers, recipeHandlers } from "./recipes/index.ts";
 import { reckonHandlers } from "./reckon/index.ts";
 import { searchHandlers, shelfSearchHandlers } from "./search/index.ts";
+import { sharingHandlers } from "./sharing/index.ts";
 import { trialHandlers } from "./trials/index.ts";
 import { trailHandlers } from "./trail/index.ts";
 
@@ -40,6 +41,7 @@ export const allHandlers: Handlers = {
   ...sheetWordHandlers,
   ...fillHandlers,
   ...exportRecipeHandlers,
+  ...sharingHandlers,
   ...searchHandlers,
   ...countsHandlers,
   ...oakHandlers,

@@ -35,5 +35,6 @@ export { reckonHandlers } from "./reckon/index.ts";
 export { HouseRefusal } from "./refuse.ts";
 export type { HouseRow, HouseTableName, HouseTables, Row, TableName, Tables } from "./rows.ts";
 export { fillHandlers } from "./filling/index.ts";
+export { sharingHandlers } from "./sharing/index.ts";
 export { answerHere, searchHandlers } from "./search/index.ts";
 export type { Question, QuestionKind, Questions, Searching, Watch } from "./searching.ts";

@@ -1,0 +1,1 @@
+export { sharingHandlers } from "./handlers.ts";
