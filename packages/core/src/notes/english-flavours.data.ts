@@ -47,7 +47,7 @@ dragonfruit|jackfruit|durian|tropical|tropical fruit|exotic fruit|fruit punch|fr
 tinned fruit cocktail|tinned pineapple|pina colada|soursop|rambutan|mangosteen|tamarillo|tutti frutti|banana custard|
 banana ester|banana sweet|banana toffee|banana cream|candied pineapple|charentais|passionfruit curd|tropical sweet|
 exotic|tinned fruit|fruity gum|custard apple|cashew fruit|banoffee`,
-  "fruit.stone": `cherry cola|cherry coke|peach|peaches and cream|white peach|peach melba|peach ring|
+  "fruit.stone": `stone fruity|cherry cola|cherry coke|peach|peaches and cream|white peach|peach melba|peach ring|
 peach cobbler filling|tinned peach|canned peach|apricot|plum|damson|greengage|mirabelle|victoria plum|sloe|nectarine|
 cherry|black cherry|maraschino cherry|maraschino|cherries|morello|morello cherry|sour cherry|tart cherry|red cherry|
 cherry cough drop|cherry cough syrup|glace cherry|candied cherry|cocktail cherry|kirsch|cherry brandy|
@@ -102,7 +102,7 @@ petunia|begonia|camellia|azalea|rhododendron|chrysanthemum|dahlia|orchid|lotus|p
 linden|lime flower|lime tree|meadowsweet|cow parsley|clover flower|whin|yellow broom|heathland|pear blossom|
 plum blossom|perfumery|bath salts|bath bomb|bubble bath|dusting powder|powder puff|powdery floral|flower stall|
 immortelle`,
-  "plant.green": `stable hay|farm|farmyard|farm yard|barn|barnyard|silage|hay barn|grass|cut grass|mown grass|
+  "plant.green": `rhubarb|stable hay|farm|farmyard|farm yard|barn|barnyard|silage|hay barn|grass|cut grass|mown grass|
 freshly mown grass|freshly cut grass|fresh cut grass|new mown grass|green grass|dried grass|dry grass|lawn|
 lawn clippings|grass clipping|hay|haystack|hay loft|hayloft|hay bale|straw|meadow|meadow hay|cut leaves|leaf|
 green leaf|bracken|fern|nettle|green bean|runner bean|pea|garden pea|pea pod|pea shoot|snap pea|asparagus|cucumber|
@@ -310,7 +310,7 @@ hot asphalt|hot tarmac|roof felt|roofing felt|bitumen|pine tar|birch tar|tar bar
 steam locomotive|exhaust fumes|forge|blacksmith|blacksmith's forge|hot horseshoe|coal cellar|burning coal|stub end|
 fag end|fag butt|smokily|smouldering ember|lapsang tea|souchong|tarry tea|burning oak|burning pine|burning log|
 burning rope|log burning|fire burning|burn wood|burn the wood|burning the wood`,
-  "smoke.medicinal": `sea fog|sea mist|fog off the sea|salt fog|haar|iodine|antiseptic|disinfectant|phenol|phenolic|
+  "smoke.medicinal": `dried fish|fish dried|sea fog|sea mist|fog off the sea|salt fog|haar|iodine|antiseptic|disinfectant|phenol|phenolic|
 carbolic|carbolic soap|medicinal|medicine|medicine cabinet|medicine chest|medical|hospital|hospital ward|
 hospital corridor|hospital bandage|doctor's surgery|doctor's office|dentist|dentist's chair|dentist's office|
 dental surgery|pharmacy|chemist shop|first aid kit|first aid box|first aid|plaster|sticking plaster|bandage|gauze|

@@ -330,6 +330,16 @@ export const PHRASES: readonly Said[] = [
   { says: "length", strength: 2, words: `<ends> <fast> <with>` },
   {
     says: "length",
+    strength: 2,
+    alone: true,
+    words: `<hardly> <closing>|not much happening|nothing much happening|not a lot happening`,
+  },
+  {
+    says: "idiom",
+    words: `<stays> in the background|<stays> under control|<stays> in check|<stays> hidden|<stays> quiet|<stays> put|<stays> shy|<stays> polite|<stays> away|<stays> well back|<stays> with it|stuck with it|swallowed my pride|hard to swallow`,
+  },
+  {
+    says: "length",
     strength: 8,
     words: `<ends> <slowly> <with>|what lingers <be>|what stays <be>|what remains <be>`,
   },
@@ -344,7 +354,7 @@ export const PHRASES: readonly Said[] = [
     says: "length",
     strength: 8,
     alone: true,
-    words: `goes|runs|stays|stayed|lingers|lingered|lasts|lasted|hangs around|hangs about|hangs on|hung around|sticks around|goes on|went on|carries on|keeps going|keeps on|remains|persists|clings on|echoes|echoed|hums on|rings on|still there|still going|still here|tasting it|taste it|still tasting it|with me|with you`,
+    words: `goes|runs|stays|stayed|lingers|lingered|lasts|lasted|hangs around|hangs about|hangs on|hung around|sticks around|goes on|went on|carries on|keeps going|keeps on|remains|persists|clings on|echoes|echoed|hums on|rings on|still there|still be there|still going|still here|tasting it|taste it|still tasting it|with me|with you`,
     behind: `for ages|for an age|for ever|forever|for days|for hours|for minutes|for weeks|for a week|for yonks|for donkey's years|for a long time|for a long while|for the longest time|for a good long while|all evening|all night|all day|all the way home|all through|until morning|till morning|until tomorrow|till tomorrow|until the morning|until the cows come home|till the cows come home|until christmas|half the night|half the evening|and stays|and lingers|and lasts|and on|and on and on|long after|ages after|minutes after|minutes later|hours later|an hour later|ten minutes later|five minutes later|a minute later|half an hour later|yet|even now|the whole way home|the whole evening|the whole night|the whole of|the whole length of|as long as|longer than|like a guest|like an in law|like a bad|like a good|like a song|like a bell|like an echo|like a church bell|like a sermon|like a vicar's|like nobody's business|like mad`,
   },
   {

@@ -27,6 +27,24 @@ export function findSections(draft: Draft, given: Where): readonly Where[] {
   return sections;
 }
 
+/** "hay (nose), honey (palate)", "Hay, nose." */
+const bracketed = ({ items, at }: Draft, n: number): boolean =>
+  says(items[n], "where")?.form === "head" &&
+  items[n - 1]?.mark === "comma" &&
+  at[n - 2] !== undefined &&
+  (items[n + 1]?.mark ?? "stop") !== "";
+
+/** "oily mouthfeel", "hot nose": the part that a flavour's own words name. */
+function named({ items, lexicon }: Draft, { at }: Mention): Where | undefined {
+  const words = items[at]?.words.split(" ") ?? [];
+  if (words.length < 2) return undefined;
+  for (const word of words) {
+    const where = lexicon.root.next.get(word)?.phrase?.by.where as SaidSense | undefined;
+    if (where?.form === "head") return where.where;
+  }
+  return undefined;
+}
+
 const headsOnly = ({ items, at }: Draft, from: number, to: number): boolean =>
   items.slice(from, to).every((_, n) => at[from + n] === undefined) && to - from < 4;
 
@@ -43,8 +61,15 @@ function sentence(draft: Draft, from: number, to: number, carried: Where, sectio
     const mention = at[n];
     if (mention) {
       if (mention.at !== n) continue;
+      const own = named(draft, mention);
+      // "leaves dry the mouth" is the finish's still.
+      if (own !== undefined && !(own === "palate" && here === "finish")) {
+        here = own;
+        style ??= "forward";
+        pending = [];
+      }
       mention.where = here;
-      pending.push(mention);
+      if (own === undefined) pending.push(mention);
       continue;
     }
     if (item.mark === "comma" || (says(item, "break") && !item.words.startsWith("than "))) {
@@ -73,6 +98,10 @@ function sentence(draft: Draft, from: number, to: number, carried: Where, sectio
       const one = loose.at(-1);
       if (one) pending = loose.filter((other) => other === one);
     }
+    // "a sweet one, all in all"
+    if (where === "whole" && pending.length === 0 && !followed(draft, n, to)) pending = loose;
+    if (style !== "forward" && pending.length === 0 && bracketed(draft, n))
+      [pending, loose] = [loose.slice(-1), loose.slice(0, -1)];
     if (
       standsAfter(
         draft,

@@ -170,6 +170,15 @@ function saysIt(items: readonly Item[], n: number): boolean {
   return /^(?:it|it's|its|it is)$/.test(items[m]?.words ?? "");
 }
 
+/** "oak, drying, very long": a length by itself behind flavours. */
+function endsList({ items, at }: Draft, n: number): boolean {
+  if (!/^(?:short|long|brief|lengthy)$/.test(items[n]?.words ?? "")) return false;
+  let m = n - 1;
+  while (says(items[m], "degree") || says(items[m], "amplify")) m--;
+  if (items[m]?.mark === "comma" || says(items[m], "join")) m--;
+  return at[m] !== undefined;
+}
+
 /** No flavour from here to the end of the sentence. */
 function bare({ items, at }: Draft, n: number): boolean {
   for (let m = n + 1; m < items.length && m < n + 6; m++) {
@@ -199,7 +208,10 @@ function aboutFinish(draft: Draft, n: number, sections: readonly Where[]): boole
   const { items, at } = draft;
   if (leadsToFinish(draft, n)) return true;
   const length = says(items[n], "length");
-  if (length?.form === "beside") return beside(draft, n);
+  if (length?.form === "beside") {
+    const joined = says(items[n - 1], "join") !== undefined || items[n - 1]?.mark === "comma";
+    return beside(draft, n) || (sections[n] === "finish" && joined && (items[n + 1]?.mark ?? "stop") !== "");
+  }
   const next = items[n + 1];
   if (next !== undefined && next.mark === "" && (at[n + 1] || says(next, "idiom"))) {
     if (!length || sections[n] !== "finish") return false;
@@ -209,6 +221,8 @@ function aboutFinish(draft: Draft, n: number, sections: readonly Where[]): boole
   const marked = (item: Item | undefined): boolean => item === undefined || item.mark !== "";
   if (marked(before) && marked(after) && length && (isStop(before) || isStop(after))) return true;
   if (length && saysIt(items, n)) return true;
+  // "oak very drying very long"
+  if (length && isStop(after) && endsList(draft, n)) return true;
   // "Thankfully brief."
   if (length && isStop(after) && isStop(items[n - 2]) && before?.mark === "" && !at[n - 1]) return true;
   // "Tails off rather sharply."

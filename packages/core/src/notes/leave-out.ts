@@ -224,6 +224,8 @@ function otherGlass(draft: Draft, n: number): void {
   for (let m = n + 1; m < items.length && m < n + 20; m++) {
     const one = items[m];
     if (one === undefined || isStop(one) || says(one, "this") || says(one, "break")) return;
+    // "the last one was nothing but um there's lemon"
+    if (m > n + 2 && /^(?:there's|theres|i get|i find|i'm getting|im getting)$/.test(one.words)) return;
     // "is the smoky one, ash and iodine"
     if (one.mark === "comma" && at[m + 1] === undefined) return;
     const mention = at[m];

@@ -2,7 +2,7 @@ import type { Item } from "./find-items.ts";
 import { type Draft, isPlain, type SaidSense, says } from "./mention.ts";
 
 const LEADS =
-  /^(?:on|in|at|to|into|upon|by|towards?|for|across|over|inside|around|round|through|throughout|during)\b/;
+  /^(?:on|in|at|to|into|upon|by|towards?|for|from|off|aff|across|over|inside|around|round|through|throughout|during)\b/;
 
 /** What leads to a part's name: "on my first proper" sip, "than the" nose; undefined where nothing does. */
 function lead(items: readonly Item[], n: number): Item | undefined {
