@@ -16,6 +16,8 @@ const LONG = process.env["PARTSPROOF_LONG"] === "1";
 /** As long as the issue asks of `npm test`, and of `npm run long`. */
 const WITHOUT_NETWORK_MS = LONG ? 300_000 : 20_000;
 const RESTARTS = 3;
+/** Eight sheets over plain HTTP always; over HTTPS, where the same is written once more, three in `npm test` and eight in `npm run long`. */
+const OVER_HTTPS = LONG ? GUESTS : GUESTS.slice(0, 3);
 
 /** A guest's sheet of one of the two flights, on the guest's phone. */
 interface Seated {
@@ -26,8 +28,8 @@ interface Seated {
 }
 
 /**
- * One house, two flights, eight guests: each has a sheet of the one at a plain-HTTP address and a sheet of the other
- * over HTTPS.
+ * One house, two flights, eight guests: each has a sheet of the one at a plain-HTTP address, and eight, or three in the
+ * short run, a sheet of the other over HTTPS.
  */
 describe("a table of eight phones on a network of its own", () => {
   let table: Table;
@@ -46,7 +48,9 @@ describe("a table of eight phones on a network of its own", () => {
 
   beforeAll(async () => {
     table = await startTable();
-    console.log(`LONG table | ${GUESTS.length} phones, HTTP and HTTPS | ${table.says}`);
+    console.log(
+      `LONG table | ${GUESTS.length} phones, ${OVER_HTTPS.length} of them over HTTPS too | ${table.says}`,
+    );
     host = await table.device("host", { width: 1280, height: 800 });
   }, 240_000);
   afterAll(async () => {
@@ -174,7 +178,9 @@ describe("a table of eight phones on a network of its own", () => {
     nothingWrong();
   });
 
-  it("the same eight join a second flight over HTTPS, in a secure context", { timeout: ACT_MS }, async () => {
+  it(`${OVER_HTTPS.length} of the eight join a second flight over HTTPS, in a secure context`, {
+    timeout: ACT_MS,
+  }, async () => {
     const at = { household };
     const vessels = (await table.api("listVessels", { at })).items;
     const set = await table.api("addFlight", {
@@ -188,7 +194,7 @@ describe("a table of eight phones on a network of its own", () => {
         pourer: "Pell",
         pourMl: 10,
         tasterIds: [],
-        seats: GUESTS.length,
+        seats: OVER_HTTPS.length,
       },
     });
     secureFlight = set.flight.id;
@@ -212,9 +218,11 @@ describe("a table of eight phones on a network of its own", () => {
       body: { role: "taster" },
     });
     const way = `${table.secure}/join#${opened.link}`;
-    const joined = phones.map(async (phone, i) =>
-      join(await phone.context().newPage(), GUESTS[i] ?? "", way),
-    );
+    const joined = OVER_HTTPS.map(async (name, i) => {
+      const phone = phones[i];
+      if (phone === undefined) throw new Error(`a phone of ${name} is needed`);
+      return join(await phone.context().newPage(), name, way);
+    });
     secure.push(...(await Promise.all(joined)));
     for (const phone of secure) expect(await phone.evaluate(() => globalThis.isSecureContext)).toBe(true);
     await look(secure[1] ?? host, "a guest’s sheet over HTTPS");
@@ -232,9 +240,9 @@ describe("a table of eight phones on a network of its own", () => {
     for (const [id, token] of poured) await table.api("markPoured", { at: { household, flight: id }, token });
     for (const [i, who] of GUESTS.entries()) {
       const [plain, other] = [phones[i], secure[i]];
-      if (plain === undefined || other === undefined) throw new Error("two sheets a guest are needed");
+      if (plain === undefined) throw new Error("a sheet a guest is needed");
       seated.push({ who, page: plain, flight, words: new Map() });
-      seated.push({ who, page: other, flight: secureFlight, words: new Map() });
+      if (other !== undefined) seated.push({ who, page: other, flight: secureFlight, words: new Map() });
     }
     const codes = new Map<Seated, readonly string[]>();
     for (const one of seated) {
@@ -385,7 +393,7 @@ describe("a table of eight phones on a network of its own", () => {
     nothingWrong();
   });
 
-  it("after the reveal every word of all sixteen sheets is there, and was written once", {
+  it("after the reveal every word of every sheet is there, and was written once", {
     timeout: ACT_MS,
   }, async () => {
     const at = { household, flight: secureFlight };
