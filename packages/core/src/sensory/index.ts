@@ -79,3 +79,4 @@ export {
 } from "./mixed-profile.ts";
 export { type SaidSheet, type WordGap, type WordGaps, wordGaps } from "./word-gaps.ts";
 export { type ConfidenceFound, confidenceFound, type SureGuess } from "./confidence-found.ts";
+export { placesTogether, type SheetPlace } from "./places-together.ts";

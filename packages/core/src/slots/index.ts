@@ -13,3 +13,5 @@ export type { FilledSlots, FillResult } from "./fill-slots.ts";
 export type { Off } from "./filling.ts";
 export type { SlotChoice } from "./slot-choice.ts";
 export type { Wanted } from "./wanted.ts";
+export { loosestRules } from "./loosest-rules.ts";
+export type { LooseProblem, LooseRules, LooseSlot } from "./loosest-rules.ts";

@@ -8,6 +8,7 @@ export {
   trialsForPower,
   trialsNeeded,
 } from "./critical-count.ts";
+export { poissonBinomialTail } from "./poisson-binomial-tail.ts";
 export { chiSquareUpperTail } from "./chi-square-upper-tail.ts";
 export { type CountLaw, countLaw } from "./count-law.ts";
 export { displacementLaw } from "./displacement-law.ts";
