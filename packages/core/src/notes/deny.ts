@@ -1,5 +1,5 @@
 import { backward, forward } from "./attach.ts";
-import { type Draft, isStop, says } from "./mention.ts";
+import { type Draft, isStop, type Mention, says } from "./mention.ts";
 
 /** Whether a phrase closes its part of the sentence, but for "now", "though" and the like. */
 export const ends = ({ items }: Draft, n: number): boolean => {
@@ -31,9 +31,18 @@ function becomes({ items, at }: Draft, n: number): boolean {
   return !AWAY.test(next.words);
 }
 
+/** "Bitter? No.", but not "Plum? No. Cherry." */
+const asked = ({ items, at }: Draft, n: number): boolean =>
+  items[n - 1]?.mark === "ask" &&
+  at[n - 2] !== undefined &&
+  isStop(items[n + 1]) &&
+  (at[n + 2] === undefined || items[(at[n + 2]?.last ?? n) + 1]?.mark === "ask");
+
 /** "Oak, yes. Smoke, no." */
 export const answers = ({ items, at }: Draft, n: number): boolean =>
-  items[n]?.words === "no" &&
+  items[n]?.words === "no" && (asked({ items, at } as Draft, n) || said(items, at, n));
+
+const said = (items: Draft["items"], at: Draft["at"], n: number): boolean =>
   at[n - 2] !== undefined &&
   items[n - 1]?.mark === "comma" &&
   isStop(items[n + 1]) &&
@@ -97,6 +106,19 @@ export function applyNot(draft: Draft, n: number): void {
     mention.denied = true;
 }
 
+/** "plum or maybe not plum, more like mint": within one sentence, and said to be something else. */
+function replaced(items: Draft["items"], { last }: Mention, { at }: Mention): boolean {
+  const between = items.slice(last + 1, at);
+  return (
+    between.length > 0 &&
+    between.length < 7 &&
+    !between.some((item) => isStop(item)) &&
+    between.some(({ words }) =>
+      /^(?:more|more like|more of|it's|its|rather|actually|but|just|maybe)$/.test(words),
+    )
+  );
+}
+
 /** "not toothpaste, garden mint" denies no mint; nor does "warming rather than fiery". */
 export function notButs({ items, mentions }: Draft): void {
   for (const [n, mention] of mentions.entries()) {
@@ -112,6 +134,12 @@ export function notButs({ items, mentions }: Draft): void {
       mention.dropped = true;
     const next = mentions[n + 1];
     if (!mention.denied || next === undefined || next.not || next.gone) continue;
+    if (before?.word === next.word && !items.slice(before.last, next.at).some((item) => isStop(item)))
+      mention.dropped = true;
+    if (before?.word === mention.word && !before.not && replaced(items, mention, next)) {
+      before.dropped = true;
+      mention.dropped = true;
+    }
     const stops = items.slice(mention.last, next.at).filter((item) => isStop(item)).length;
     if (stops === 0 && next.attributes.some((id) => mention.attributes.includes(id))) mention.dropped = true;
   }

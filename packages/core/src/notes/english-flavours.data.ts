@@ -374,7 +374,7 @@ baccy|baccy pouch|baccy tin|snuffbox|chaw|hookah|shisha|unlit cigarette|fresh ci
 gents club|antiquarian book|bookbinding|book binding|book spine|book pages|old pages|yellowed pages|yellowing pages|
 musty pages|hymn book|hymnal|prayer book|old bible|old atlas|old letter|love letters|newsprint|paper bags|dry paper|
 old magazine|old comics|dry leaf|dried leaf|cured leaf|leaf tobacco|sweaty leather|tabac`,
-  "savoury.sulphur": `rubbery|book of matches|matches|spent rocket|struck match|spent match|match head|matchhead|
+  "savoury.sulphur": `tires|rubbery|book of matches|matches|spent rocket|struck match|spent match|match head|matchhead|
 matchbox|lit match|burnt match|blown out match|sulphur|sulfur|sulphurous|sulfurous|sulphuric|sulfuric|rubber|
 rubber band|rubber tyre|burnt rubber|burning rubber|bicycle tyre|bike tyre|tyre|inner tube|wellington boot|welly boot|
 hot water bottle rubber|cabbage|boiled cabbage|cooked cabbage|brussels sprout|sprout|sauerkraut|broccoli|boiled egg|
@@ -490,7 +490,7 @@ mouth filling=7|mouthfilling=7|fills the mouth=7|buttery texture|buttery mouthfe
 meagre=2|skinny=2|diluted=2|dilute=2|watered down=2|hefty=7.5|substantial=7|body|lacks body=0|no body=0|
 lacking body=0|without body=0|lacks weight=0|med body=5|med bodied=5|med weight=5|weedy=2|feeble body=2|weak body=2|
 little body=2|not much body=2|coats like=7|really coats=7|coats well=7`,
-  "feel.burn": `strip paint|kick|warm|warmth|warming|warmly|warms|warm glow|glow|glowing|kentucky hug|hug|hot|heat|
+  "feel.burn": `nip|strip paint|kick|warm|warmth|warming|warmly|warms|warm glow|glow|glowing|kentucky hug|hug|hot|heat|
 burning=7.5|burn|burns=7|burned my mouth=7.5|fiery=8|scorching=8|searing=8|scalding=8|blazing=8|numbing|numb|
 anaesthetic|anesthetic|tingle|tingling|tingles|tingliness|fizz|fizziness|fizzes|effervescent|effervescence|sparkling|
 sparkly|spritzy|prickle on the tongue|prickles the tongue|peppery burn|stinging|sting|stings|bite|bites|biting=7|

@@ -111,7 +111,10 @@ function longestAt(
   const found = walk(tokens, forms, at, lexicon.root, most, 0);
   if (most < 1 || (found !== null && (found.count > 1 || isFlavour(found.phrase)))) return found;
   const token = tokens[at];
-  if (token === undefined || token.mark !== "" || lexicon.everyday.has(token.text)) return found;
+  if (token === undefined || token.mark !== "") return found;
+  const apart = most > 1 ? cutInTwo(tokens, at, lexicon) : null;
+  if (apart !== null) return apart;
+  if (lexicon.everyday.has(token.text)) return found;
   const made = derived(token.text, lexicon);
   const phrase = made && lexicon.root.next.get(made.base)?.phrase;
   if (!made || !phrase || (found !== null && !made.more)) return found;
@@ -120,6 +123,20 @@ function longestAt(
   const senses = [...(found?.phrase.senses ?? []), ...flavours];
   const by: By = { ...found?.phrase.by, ...(flavours[0] ? { flavour: flavours[0] } : {}) };
   return { phrase: { words: phrase.words, senses, by }, count: 1, more: made.more };
+}
+
+/** "butter scotch", "car a mel": a flavour's word that dictation cut into two or three. */
+function cutInTwo(tokens: readonly Token[], at: number, lexicon: Lexicon): Match | null {
+  let word = tokens[at]?.text ?? "";
+  for (let count = 2; count <= 3; count++) {
+    const next = tokens[at + count - 1];
+    if (next === undefined || next.mark !== "" || next.text === "") return null;
+    word += next.text;
+    const form = singulars(word, lexicon).find((one) => one.length > 6 && lexicon.flavourWords.has(one));
+    const phrase = form === undefined ? null : lexicon.root.next.get(form)?.phrase;
+    if (phrase) return { phrase, count, more: false };
+  }
+  return null;
 }
 
 function walk(

@@ -2,7 +2,7 @@ import { type Item, isFlavour } from "./find-items.ts";
 import { findSlip, maySlip } from "./find-slip.ts";
 import { inContext, inList, inPlainContext, isFelt, placed } from "./flavour-context.ts";
 import type { Lexicon, Sense } from "./lexicon.ts";
-import { type Draft, isPlain, type Mention } from "./mention.ts";
+import { type Draft, isPlain, type Mention, says } from "./mention.ts";
 import {
   describes,
   gradesBefore,
@@ -26,7 +26,7 @@ export function findMentions(items: readonly Item[], lexicon: Lexicon): Draft {
     if (draft.at[at] !== undefined) continue;
     const flavours = flavoursAt(draft, at);
     if (flavours === null || isName(items, at, lexicon) || isPerson(items, at, lexicon)) continue;
-    if (ofThing(items, at, lexicon) || ofWood(draft, at)) continue;
+    if (ofThing(items, at, lexicon) || ofWood(draft, at) || whereItLay(draft, at)) continue;
     const last = tailEnd(draft, at, flavours.attributes);
     const own = last > at && lexicon.ownTails.has(items[last]?.words ?? "") ? ["grain.bake"] : [];
     const mention: Mention = {
@@ -61,6 +61,16 @@ export function findMentions(items: readonly Item[], lexicon: Lexicon): Draft {
     for (let inside = at; inside <= last; inside++) draft.at[inside] = mention;
   }
   return draft;
+}
+
+const LAY = /^(?:on|under|beside|behind|near|across|over|past|through|below|outside)(?: the| a)?$/;
+
+/** "pears on newspaper": a common word for where the flavour before it lay. */
+function whereItLay({ items, at: mentions, lexicon }: Draft, at: number): boolean {
+  if (!lexicon.shy.has(items[at]?.words ?? "")) return false;
+  let n = at - 1;
+  while (/^(?:the|a|an|my|her|his|old|cold|wet|hot)$/.test(items[n]?.words ?? "")) n--;
+  return LAY.test(items[n]?.words ?? "") && mentions[n - 1] !== undefined;
 }
 
 const DRINK = /^(?:wine|rum|sherry|bourbon|port|madeira|cognac|brandy|beer)$/;
@@ -98,7 +108,7 @@ function flavoursAt(draft: Draft, at: number): Found | null {
   for (const sense of item.senses)
     if (sense.says === "heard" && (heardHere(draft, at) || putRightNext(draft, at, sense.meant)))
       return meant(sense.meant, lexicon);
-  if (isPlain(item) && maySlip(item.words, lexicon) && inContext(draft, at)) {
+  if (isPlain(item) && maySlip(item.words, lexicon) && (inContext(draft, at) || besideSlip(draft, at))) {
     const slip = findSlip(item.words, lexicon);
     if (slip !== null) return meant(slip, lexicon);
   }
@@ -109,7 +119,21 @@ function flavoursAt(draft: Draft, at: number): Found | null {
 function heardHere(draft: Draft, at: number): boolean {
   const words = draft.items[at]?.words ?? "";
   if (draft.lexicon.everyday.has(words)) return inList(draft, at);
-  return inPlainContext(draft, at) || (words.includes(" ") && inContext(draft, at));
+  if (inPlainContext(draft, at) || (words.includes(" ") && inContext(draft, at))) return true;
+  // "it's hunny"
+  return says(draft.items[at - 1], "start") !== undefined || besideSlip(draft, at);
+}
+
+/** "choclate and coffe": two slips in one list are flavours both. */
+function besideSlip({ items, lexicon }: Draft, at: number): boolean {
+  return [-1, 1].some((step) => {
+    let n = at + step;
+    if (items[n]?.mark !== "comma" && !says(items[n], "join")) return false;
+    while (items[n]?.mark === "comma" || says(items[n], "join") || says(items[n], "degree")) n += step;
+    const item = items[n];
+    if (item === undefined || item.mark !== "") return false;
+    return item.by.heard !== undefined || (isPlain(item) && findSlip(item.words, lexicon) !== null);
+  });
 }
 
 /** "clothes, no, cloves" */

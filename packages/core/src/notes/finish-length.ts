@@ -45,7 +45,13 @@ export function finishLengths(draft: Draft, sections: readonly Where[]): FinishL
     if (length && !length.alone && says(items[n + 1], "seconds")) continue;
     const stays = seconds === null && STAYS.test(item.words);
     // "stays hot" says how it is.
-    if (stays && draft.at[n + 1] !== undefined && items[n]?.words.split(" ").length === 1) continue;
+    if (
+      stays &&
+      !item.words.endsWith("ing") &&
+      draft.at[n + 1] !== undefined &&
+      items[n]?.words.split(" ").length === 1
+    )
+      continue;
     const little = stays && STAYS_A_LITTLE.test(items[n + 1]?.words ?? "");
     const strength =
       seconds !== null ? ofSeconds(seconds) : little ? 5 : graded(items, n, length?.strength ?? 5);

@@ -102,7 +102,10 @@ function dropBefore({ items, at }: Draft, from: number): void {
   // "reminds me of a cake in the oven" is what it is like.
   for (let n = from - 1; n >= 0 && !isStop(items[n]); n--)
     if (says(items[n], "memory") || items[n]?.words === "like") return;
-  for (let n = from - 1; n >= 0 && n > from - 12; n--) {
+  // "leather, according to Mark"
+  const start =
+    items[from]?.words === "according to" && items[from - 1]?.mark === "comma" ? from - 2 : from - 1;
+  for (let n = start; n >= 0 && n > from - 12; n--) {
     const item = items[n];
     if (item === undefined || item.mark !== "" || says(item, "break") || says(item, "where")) return;
     const mention = at[n];

@@ -73,7 +73,11 @@ export function sectionCue({ items, at }: Draft, n: number): SaidSense | undefin
     return said && begins ? cue : undefined;
   }
   // "we stayed late" is no finish.
-  if (cue?.form === "stays" && at[n + 1]?.attributes.some((id) => /^(?:feel|taste|whole)/.test(id)))
+  if (
+    cue?.form === "stays" &&
+    !/ing$|ent$/.test(items[n]?.words ?? "") &&
+    at[n + 1]?.attributes.some((id) => /^(?:feel|taste|whole)/.test(id))
+  )
     return undefined;
   if (cue?.form === "stays") return /^(?:we|he|she|they|i|you)$/.test(before?.words ?? "") ? undefined : cue;
   // "knows" for "nose", where nobody knows.

@@ -12,11 +12,17 @@ export function takeBack(draft: Draft): void {
   for (const [n, item] of items.entries()) {
     if (item.mark !== "" || says(item, "correct") === undefined) continue;
     if (answers(draft, n) || (says(item, "not") && !puts(draft, n))) continue;
-    if (ALONE.test(item.words) && !draft.at[n - 1] && items[n - 1]?.mark === "") continue;
+    if (
+      ALONE.test(item.words) &&
+      !draft.at[n - 1] &&
+      items[n - 1]?.mark === "" &&
+      !says(items[n - 1], "glue")
+    )
+      continue;
     const wrong = last(draft, n);
     const right = next(draft, n);
     if (wrong === undefined || right === undefined) continue;
-    wrong.dropped = true;
+    for (const one of sameBefore(draft, wrong)) one.dropped = true;
     // "no, not plum, cherry" names the wrong one again.
     if (
       right.word === wrong.word &&
@@ -33,12 +39,28 @@ export function takeBack(draft: Draft): void {
   }
 }
 
+/** "plum, plum": the same word right before it too. */
+function sameBefore({ mentions }: Draft, wrong: Mention): readonly Mention[] {
+  let from = mentions.indexOf(wrong);
+  const to = from;
+  while (
+    from > 0 &&
+    mentions[from - 1]?.word === wrong.word &&
+    (mentions[from]?.at ?? 0) - (mentions[from - 1]?.last ?? 0) < 3
+  )
+    from--;
+  return mentions.slice(from, to + 1);
+}
+
 /** Whether a bare "no" puts right rather than denies: a mark behind it, or the same kind of thing on both sides. */
 function puts(draft: Draft, n: number): boolean {
   const { items, at } = draft;
   const after = items[n + 1];
   if (after?.mark === "comma") return true;
   const [left, right] = [at[n - 1], at[n + 1]];
+  // "no mint it's mint"
+  const again = right && draft.mentions[draft.mentions.indexOf(right) + 1];
+  if (left !== undefined && again?.word === right?.word && right !== undefined && !again?.not) return true;
   return (
     left !== undefined &&
     right !== undefined &&
