@@ -10,11 +10,11 @@ const DIGITS = [0, -1, -2, -3, -4, -5, -6] as const;
  */
 export function roundBound(out: number, kept: number): number | null {
   for (const digits of DIGITS)
-    for (const of of [5, 1]) {
-      const step = of * 10 ** digits;
+    for (const times of [5, 1]) {
+      const step = times * 10 ** digits;
       // Whole steps counted, then divided by a whole number where it is a fraction: 0.3 is 3 / 10, not 3 × 0.1.
       const steps = Math.floor(out / step + 1e-9) + 1;
-      const bound = digits < 0 ? (steps * of) / 10 ** -digits : steps * step;
+      const bound = digits < 0 ? (steps * times) / 10 ** -digits : steps * step;
       if (bound > out && bound <= kept) return bound === 0 ? 0 : bound;
     }
   return null;
