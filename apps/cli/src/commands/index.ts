@@ -40,9 +40,14 @@ import { profileFlight, profileRecipe, profileWhiskey } from "./profile/profiles
 import { recipeAdd, recipeRevise } from "./recipe/add.ts";
 import { recipeCheck } from "./recipe/check.ts";
 import { recipeExport } from "./recipe/export.ts";
+import { recipeFill } from "./recipe/fill.ts";
 import { recipeList } from "./recipe/list.ts";
+import { loosen, recipeLoosen } from "./recipe/loosen.ts";
 import { recipeOpen } from "./recipe/open.ts";
 import { recipePreview } from "./recipe/preview.ts";
+import { recipeResult, recipeResults, recipeTakeInResult } from "./recipe/results.ts";
+import { recipeRule } from "./recipe/rule.ts";
+import { recipeTakeIn } from "./recipe/take-in.ts";
 import { recipeShare } from "./recipe/share.ts";
 import { recipeHistory, recipeShow } from "./recipe/show.ts";
 import { convert } from "./reckon/convert.ts";
@@ -76,6 +81,7 @@ export const commands: readonly Command[] = [
   mix,
   reduce,
   fill,
+  loosen,
   lift,
   weigh,
   weighOut,
@@ -123,6 +129,13 @@ export const commands: readonly Command[] = [
   recipeHistory,
   recipePreview,
   recipeCheck,
+  recipeTakeIn,
+  recipeRule,
+  recipeFill,
+  recipeLoosen,
+  recipeResult,
+  recipeTakeInResult,
+  recipeResults,
   recipeExport,
   recipeShare,
   recipeOpen,

@@ -3,7 +3,8 @@ import { abv } from "./figures.ts";
 
 type Filling = NonNullable<RecipeFillAnswer["best"]>;
 
-const told = (value: number | string): string => (typeof value === "number" ? String(value) : value);
+const told = (value: number | string): string =>
+  typeof value === "number" ? String(Math.round(value * 100) / 100) : value;
 
 function slotLines({
   slot,

@@ -7,17 +7,32 @@ import { day, g, ml, plural, stated } from "./figures.ts";
 /** Labels of whiskeys and batches by id. */
 export type Labels = ReadonlyMap<string, string>;
 
-const slotId = ({ of }: RecipeVersion["slots"][number]): string =>
-  of.kind === "whiskey" ? of.whiskeyId : of.batchId;
+type Slot = RecipeVersion["slots"][number];
+
+/** What a slot stands for, by name; an open one by its rule, or by the name it had elsewhere. */
+function slotName({ of, rule }: Slot, labels: Labels): string {
+  if (of.kind === "open")
+    return of.named === null ? (rule ?? "anything") : `${of.named.name}, which is not here`;
+  const id = of.kind === "whiskey" ? of.whiskeyId : of.batchId;
+  return labels.get(id) ?? id;
+}
+
+/** Beside what stands in it: the rule for any other, and why. */
+function slotLine(slot: Slot, labels: Labels): string {
+  const { of, rule, reason } = slot;
+  const open = of.kind === "open" && of.named === null;
+  return [
+    `${slot.parts} of ${slotName(slot, labels)}`,
+    ...(rule === undefined || open ? [] : [`or: ${rule}`]),
+    ...(reason === undefined ? [] : [`because: ${reason}`]),
+  ].join("; ");
+}
 
 const partsOf = ({ slots }: RecipeVersion): string => slots.map(({ parts }) => parts).join(":");
 
 const versionFacts = (version: RecipeVersion, labels: Labels): readonly Fact[] => [
   ["Version", `${version.number}, of ${day(version.createdAt)}`],
-  [
-    "Parts",
-    version.slots.map((slot) => `${slot.parts} of ${labels.get(slotId(slot)) ?? slotId(slot)}`).join("\n"),
-  ],
+  ["Parts", version.slots.map((slot) => slotLine(slot, labels)).join("\n")],
   ["Water", version.waterTo === null ? "none" : `to ${stated(version.waterTo)}`],
   ["Rest", version.restDays === null ? "none asked" : plural(version.restDays, "day")],
   ["Oak", version.oak === "" ? null : version.oak],
@@ -33,7 +48,7 @@ export const printRecipes = (recipes: readonly Recipe[], labels: Labels): string
       { head: "Parts", cell: ({ latest }) => partsOf(latest) },
       {
         head: "Of",
-        cell: ({ latest }) => latest.slots.map((s) => labels.get(slotId(s)) ?? slotId(s)).join(", "),
+        cell: ({ latest }) => latest.slots.map((slot) => slotName(slot, labels)).join(", "),
       },
       { head: "Id", cell: ({ id }) => id },
     ],

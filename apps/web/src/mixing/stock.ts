@@ -15,11 +15,13 @@ export interface Stock {
 export type Stocks = ReadonlyMap<string, Stock>;
 
 export function slotKey(of: Slot["of"]): string {
+  if (of.kind === "open") return "open";
   return of.kind === "whiskey" ? `whiskey:${of.whiskeyId}` : `batch:${of.batchId}`;
 }
 
-/** The inverse of `slotKey`. */
+/** The inverse of `slotKey`; of an open slot, without the name that it had elsewhere. */
 export function slotOfKey(key: string): Slot["of"] {
+  if (key === "open") return { kind: "open", named: null };
   const [kind, id = ""] = key.split(":", 2);
   return kind === "batch" ? { kind: "batch", batchId: id } : { kind: "whiskey", whiskeyId: id };
 }

@@ -11,6 +11,7 @@ import { screens as flights } from "./flights/screens.ts";
 import { screens as front } from "./front/screens.ts";
 import { screens as household } from "./household/screens.ts";
 import { screens as join } from "./join/screens.ts";
+import { screens as passing } from "./passing/screens.ts";
 import { screens as pour } from "./pour/screens.ts";
 import { screens as reckon } from "./reckon/screens.ts";
 import { screens as recipes } from "./recipes/screens.ts";
@@ -32,6 +33,7 @@ const table = [
   ...counts,
   ...shelf,
   ...closest,
+  ...passing,
   ...recipes,
   ...weigh,
   ...batches,

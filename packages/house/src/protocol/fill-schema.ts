@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { RecipeFillAnswer, RecipeFillDraft, FillShelf } from "./fill.ts";
+import { LoosenAnswer, LoosenDraft } from "./loosen.ts";
 import { RECIPE_FILE_TYPE, RecipeFile } from "./recipe-file.ts";
 
 const of = (schema: z.ZodType, io: "input" | "output"): object => {
@@ -21,7 +22,12 @@ export const fillSchema = (): object => ({
   $schema,
   title: "Parts & Proof: a recipe filled from a shelf",
   description:
-    "What POST /api/fill reads; `fill --shelf` reads $defs.shelf and `fill --recipe` a recipe file; all answer $defs.answer.",
+    "What POST /api/fill reads; `fill --shelf` reads $defs.shelf and `fill --recipe` a recipe file; all answer $defs.answer. POST /api/loosen reads $defs.loosen and answers $defs.loosened.",
   ...of(RecipeFillDraft, "input"),
-  $defs: { shelf: of(FillShelf, "input"), answer: of(RecipeFillAnswer, "output") },
+  $defs: {
+    shelf: of(FillShelf, "input"),
+    answer: of(RecipeFillAnswer, "output"),
+    loosen: of(LoosenDraft, "input"),
+    loosened: of(LoosenAnswer, "output"),
+  },
 });

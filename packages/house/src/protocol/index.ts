@@ -189,11 +189,24 @@ export {
   RECIPE_FILE_TYPE,
   RECIPE_FILE_FORMAT,
   RecipeCheck,
+  NamedWhiskey,
   RecipeExport,
   RecipeFile,
+  Sha256,
 } from "./recipe-file.ts";
 export { RECIPE_LINK_LIMITS, RECIPE_LINK_PATH, readRecipeLink, writeRecipeLink } from "./recipe-link.ts";
 export { Opened, OpenDraft, OWN_ADDRESS, ShareDraft, Shared, SharedAs } from "./share.ts";
+export { LoosenAnswer, LoosenAsked, LoosenDraft, ShelfLoosenAnswer } from "./loosen.ts";
+export {
+  type PlacesFound,
+  RecipeResults,
+  RecipeTakeInPreview,
+  ResultMade,
+  ResultPreview,
+  ShelfFillAnswer,
+} from "./passing.ts";
+export { RESULT_FILE_FORMAT, RESULT_FILE_TYPE, ResultFile } from "./result-file.ts";
+export { resultFileSchema } from "./result-schema.ts";
 export { searchSchema } from "./search-schema.ts";
 export {
   SEARCH_LIMITS,

@@ -12,7 +12,7 @@ const Years = z.number().min(0).max(200);
 const Intensities = z.record(z.string().min(1).max(120), z.number().min(0).max(10));
 
 /** A rule in its readable form: docs/slots.md. */
-const RuleText = z
+export const RuleText = z
   .string()
   .min(1)
   .max(RULE_LIMITS.characters)
@@ -28,7 +28,7 @@ const RuleText = z
   });
 
 /** The whiskey of a slot as the recipe's maker had it. What is left out is not known. */
-const NamedWhiskey = z.looseObject({
+export const NamedWhiskey = z.looseObject({
   maker: ShortText.optional(),
   name: ShortText,
   release: OptionalText.optional(),
@@ -37,15 +37,38 @@ const NamedWhiskey = z.looseObject({
   profile: Intensities.optional(),
 });
 
+/** What a slot that is a blend itself was made of: the lines of its own recipe. */
+const BlendInSlot = z.looseObject({
+  name: ShortText.optional(),
+  slots: z
+    .array(
+      z.looseObject({
+        parts: z.int().min(1).max(99),
+        whiskey: NamedWhiskey.optional(),
+        rule: RuleText.optional(),
+        reason: LongText.optional(),
+      }),
+    )
+    .min(1)
+    .max(RULE_LIMITS.slots),
+  waterTo: Percent.optional(),
+});
+
 const FileSlot = z
   .looseObject({
     parts: z.int().min(1).max(99),
     whiskey: NamedWhiskey.optional(),
+    /** Where `whiskey` is a blend made before: what of. */
+    blend: BlendInSlot.optional(),
     rule: RuleText.optional(),
     /** Why it stands here, in words. */
     reason: LongText.optional(),
   })
   .refine(({ whiskey, rule }) => (whiskey ?? rule) !== undefined, { error: "a whiskey, a rule or both" });
+
+export const Sha256 = z.string().regex(/^[0-9a-f]{64}$/u);
+/** A recipe that another came from: its name and, where there is a file, the hash of it. */
+export const RecipeOrigin = z.looseObject({ name: ShortText, sha256: Sha256.optional() });
 
 /**
  * A recipe that others can fill from their own shelf: docs/recipe-file.md. Fields that are not known here are kept as they are.
@@ -67,18 +90,7 @@ export const RecipeFile = z
     oak: z.string().max(400).optional(),
     note: LongText.optional(),
     /** Recipes it came from, the nearest first: a name and, where there is a file, its hash. */
-    lineage: z
-      .array(
-        z.looseObject({
-          name: ShortText,
-          sha256: z
-            .string()
-            .regex(/^[0-9a-f]{64}$/u)
-            .optional(),
-        }),
-      )
-      .max(50)
-      .optional(),
+    lineage: z.array(RecipeOrigin).max(50).optional(),
     /** What blind tastings found of it, in words and counts. Nobody is named. */
     findings: z
       .looseObject({
@@ -105,15 +117,18 @@ export const RecipeFile = z
     }
   });
 export type RecipeFile = z.infer<typeof RecipeFile>;
+export type NamedWhiskey = z.infer<typeof NamedWhiskey>;
 
 /** What goes out with a recipe of the house; nothing personal unless it is asked for. */
 export const RecipeExport = z.strictObject({
-  /** By slot of the recipe; null where only its whiskey stands for it. */
+  /** By slot of the recipe, in place of its own rules; null where only its whiskey stands for it. */
   rules: z.array(RuleText.nullable()).max(RULE_LIMITS.slots).optional(),
   reasons: z.array(LongText.nullable()).max(RULE_LIMITS.slots).optional(),
   credits: z.array(ShortText).max(50).optional(),
   /** The recipe's own note. */
   withNote: z.boolean().default(false),
+  /** How many blind flights and sheets it stood in, and what they say together. Nobody is named. */
+  withFindings: z.boolean().default(false),
 });
 
 export const RecipeCheck = z.object({

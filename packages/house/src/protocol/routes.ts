@@ -87,6 +87,20 @@ import { PurchasesAnswer, RulePricesAnswer, SearchAnswer, TradeOffAnswer } from 
 import { PurchasesDraft, TradeOffQuery } from "./search-asked.ts";
 import { RecipeFillAnswer, RecipeFillDraft } from "./fill.ts";
 import { RecipeCheck, RecipeExport, RecipeFile } from "./recipe-file.ts";
+import { LoosenAnswer, LoosenAsked, LoosenDraft, ShelfLoosenAnswer } from "./loosen.ts";
+import {
+  RecipeResults,
+  RecipeTakeInDraft,
+  RecipeTakeInPreview,
+  RecipeTakeInPreviewDraft,
+  ResultDraft,
+  ResultMade,
+  ResultPreview,
+  ResultPreviewDraft,
+  ResultTakeInDraft,
+  ShelfFillAnswer,
+  ShelfFillDraft,
+} from "./passing.ts";
 import { SearchProblem, SearchQuery } from "./search.ts";
 import {
   EvaporatedDraft,
@@ -306,6 +320,12 @@ export const routes = {
     body: OpenDraft,
     answer: Opened,
   }),
+  loosenRules: route(
+    "POST",
+    "/api/loosen",
+    "For each slot of a recipe file the loosest rule that keeps the result near, tried on a shelf.",
+    { body: LoosenDraft, answer: LoosenAnswer },
+  ),
   search: route("POST", "/api/search", "The closest recipes for a problem, proven or with the proven gap.", {
     body: SearchProblem,
     query: SearchQuery,
@@ -559,6 +579,53 @@ export const routes = {
       answer: RecipeFile,
     },
   ),
+  previewTakeIn: route(
+    "POST",
+    `${H}/recipe-files/preview`,
+    "What a recipe file would add to the household; nothing is kept.",
+    { body: RecipeTakeInPreviewDraft, answer: RecipeTakeInPreview },
+  ),
+  takeInRecipe: route("POST", `${H}/recipe-files`, "Take in a recipe file that was looked at.", {
+    body: RecipeTakeInDraft,
+    answer: Recipe,
+    status: 201,
+  }),
+  fillFromShelf: route(
+    "POST",
+    `${H}/recipes/:recipe/filling`,
+    "A recipe filled from the household's shelf: who can stand where and why others cannot, and the closest filling.",
+    { body: ShelfFillDraft, answer: ShelfFillAnswer },
+  ),
+  loosenFromShelf: route(
+    "POST",
+    `${H}/recipes/:recipe/rules`,
+    "For each slot the loosest rule that keeps the result near, as far as the household's whiskeys tell.",
+    { body: LoosenAsked, answer: ShelfLoosenAnswer },
+  ),
+  makeResult: route(
+    "POST",
+    `${H}/recipes/:recipe/result`,
+    "What came of a recipe that was passed on, as a document to send back.",
+    { body: ResultDraft, answer: ResultMade },
+  ),
+  getRecipeResults: route(
+    "GET",
+    `${H}/recipes/:recipe/results`,
+    "What kitchens found of a recipe, this one and those that sent a result, each and together.",
+    { answer: RecipeResults },
+  ),
+  previewResult: route("POST", `${H}/results/preview`, "A result that was sent back, looked at; nothing is kept.", {
+    body: ResultPreviewDraft,
+    answer: ResultPreview,
+  }),
+  takeInResult: route("POST", `${H}/results`, "Take in a result that was looked at.", {
+    body: ResultTakeInDraft,
+    answer: RecipeResults,
+    status: 201,
+  }),
+  removeResult: route("DELETE", `${H}/recipes/:recipe/results/:result`, "Take a result out again.", {
+    answer: RecipeResults,
+  }),
   addRecipeVersion: route("POST", `${H}/recipes/:recipe/versions`, "A new version of its parts.", {
     body: RecipeVersionDraft,
     answer: Recipe,

@@ -5,7 +5,7 @@ import { demoHandlers } from "./demo/load-demo.ts";
 import { evidenceHandlers } from "./evidence/index.ts";
 import { exportHandlers, restoreHandlers } from "./archive/index.ts";
 import { countsHandlers } from "./counts/index.ts";
-import { exportRecipeHandlers, fillHandlers } from "./filling/index.ts";
+import { fillHandlers } from "./filling/index.ts";
 import { findingHandlers, recordHandlers, revealHandlers } from "./findings/index.ts";
 import {
   closingHandlers,
@@ -21,6 +21,13 @@ import { followHandlers, joinHandlers, openJoiningHandlers, watchHandlers } from
 import { learningHandlers } from "./learning/index.ts";
 import { noteHandlers, noteHereHandlers } from "./notes/index.ts";
 import { oakHandlers } from "./oak/index.ts";
+import {
+  exportRecipeHandlers,
+  fillShelfHandlers,
+  resultHandlers,
+  resultMadeHandlers,
+  takeInHandlers,
+} from "./passing/index.ts";
 import { profileHandlers } from "./profiles/index.ts";
 import { sheetWordHandlers, wordHandlers } from "./words/index.ts";
 import { previewHandlers, recipeHandlers } from "./recipes/index.ts";
@@ -41,6 +48,10 @@ export const allHandlers: Handlers = {
   ...sheetWordHandlers,
   ...fillHandlers,
   ...exportRecipeHandlers,
+  ...takeInHandlers,
+  ...fillShelfHandlers,
+  ...resultMadeHandlers,
+  ...resultHandlers,
   ...sharingHandlers,
   ...searchHandlers,
   ...countsHandlers,

@@ -51,6 +51,17 @@ const attempts: Partial<Record<RouteName | StreamName, Attempt>> = {
   addRecipe: { body: (ids) => ({ name: "R", slots: [slot(ids)] }) },
   getRecipe: {},
   exportRecipe: { body: () => ({}) },
+  previewTakeIn: { body: () => ({ recipe: passedOn }) },
+  takeInRecipe: { body: () => ({ recipe: passedOn, sha256: "0".repeat(64) }) },
+  fillFromShelf: { body: () => ({}) },
+  loosenFromShelf: { body: () => ({ within: 1 }) },
+  makeResult: { body: () => ({}) },
+  getRecipeResults: {},
+  previewResult: { body: () => ({ result: sentBack }) },
+  takeInResult: {
+    body: (ids) => ({ result: sentBack, sha256: SENT_BACK, recipeId: ids["recipe"] }),
+  },
+  removeResult: {},
   editRecipe: { body: () => ({ version: 1, name: "Taken" }) },
   addRecipeVersion: { body: (ids) => ({ version: 1, slots: [slot(ids)] }) },
   listRecipeVersions: {},
@@ -114,6 +125,23 @@ const attempts: Partial<Record<RouteName | StreamName, Attempt>> = {
   getLeague: {},
 };
 
+/** A recipe file and a result as another house sends them. */
+const passedOn = {
+  format: "parts-and-proof/recipe",
+  version: 1,
+  name: "Passed on",
+  slots: [{ parts: 1, rule: "anything" }],
+};
+const sentBack = {
+  format: "parts-and-proof/result",
+  version: 1,
+  recipe: { name: "Passed on", sha256: "0".repeat(64) },
+  slots: [],
+  flights: [],
+};
+/** Of its canonical form (RFC 8785). */
+const SENT_BACK = "a252d3e463e8294f04516070c9ac424eea9fa8e3afcc1fdfd98d959f11e86a29";
+
 const slot = (ids: Ids) => ({ parts: 1, of: { kind: "whiskey", whiskeyId: ids["whiskey"] } });
 
 /** A household with one of everything, and the ids of all of it. */
@@ -161,6 +189,7 @@ async function oneOfEverything(house: TemporaryHouse): Promise<{ ids: Ids; token
       vessel,
       taster,
       recipe: recipe.id,
+      result: recipe.id,
       batch: batch.id,
       flight: flight.id,
       sheet: taken?.sheet.id ?? "",

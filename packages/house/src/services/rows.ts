@@ -93,6 +93,18 @@ export interface RecipeVersionRow extends Row {
   readonly body: Omit<RecipeVersion, "number" | "createdAt">;
 }
 
+/** A recipe file that came in or went out, or a result that was sent back: what was passed on of a recipe, and which way. */
+export interface PassedFileRow extends Row {
+  readonly recipeId: string;
+  /** The recipe's version that it came in as, or went out of; of a result, the latest when it came. */
+  readonly number: number;
+  readonly way: "in" | "out" | "back";
+  /** Of the canonical form, in hexadecimal. */
+  readonly sha256: string;
+  /** The canonical form; null of what went out, which can be written again. As text, so that ids of other houses stay what they are. */
+  readonly text: string | null;
+}
+
 export interface BatchRow extends Row {
   readonly name: string;
   readonly recipeId: string;
@@ -289,6 +301,7 @@ export interface Tables {
   readonly transfer: TransferRow;
   readonly recipe: RecipeRow;
   readonly recipeVersion: RecipeVersionRow;
+  readonly passedFile: PassedFileRow;
   readonly batch: BatchRow;
   readonly flight: FlightRow;
   readonly flightKey: FlightKeyRow;

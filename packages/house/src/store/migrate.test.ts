@@ -62,6 +62,9 @@ const after: Readonly<
   "0005_strengths": { tables: ["taughtWord"], fields: {} },
 };
 
+/** Tables by the version that made them: rows of an older one have none. */
+const madeBy: Partial<Record<string, string>> = { passedFile: "0009_passing_on" };
+
 /** The statements of fixtures/<version>.sql, which wrote rows when that version was the newest. */
 const rowsOf = (version: string): readonly string[] =>
   readFileSync(new URL(`fixtures/${version}.sql`, import.meta.url), "utf8")
@@ -136,7 +139,8 @@ eachDatabase((database) => {
           const { tables = [], fields = {} } = after[version] ?? {};
           for (const table of tableNames) {
             const [row] = await store.transaction((records) => records.list(table, rows[table].householdId));
-            const kept = tables.includes(table) ? undefined : { ...rows[table], ...fields[table] };
+            const none = tables.includes(table) || version < (madeBy[table] ?? "");
+            const kept = none ? undefined : { ...rows[table], ...fields[table] };
             expect(row, table).toStrictEqual(kept);
           }
           const ofHouse = oneOfEachOfHouse(1);
@@ -173,7 +177,7 @@ eachDatabase((database) => {
         migrate(db, database, { ...migrations, "9999_from_the_future": async () => undefined }),
       );
       await expect(openDatabase(place.place)).rejects.toThrow(
-        /store requires tables of version 0006_words or older, got 9999_from_the_future: a newer version/,
+        `store requires tables of version ${versions.at(-1)} or older, got 9999_from_the_future: a newer version`,
       );
     });
 

@@ -58,6 +58,7 @@ export const tables: { readonly [N in TableName]: Fields<N> } = {
   },
   recipe: { name: "text", targetWhiskeyId: "id", latestNumber: "integer" },
   recipeVersion: { recipeId: "id", number: "integer", body: "json" },
+  passedFile: { recipeId: "id", number: "integer", way: "text", sha256: "text", text: "text" },
   vessel: {
     kind: "text",
     label: "text",

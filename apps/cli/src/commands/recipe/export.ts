@@ -17,17 +17,19 @@ export const recipeExport = householdCommand({
     ),
     credit: many(readText("credit"), "<name>", "who is to be named"),
     "with-note": yes("the recipe's own note too"),
+    "with-findings": yes("counts of its blind flights, here and of kitchens that sent a result"),
   },
   places: { rules: "rule", credits: "credit" },
   example: 'recipe export "Two to one" --to two-to-one.json --rule "50 % or stronger"',
   run: async ({ args, flags }, here) => {
     const { id, name } = await findRecipe(here, args.recipe, ["recipe"]);
     const at = { household: here.household.id, recipe: id };
-    const { rule, credit, "with-note": withNote } = flags;
+    const { rule, credit, "with-note": withNote, "with-findings": withFindings } = flags;
     const body = {
       ...(rule.length === 0 ? {} : { rules: rule.map((text) => (text === "-" ? null : text)) }),
       ...(credit.length === 0 ? {} : { credits: [...credit] }),
       withNote,
+      withFindings,
     };
     const file = await here.client("exportRecipe", { at, body });
     if (flags.to === "-") return { json: file, text: () => printJson(file) };

@@ -44,7 +44,9 @@ export function Outcome({ name, body, cellar }: OutcomeProps) {
         <p className="soft">
           {reckoned.why === "no parts"
             ? "All parts are zero: nothing to mix."
-            : "Choose what each part stands for, and what they come to shows here."}
+            : body.slots.some(({ of }) => of.kind === "open")
+              ? "A line is open: fill it from your shelf, and what it comes to shows here."
+              : "Choose what each part stands for, and what they come to shows here."}
         </p>
       )}
       {reckoned.ok && (

@@ -2,12 +2,12 @@ import { parseStrength } from "@partsproof/core/quantity";
 import { useDeferredValue } from "react";
 import { abvDigits, printAge, printMoney } from "../../figures/index.ts";
 import type { Cellar } from "../../cellar/index.ts";
-import { printGive, reckonRecipe, slotOfKey } from "../../mixing/index.ts";
+import { printGive, reckonRecipe } from "../../mixing/index.ts";
 import { useHousehold } from "../../session/index.ts";
 import { Outcome } from "./outcome.tsx";
 import { printRatio } from "./lowest-terms.ts";
 import { RecipeFields } from "./recipe-fields.tsx";
-import type { ReadBody, TypedRecipe } from "./recipe-typed.ts";
+import { asSlot, type ReadBody, type TypedRecipe } from "./recipe-typed.ts";
 
 export interface RecipeEditorProps {
   readonly typed: TypedRecipe;
@@ -37,7 +37,7 @@ export function RecipeEditor({ typed, onChange, cellar }: RecipeEditorProps) {
 function bodyShown(typed: TypedRecipe): Pick<ReadBody, "slots" | "waterTo"> {
   const water = parseStrength(typed.water);
   return {
-    slots: typed.slots.map(({ parts, key }) => ({ parts, of: slotOfKey(key) })),
+    slots: typed.slots.map(asSlot),
     waterTo: water.ok ? water.value : null,
   };
 }

@@ -173,6 +173,13 @@ function Slot({ slot, index, cellar, onChange, onDrop }: SlotProps) {
         options={
           <>
             <option value="">Choose a whiskey or a batch</option>
+            {slot.open !== undefined && (
+              <option value="open">
+                {slot.open.named === null
+                  ? `Open: ${slot.more?.rule ?? "anything"}`
+                  : `Open: ${slot.open.named.name}, which is not here`}
+              </option>
+            )}
             {kinds.map((kind) => (
               <optgroup key={kind} label={kind}>
                 {cellar.whiskeys

@@ -9,6 +9,10 @@ export interface TypedSlot {
   readonly parts: number;
   /** As `slotKey`; "" where nothing is chosen yet. */
   readonly key: string;
+  /** What else the line says: its rule, the reason for it, where it came from. It goes with the line, and its rule with another whiskey too. */
+  readonly more?: Pick<Slot, "rule" | "reason" | "from">;
+  /** Of an open slot: the whiskey that another house named. */
+  readonly open?: Extract<Slot["of"], { kind: "open" }>;
 }
 
 /** A recipe as it is typed. */
@@ -21,6 +25,8 @@ export interface TypedRecipe {
   readonly rest: string;
   readonly oak: string;
   readonly note: string;
+  /** Recipes it came from. */
+  readonly lineage?: NonNullable<RecipeVersion["lineage"]>;
 }
 
 export const BLANK: TypedRecipe = {
@@ -42,11 +48,18 @@ export function asTyped(recipe: Recipe): TypedRecipe {
 
 function bodyAsTyped(body: RecipeVersion): Omit<TypedRecipe, "name" | "target"> {
   return {
-    slots: body.slots.map((slot, i) => ({ id: i + 1, parts: slot.parts, key: slotKey(slot.of) })),
+    slots: body.slots.map(({ parts, of, ...more }, i) => ({
+      id: i + 1,
+      parts,
+      key: slotKey(of),
+      more,
+      ...(of.kind === "open" ? { open: of } : {}),
+    })),
     water: body.waterTo === null ? "" : statedAsTyped(body.waterTo),
     rest: body.restDays === null ? "" : String(body.restDays),
     oak: body.oak,
     note: body.note,
+    ...(body.lineage === undefined ? {} : { lineage: body.lineage }),
   };
 }
 
@@ -56,6 +69,7 @@ export interface ReadBody {
   readonly restDays: number | null;
   readonly oak: string;
   readonly note: string;
+  readonly lineage?: NonNullable<RecipeVersion["lineage"]>;
 }
 
 /** Reads the parts of a recipe; what cannot be read comes back as issues with the paths the house would use. */
@@ -71,7 +85,7 @@ export function readBody(
       const message = `slot ${i + 1} requires ${limit}, got nothing`;
       issues.push({ code: "slot_empty", path: ["slots", i, "of"], limit, received: null, message });
     }
-    return { parts: slot.parts, of: slotOfKey(slot.key) };
+    return asSlot(slot);
   });
   const water = typed.water.trim() === "" ? null : parseStrength(typed.water);
   if (water?.ok === false) issues.push({ ...water.issue, path: ["waterTo"] });
@@ -90,9 +104,17 @@ export function readBody(
       restDays: rest === "" ? null : Number(rest),
       oak: typed.oak.trim(),
       note: typed.note,
+      ...(typed.lineage === undefined ? {} : { lineage: [...typed.lineage] }),
     },
   };
 }
+
+/** The line as the house keeps it. */
+export const asSlot = ({ parts, key, more, open }: TypedSlot): Slot => ({
+  parts,
+  of: key === "open" && open !== undefined ? open : slotOfKey(key),
+  ...more,
+});
 
 /** Whether the parts, water, rest, oak or note differ: a change of these is a new version. */
 export function isOtherBody(a: TypedRecipe, b: TypedRecipe): boolean {

@@ -1,9 +1,9 @@
 import type { Recipe } from "@partsproof/house/protocol";
 import { useState } from "react";
 import { useAsk, useAskAll } from "../../api.ts";
-import { printDay } from "../../figures/index.ts";
+import { printDay, printParts } from "../../figures/index.ts";
 import { type Cellar, useCellar } from "../../cellar/index.ts";
-import { whiskeyLabel } from "../../mixing/index.ts";
+import { slotKey, whiskeyLabel } from "../../mixing/index.ts";
 import { Broken, Button, Busy, LinkButton, LiquidColumn, Page, Section } from "../../parts/index.ts";
 import { useHousehold } from "../../session/index.ts";
 import { RecipeProfiles } from "../profiles/recipe-profiles.tsx";
@@ -12,7 +12,7 @@ import { EditRecipe } from "./edit-recipe.tsx";
 import { printRatio } from "./lowest-terms.ts";
 import { Outcome } from "./outcome.tsx";
 import { OakNote } from "./recipe-fields.tsx";
-import { columnTitle, segmentsOf } from "./segments.ts";
+import { columnTitle, openName, segmentsOf } from "./segments.ts";
 import "./recipe.css";
 
 /** One recipe: what it comes to, its history, changing it, making a batch of it. */
@@ -52,12 +52,20 @@ export default function RecipePage({ params }: ScreenProps) {
       actions={
         !editing && (
           <>
-            <LinkButton kind="main" to={`/h/${household.id}/batches/new?recipe=${recipe.id}`}>
-              Make a batch
-            </LinkButton>
-            <LinkButton to={`/h/${household.id}/batches/weigh?recipe=${recipe.id}`}>
-              Pour by weight
-            </LinkButton>
+            {isOpen(recipe) ? (
+              <LinkButton kind="main" to={`/h/${household.id}/recipes/${recipe.id}/filling`}>
+                Fill it from your shelf
+              </LinkButton>
+            ) : (
+              <>
+                <LinkButton kind="main" to={`/h/${household.id}/batches/new?recipe=${recipe.id}`}>
+                  Make a batch
+                </LinkButton>
+                <LinkButton to={`/h/${household.id}/batches/weigh?recipe=${recipe.id}`}>
+                  Pour by weight
+                </LinkButton>
+              </>
+            )}
             <Button onClick={() => setEditing(true)}>Change it</Button>
           </>
         )
@@ -99,12 +107,54 @@ function Shown({ recipe, cellar }: { readonly recipe: Recipe; readonly cellar: C
           )}
           {latest.note !== "" && <p className="recipe-note">{latest.note}</p>}
         </Section>
+        <Lines recipe={recipe} cellar={cellar} />
         <Versions recipe={recipe} cellar={cellar} />
       </div>
       <div className="recipe-whole">
         <RecipeProfiles household={household.id} recipe={recipe.id} />
       </div>
     </div>
+  );
+}
+
+const isOpen = ({ latest }: Recipe): boolean =>
+  latest.slots.some(({ of, parts }) => parts > 0 && of.kind === "open");
+
+/** What others need to make it: the rule of each line and why; and what came of it elsewhere. */
+function Lines({ recipe, cellar }: { readonly recipe: Recipe; readonly cellar: Cellar }) {
+  const household = useHousehold();
+  const { slots, lineage } = recipe.latest;
+  const here = `/h/${household.id}/recipes/${recipe.id}`;
+  const ruled = slots.filter(({ rule, reason }) => rule !== undefined || reason !== undefined);
+  return (
+    <Section title="For other shelves">
+      {ruled.length === 0 ? (
+        <p className="soft">
+          No rules yet. With them somebody whose bottles differ can fill it from their own shelf.
+        </p>
+      ) : (
+        <ol className="recipe-lines">
+          {slots.map((slot, n) => (
+            // oxlint-disable-next-line react/no-array-index-key -- lines keep their places
+            <li key={n}>
+              <p>
+                {printParts(slot.parts)} {cellar.stocks.get(slotKey(slot.of))?.label ?? openName(slot)}
+              </p>
+              {slot.rule !== undefined && <p className="recipe-rule">or: {slot.rule}</p>}
+              {slot.reason !== undefined && <p className="soft small">Why: {slot.reason}</p>}
+            </li>
+          ))}
+        </ol>
+      )}
+      {lineage?.[0] !== undefined && <p className="soft">It came from {lineage[0].name}.</p>}
+      <div className="form-actions">
+        <LinkButton to={`${here}/rules`}>
+          {ruled.length === 0 ? "Give it rules" : "Change the rules"}
+        </LinkButton>
+        {!isOpen(recipe) && <LinkButton to={`${here}/filling`}>Fill it anew</LinkButton>}
+        <LinkButton to={`${here}/results`}>In other kitchens</LinkButton>
+      </div>
+    </Section>
   );
 }
 

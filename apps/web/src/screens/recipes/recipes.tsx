@@ -27,6 +27,7 @@ export default function Recipes() {
       actions={
         <>
           <LinkButton to={`/h/${household.id}/recipes/closest`}>What comes closest</LinkButton>
+          <LinkButton to={`/h/${household.id}/take-in`}>Take in</LinkButton>
           {write}
         </>
       }
@@ -84,7 +85,11 @@ function Card({ recipe, cellar }: { readonly recipe: Recipe; readonly cellar: Ce
             )}
           </>
         ) : (
-          <span className="soft">not reckoned: a part is not known any more</span>
+          <span className="soft">
+            {slots.some(({ of }) => of.kind === "open")
+              ? "open: to be filled from your shelf"
+              : "not reckoned: a part is not known any more"}
+          </span>
         )}
       </p>
     </li>

@@ -20,7 +20,7 @@ export function segmentsOf(slots: readonly Slot[], cellar: Cellar): Segment[] {
     ].filter((text) => text !== null);
     return {
       key: `${key} ${i}`,
-      label: name ?? "not chosen yet",
+      label: name ?? openName(slot),
       amount: slot.parts,
       amountText: String(slot.parts),
       ...(sub.length === 0 ? {} : { sub: sub.join(" · ") }),
@@ -28,12 +28,18 @@ export function segmentsOf(slots: readonly Slot[], cellar: Cellar): Segment[] {
   });
 }
 
+/** What stands for a line that no whiskey of this household fills. */
+export function openName({ of, rule }: Slot): string {
+  if (of.kind !== "open") return "not chosen yet";
+  return of.named === null ? (rule ?? "anything") : `${of.named.name} (not here)`;
+}
+
 /** The column in words. */
 export function columnTitle(name: string, slots: readonly Slot[], cellar: Cellar): string {
   const lines = slots
     .filter((slot) => slot.parts > 0)
     .map(
-      (slot) => `${printParts(slot.parts)} ${cellar.stocks.get(slotKey(slot.of))?.label ?? "not chosen yet"}`,
+      (slot) => `${printParts(slot.parts)} ${cellar.stocks.get(slotKey(slot.of))?.label ?? openName(slot)}`,
     );
   return `${name}: ${lines.join(", ")}`;
 }

@@ -17,9 +17,12 @@ import {
   Phrase,
   QuestionId,
   Ranking,
+  RecipeFile,
   RecipeVersion,
   REFERENCE_LABEL,
+  ResultFile,
   SetAnswer,
+  Sha256,
   Sheet,
   SheetStrength,
   ShortText,
@@ -88,6 +91,31 @@ const recipeVersion = z.strictObject({
     })
     .refine(({ waterTo }) => waterTo?.value !== 0, { path: ["waterTo", "value"], message: "more than 0" }),
 });
+/** A file that the house itself could not read again would be of no use to it. */
+const readsAgain = (schema: z.ZodType, text: string | null): boolean => {
+  try {
+    return schema.safeParse(JSON.parse(text ?? "")).success;
+  } catch {
+    return false;
+  }
+};
+const passedFile = z
+  .strictObject({
+    ...head,
+    recipeId: Id,
+    number: Version,
+    way: z.enum(["in", "out", "back"]),
+    sha256: Sha256,
+    text: z.string().max(2_000_000).nullable(),
+  })
+  .refine(({ way, text }) => (way === "out") === (text === null), {
+    path: ["text"],
+    message: "the text of what came in, none of what went out",
+  })
+  .refine(
+    ({ way, text }) => way === "out" || readsAgain(way === "in" ? RecipeFile : ResultFile, text),
+    { path: ["text"], message: "a recipe file, or a result file" },
+  );
 const batch = z.strictObject({
   ...head,
   name: ShortText,
@@ -205,6 +233,7 @@ export const archiveRows = {
   whiskey,
   recipe,
   recipeVersion,
+  passedFile,
   vessel,
   batch,
   flight,

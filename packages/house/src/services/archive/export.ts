@@ -28,6 +28,7 @@ export const exportHandlers: Handlers<"exportHousehold"> = {
           whiskey: await all("whiskey"),
           recipe: await all("recipe"),
           recipeVersion: await all("recipeVersion"),
+          passedFile: await all("passedFile"),
           vessel: await all("vessel"),
           batch: await all("batch"),
           flight: flights.map(bareFlight),

@@ -29,6 +29,8 @@ export const restoreHandlers: Handlers<"restoreHousehold"> = {
         for (const [i, row] of rows[table].entries())
           await records.insert(table, { ...renewed(ids, table, row, [table, i]), ...own });
       }
+      for (const [i, row] of rows.passedFile.entries())
+        await records.insert("passedFile", { ...renewed(ids, "passedFile", row, ["passedFile", i]), ...own });
       for (const row of flights.flights) await records.insert("flight", { ...row, ...own });
       for (const row of flights.sheets) await records.insert("sheet", { ...row, ...own });
       for (const row of flights.entries) await records.insert("entry", { ...row, ...own });

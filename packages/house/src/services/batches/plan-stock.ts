@@ -17,6 +17,7 @@ const SMALLEST_POUR_ML = 0.1;
 
 /** The vessels that hold what a slot stands for, free liquid in them: opened ones first, then the fullest (R3). */
 export function stockOf(shelf: Shelf, of: SlotOf): readonly VesselRow[] {
+  if (of.kind === "open") return [];
   const holds = (vessel: VesselRow) =>
     of.kind === "batch"
       ? vessel.batchId === of.batchId

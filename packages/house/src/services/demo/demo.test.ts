@@ -22,6 +22,7 @@ const everyTable: { readonly [N in TableName]: boolean } = {
   flightKey: true,
   sheet: true,
   entry: true,
+  passedFile: false,
   taughtWord: false,
   joining: false,
   guest: false,

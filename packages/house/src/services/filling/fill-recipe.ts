@@ -94,7 +94,7 @@ function problemOf({ recipe, shelf, waterTo, pouredMl, weights }: RecipeFillDraf
     original,
     ...(waterTo === undefined ? {} : { waterTo: abv20(waterTo) }),
     ...(pouredMl === undefined ? {} : { pouredMl }),
-    ...(weights === undefined ? {} : { weights: defined(weights) }),
+    ...(weights === undefined ? {} : { weights: definedWeights(weights) }),
   };
   const { attributes, strength, age } = countedOf(problem);
   if (attributes.length === 0 && !strength && !age)
@@ -119,7 +119,9 @@ function countedOf({ original, weights, waterTo }: FillProblem): RecipeFillAnswe
   };
 }
 
-const defined = (weights: NonNullable<RecipeFillDraft["weights"]>): NonNullable<FillProblem["weights"]> =>
+export const definedWeights = (
+  weights: NonNullable<RecipeFillDraft["weights"]>,
+): NonNullable<FillProblem["weights"]> =>
   Object.fromEntries(Object.entries(weights).filter(([, value]) => value !== undefined));
 
 function ruleOf(text: string | undefined): SlotRule {
@@ -130,7 +132,7 @@ function ruleOf(text: string | undefined): SlotRule {
 type Named = NonNullable<RecipeFillDraft["recipe"]["slots"][number]["whiskey"]>;
 
 /** Whether a whiskey of the shelf is the one a recipe names: the same name, and maker and release where both say them. */
-function isNamed({ maker, name, release }: Named, whiskey: FillWhiskey): boolean {
+export function isNamed({ maker, name, release }: Named, whiskey: FillWhiskey): boolean {
   const same = (one: string | null | undefined, two: string | null | undefined): boolean =>
     one === undefined || one === null || two === undefined || two === null
       ? true
@@ -141,7 +143,7 @@ function isNamed({ maker, name, release }: Named, whiskey: FillWhiskey): boolean
 }
 
 /** A whiskey of a shelf's file as core fills with it: what is left out stays not known. */
-function ruled({ abv, profile, name: _, release: __, ...facts }: FillWhiskey): RuledWhiskey {
+export function ruled({ abv, profile, name: _, release: __, ...facts }: FillWhiskey): RuledWhiskey {
   const { tags, gone, ...own } = facts;
   return {
     ...own,

@@ -1,7 +1,14 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { openReckoner } from "../../open-reckoner.ts";
-import { createClient, fillSchema, type RecipeFile, recipeFileSchema } from "../../protocol/index.ts";
+import {
+  createClient,
+  fillSchema,
+  type RecipeFile,
+  recipeFileSchema,
+  ResultFile,
+  resultFileSchema,
+} from "../../protocol/index.ts";
 import { refusalOf } from "../fixtures/refusal.ts";
 import { canonicalJson } from "./canonical-json.ts";
 
@@ -14,6 +21,8 @@ const shelf = docs("saltreach-shelf.json");
 test("the published schemas are the ones the house reads by", () => {
   expect(docs("fill.schema.json")).toEqual(JSON.parse(JSON.stringify(fillSchema())));
   expect(docs("recipe-file.schema.json")).toEqual(JSON.parse(JSON.stringify(recipeFileSchema())));
+  expect(docs("result-file.schema.json")).toEqual(JSON.parse(JSON.stringify(resultFileSchema())));
+  expect(ResultFile.safeParse(docs("saltreach-result.json")).error).toBeUndefined();
 });
 
 test("the canonical form is that of RFC 8785, sections 3.2.2 to 3.2.4 (its example, from memory)", () => {

@@ -55,12 +55,13 @@ export const profileHandlers: Handlers<Routes> = {
     );
     const all = observed(house, sayings);
     const of = slotLiquids(shelf);
-    const held = together(
-      (version?.body.slots ?? []).filter(({ parts }) => parts > 0).map((slot) => of(slot.of).of(slot.parts)),
-    );
+    const slots = (version?.body.slots ?? []).filter(({ parts }) => parts > 0);
+    // What stands in an open slot is not known, so nothing is predicted of the whole.
+    const open = slots.some((slot) => slot.of.kind === "open");
+    const held = open ? {} : { held: together(slots.map((slot) => of(slot.of).of(slot.parts))) };
     const pasts = batchPasts(shelf);
     const subjects: Subject[] = [
-      { key: `recipe:${recipe.id}`, label: `${recipe.name}, version ${recipe.latestNumber}`, held },
+      { key: `recipe:${recipe.id}`, label: `${recipe.name}, version ${recipe.latestNumber}`, ...held },
       ...batches.map((batch) => batchSubject(batch, pasts)),
     ];
     return boardOf(recipe.name, subjects, all, sayings, names, shelf);

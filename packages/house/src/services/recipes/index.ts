@@ -1,3 +1,3 @@
 export { previewHandlers } from "./preview.ts";
-export { knownRecipe, recipeHandlers, versionOf } from "./recipes.ts";
+export { knownRecipe, recipeHandlers, shownRecipe, versionOf } from "./recipes.ts";
 export { type SlotLiquid, slotLiquids } from "./slot-liquid.ts";

@@ -132,7 +132,7 @@ async function checkTarget(records: Records, householdId: string, id: string | n
     unknownId("whiskey", id, ["targetWhiskeyId"]);
 }
 
-function shownRecipe(row: RecipeRow, latest: RecipeVersionRow | undefined): Recipe {
+export function shownRecipe(row: RecipeRow, latest: RecipeVersionRow | undefined): Recipe {
   if (!latest) throw new Error(`recipe ${row.id} has no version ${row.latestNumber}`);
   const { id, version, name, targetWhiskeyId, createdAt, updatedAt } = row;
   return { id, version, name, targetWhiskeyId, latest: shownVersion(latest), createdAt, updatedAt };

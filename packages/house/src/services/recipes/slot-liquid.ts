@@ -11,7 +11,7 @@ import {
   type Shelf,
   strengthOf,
 } from "../shelf/index.ts";
-import { unknownId } from "../refuse.ts";
+import { refuse, unknownId } from "../refuse.ts";
 
 /** What a slot of a recipe stands for, whether or not there is enough of it. */
 export interface SlotLiquid {
@@ -24,6 +24,7 @@ export interface SlotLiquid {
 export function slotLiquids(shelf: Shelf): (of: SlotOf) => SlotLiquid {
   let pasts: ReadonlyMap<string, BatchPast> | null = null;
   return (of) => {
+    if (of.kind === "open") slotOpen(of.named?.name ?? null);
     if (of.kind === "whiskey") return ofWhiskey(shelf, of.whiskeyId);
     pasts ??= batchPasts(shelf);
     return ofBatch(shelf, of.batchId, pasts);
@@ -51,4 +52,16 @@ function ofBatch(shelf: Shelf, batchId: string, pasts: ReadonlyMap<string, Batch
   const held = volumeOf(now) > 0 ? now : (pasts.get(batchId) ?? NO_PAST).made;
   const volumeMl = volumeOf(held);
   return { label: batch.name, of: (ml) => (volumeMl > 0 ? scaled(held, ml / volumeMl) : new Map()) };
+}
+
+/** X9: what is open stands for no liquid yet. */
+function slotOpen(name: string | null): never {
+  const what = name === null ? "a slot that is open" : `a slot that is open, in place of ${name}`;
+  refuse(422, {
+    code: "slot_open",
+    path: ["slots"],
+    limit: "a whiskey or a batch in every slot",
+    received: name,
+    message: `reckoning a recipe requires a whiskey or a batch in every slot, got ${what}: fill it from the shelf first`,
+  });
 }

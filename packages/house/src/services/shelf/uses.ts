@@ -1,3 +1,4 @@
+import type { SlotOf } from "../../protocol/index.ts";
 import type { Records } from "../ports.ts";
 import type { FlightRow, TransferRow } from "../rows.ts";
 
@@ -55,7 +56,7 @@ async function usingFlights(
 async function usingRecipes(
   records: Records,
   householdId: string,
-  inSlot: (of: { kind: "whiskey"; whiskeyId: string } | { kind: "batch"; batchId: string }) => boolean,
+  inSlot: (of: SlotOf) => boolean,
   asTarget: (targetWhiskeyId: string | null) => boolean,
 ): Promise<string[]> {
   const versions = await records.list("recipeVersion", householdId);
