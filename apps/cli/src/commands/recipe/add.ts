@@ -41,7 +41,7 @@ export const recipeRevise = householdCommand({
     const body = await typedBody(here, flags, { slots, waterTo, restDays, oak, note });
     const recipe = await here.client("addRecipeVersion", {
       at: { household: here.household.id, recipe: id },
-      body: { version, ...body },
+      body: { version, ...body, ...(latest.lineage === undefined ? {} : { lineage: latest.lineage }) },
     });
     const labels = await slotLabels(here);
     return { json: recipe, text: () => printRecipe(recipe, labels) };
