@@ -99,6 +99,11 @@ export function applyNot(draft: Draft, n: number): void {
       mention.little = true;
       return;
     }
+  // "plum instead of pear" says nothing of a pear.
+  if (/^(?:rather than|instead of|in place of)/.test(item?.words ?? "")) {
+    mention.dropped = true;
+    return;
+  }
   // "not the heaviest" is less heavy.
   if (draft.items[mention.at]?.more && mention.at > n + 1) mention.less = true;
   else mention.not = true;

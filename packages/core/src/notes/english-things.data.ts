@@ -28,6 +28,15 @@ export const SPELLINGS: Readonly<Record<string, string>> = {
   thru: "through",
   tho: "though",
   alot: "a lot",
+  nae: "no",
+  aw: "all",
+};
+
+/** "By attic I mean musty", "when I say the jetty I mean seaweed". */
+export const TEACHING = {
+  by: `by|when i say|where i say|when i write|with`,
+  mean: `i mean|i always mean|i really mean|i usually mean|i'd mean|we mean|we always mean`,
+  nothing: `nothing|nothing at all|no flavour|no flavor|nothing in particular`,
 };
 
 /** Abbreviations whose full stop ends no sentence. */

@@ -1,7 +1,16 @@
 import { FLAVOURS } from "./english-flavours.data.ts";
 import { CUES, KINDS } from "./english-cues.data.ts";
 import { LEANING, OWN_TAILS, PHRASES, SHY, TAILS, TURNS } from "./english-grammar.data.ts";
-import { DEEDS, PEOPLE, SCENERY, SHORTENED, SPELLINGS, THINGS, TOLD } from "./english-things.data.ts";
+import {
+  DEEDS,
+  PEOPLE,
+  SCENERY,
+  SHORTENED,
+  SPELLINGS,
+  TEACHING,
+  THINGS,
+  TOLD,
+} from "./english-things.data.ts";
 import { ENDINGS, NUMBERS, PLURALS } from "./english-endings.data.ts";
 import { EVERYDAY, HEARD, SLIPS, SOUNDS } from "./english-slips.data.ts";
 import type { Language } from "./language.ts";
@@ -26,6 +35,7 @@ export const ENGLISH: Language = {
   plurals: PLURALS,
   endings: ENDINGS,
   numbers: NUMBERS,
+  teaching: TEACHING,
   heard: HEARD,
   slips: SLIPS,
   everyday: EVERYDAY,

@@ -125,6 +125,8 @@ function longestAt(
   return { phrase: { words: phrase.words, senses, by }, count: 1, more: made.more };
 }
 
+const LONGEST_CUT = 16;
+
 /** "butter scotch", "car a mel": a flavour's word that dictation cut into two or three. */
 function cutInTwo(tokens: readonly Token[], at: number, lexicon: Lexicon): Match | null {
   let word = tokens[at]?.text ?? "";
@@ -132,7 +134,10 @@ function cutInTwo(tokens: readonly Token[], at: number, lexicon: Lexicon): Match
     const next = tokens[at + count - 1];
     if (next === undefined || next.mark !== "" || next.text === "") return null;
     word += next.text;
-    const form = singulars(word, lexicon).find((one) => one.length > 6 && lexicon.flavourWords.has(one));
+    if (word.length > LONGEST_CUT) return null;
+    const form = [word, word.endsWith("s") ? word.slice(0, -1) : word].find(
+      (one) => one.length > 6 && lexicon.flavourWords.has(one),
+    );
     const phrase = form === undefined ? null : lexicon.root.next.get(form)?.phrase;
     if (phrase) return { phrase, count, more: false };
   }
@@ -157,9 +162,17 @@ function walk(
     const next = node.next.get(form);
     if (next !== undefined) further(next, 1);
   }
-  for (const { words, rest } of node.kinds.values())
+  for (const { words, rest } of node.kinds.values()) {
+    if (!begins(forms[at] ?? [], words)) continue;
     for (const end of ends(forms, at, words, most - count)) further(rest, end);
+  }
   return best;
+}
+
+/** Quickly, of most words: no word of the kind begins so. */
+function begins(forms: readonly string[], kind: Node): boolean {
+  for (const form of forms) if (kind.next.has(form)) return true;
+  return false;
 }
 
 /** How many words each word or phrase of a kind takes here. */

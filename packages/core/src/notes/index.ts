@@ -9,3 +9,4 @@ export { type NoteReader, openReader } from "./open-reader.ts";
 export { type Intensity, type Profile, profileOf } from "./profile-of.ts";
 export type { NoteRead, Observation, Remark } from "./read-note.ts";
 export { saysHow } from "./says-how.ts";
+export { taughtIn } from "./taught-in.ts";

@@ -99,6 +99,8 @@ export interface Language {
   readonly plurals: readonly Ending[];
   readonly endings: readonly Ending[];
   readonly numbers: Readonly<Record<string, number>>;
+  /** "By X I mean Y": what stands before a phrase that is taught, and between it and its meaning; what says that it has none. */
+  readonly teaching: { readonly by: string; readonly mean: string; readonly nothing: string };
   /** What dictation hears for a flavour: heard to meant, taken only where a flavour is spoken of. */
   readonly heard: Readonly<Record<string, string>>;
   /** Flavours' words that are often misspelt or misheard, and long enough to be known by most of their letters. */

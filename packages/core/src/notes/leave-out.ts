@@ -204,6 +204,12 @@ function otherGlass(draft: Draft, n: number): void {
     ? code || Object.hasOwn(lexicon.language.numbers, item.words)
     : code && item.words.length === 3;
   if (!numbered && !says(item, "other")) return;
+  // "tobacco in one pocket and a toffee in the other"
+  if (
+    item.words === "the other" &&
+    items.slice(Math.max(0, n - 12), n).some(({ words }) => /^(?:in |on )?one$/.test(words))
+  )
+    return;
   const first = named && numbered ? n - 1 : n;
   if (opens(draft, n) && !PAST.test(items[n + 1]?.words ?? "")) return;
   if (compared(draft, first)) {

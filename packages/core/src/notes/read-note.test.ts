@@ -191,3 +191,49 @@ test("N12 a profile has what was spoken of and nothing else", () => {
   );
   expect(profileOf([])).toEqual({});
 });
+
+test.each([
+  ["hay (nose), honey (palate), pepper (finish)", "nose palate finish"],
+  ["Hay, nose. Honey, palate.", "nose palate"],
+  ["It doesn't smell of hay, and before I even tasted it there was smoke", "nose nose"],
+  ["Having tasted it: plum. Once you've swallowed: oak", "palate finish"],
+  ["The taste is plummy. A sweet one, all in all.", "palate whole"],
+  ["Oily mouthfeel, then plum", "palate palate"],
+  ["It has a sherry finish. Plum. This goes down a treat: honey", "whole whole"],
+  ["Fades slowly into oak", "finish finish"],
+])("N3 kinds of words, brackets, verdicts: %s", (text, where) => {
+  expect(
+    read(text)
+      .observations.map((one) => one.where)
+      .join(" "),
+  ).toBe(where);
+});
+
+test.each([
+  ["Treacle rather than honey", "sweet.sugar present"],
+  ["It's hazelnut, not almond", "nut.nut present"],
+  ["I don't think it's smoky", "smoke.smoke absent"],
+  ["I wouldn't call it sweet", "taste.basic absent"],
+  ["Oak, yes. Smoke, no. Honey, maybe.", "wood.fresh present, smoke.smoke absent, sweet.honey unsure"],
+  ["Bitter? No. Plum? Yes.", "taste.basic absent, fruit.stone unsure"],
+  ["The last one was oaky, this one isn't", "wood.fresh absent"],
+  ["honey well not honey exactly it's butter", "sweet.dairy present"],
+  ["The other one had a much longer finish", "time.finish less"],
+])("N4 to N7 what is denied, put right or another's: %s", (text, said) => {
+  expect(
+    read(text)
+      .observations.map(({ attribute, stance }) => `${attribute} ${stance}`)
+      .join(", "),
+  ).toBe(said);
+});
+
+test.each([
+  ["choclate and tobacko", "sweet.cocoa earth.leather-and-leaf"],
+  ["a bit of butter scotch and marzi pan", "sweet.sugar nut.nut"],
+])("N10 two slips in a list, words cut in two: %s", (text, attributes) => {
+  expect(
+    read(text)
+      .observations.map(({ attribute }) => attribute)
+      .join(" "),
+  ).toBe(attributes);
+});

@@ -45,7 +45,7 @@ export function sectionCue({ items, at }: Draft, n: number): SaidSense | undefin
     if (next?.mark === "colon") return cue;
     const letter = (items[n]?.words.length ?? 0) <= 3;
     const closes = next === undefined || next.mark !== "" || says(next, "join") !== undefined;
-    if (!letter && closes && (at[n - 1] !== undefined || says(before, "length")))
+    if ((items[n]?.words.length ?? 0) > 2 && closes && (at[n - 1] !== undefined || says(before, "length")))
       return { ...cue, form: "head" };
     return begins &&
       letter &&

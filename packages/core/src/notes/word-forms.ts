@@ -2,6 +2,8 @@ import type { Lexicon } from "./lexicon.ts";
 
 /** The word itself and what it may be the plural or possessive of. */
 export function singulars(word: string, lexicon: Lexicon): readonly string[] {
+  // "reekin", "lingerin"
+  if (word.length > 4 && word.endsWith("in") && lexicon.known.has(`${word}g`)) return [word, `${word}g`];
   const last = word.charCodeAt(word.length - 1);
   if (word.length < 3 || (last !== 115 && last !== 39)) return [word];
   const forms = [word];
