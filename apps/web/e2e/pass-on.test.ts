@@ -139,6 +139,10 @@ describe("a recipe passed on from kitchen to kitchen, in a real browser", () => 
     await second.bottle("Unsaid", 60, 6);
     await second.bottle("Furrow", 50, 3, { ...rye, maker: "Dunnage Row" });
     await at(second, "Harbour Street");
+    // Opened at its own house, the recipe goes from the link to the page that looks at it, and out of the address.
+    await page.goto(link.replace("https://elsewhere.example", ""));
+    await page.getByText("This adds one recipe.").waitFor();
+    expect(page.url()).not.toContain("#");
     await comeTo(page, `/h/${second.household}/recipes`);
     await page.getByRole("link", { name: "Take in" }).first().click();
     await heading("Take in");

@@ -5,7 +5,7 @@ import type { SlotSide } from "./slot-sides.ts";
 /** By side. */
 type Values = readonly (number | null)[];
 
-export type LoosestRule = {
+type LoosestRule = {
   /** Null where no rule of so few conditions leaves out every whiskey that is too far. */
   readonly rule: SlotRule | null;
   /** True when no other rule of these sides and so few conditions lets in more of the near. */

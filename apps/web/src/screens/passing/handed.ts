@@ -1,7 +1,7 @@
 /** A recipe file on its way to the page that looks at it, in memory only: the text of a link never stands in an address of its own. */
 let handed: string | null = null;
 
-/** For whatever opens a recipe in the app: hand its text over, then go to `/h/:household/take-in`. */
+/** The link, or the file's text; then go to `/h/:household/take-in`. */
 export function handOver(text: string): void {
   handed = text;
 }

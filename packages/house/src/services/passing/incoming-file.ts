@@ -2,7 +2,7 @@ import { RecipeFile } from "../../protocol/index.ts";
 import type { Reads } from "../ports.ts";
 
 /** The file that a recipe came in with: as it was, and its hash. */
-export interface IncomingFile {
+interface IncomingFile {
   readonly file: RecipeFile;
   readonly sha256: string;
 }
