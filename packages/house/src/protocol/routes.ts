@@ -614,10 +614,15 @@ export const routes = {
     "What kitchens found of a recipe, this one and those that sent a result, each and together.",
     { answer: RecipeResults },
   ),
-  previewResult: route("POST", `${H}/results/preview`, "A result that was sent back, looked at; nothing is kept.", {
-    body: ResultPreviewDraft,
-    answer: ResultPreview,
-  }),
+  previewResult: route(
+    "POST",
+    `${H}/results/preview`,
+    "A result that was sent back, looked at; nothing is kept.",
+    {
+      body: ResultPreviewDraft,
+      answer: ResultPreview,
+    },
+  ),
   takeInResult: route("POST", `${H}/results`, "Take in a result that was looked at.", {
     body: ResultTakeInDraft,
     answer: RecipeResults,

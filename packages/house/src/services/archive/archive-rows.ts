@@ -112,10 +112,10 @@ const passedFile = z
     path: ["text"],
     message: "the text of what came in, none of what went out",
   })
-  .refine(
-    ({ way, text }) => way === "out" || readsAgain(way === "in" ? RecipeFile : ResultFile, text),
-    { path: ["text"], message: "a recipe file, or a result file" },
-  );
+  .refine(({ way, text }) => way === "out" || readsAgain(way === "in" ? RecipeFile : ResultFile, text), {
+    path: ["text"],
+    message: "a recipe file, or a result file",
+  });
 const batch = z.strictObject({
   ...head,
   name: ShortText,
