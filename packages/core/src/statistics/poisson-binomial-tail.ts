@@ -3,7 +3,7 @@
  *
  * Domain: chances 0 to 1, `least` whole; none or fewer is 1, more than there are trials 0. Method: the law built up trial by trial, every term
  * a sum of products that are not negative, so nothing cancels; error below 1e-14 times the number of trials, relative.
- * Source: the Poisson binomial law, Johnson, Kemp & Kotz, Univariate Discrete Distributions (2005), 3.12.2.
+ * Source: the Poisson binomial law, Johnson, Kemp & Kotz, Univariate Discrete Distributions (2005); the place in it from memory: 3.12.2.
  *
  * @throws RangeError for a chance outside 0 to 1
  * @example poissonBinomialTail([1 / 3, 1 / 4], 2) // 1/12
