@@ -77,7 +77,7 @@ export function startOf(about: About, whiskey: Whiskey | null, slot: number): Sa
         about,
         name: grain?.grain ?? "rye",
         side: "least",
-        value: Math.floor((grain?.percent ?? 51) / 5) * 5,
+        value: grain === undefined ? 51 : Math.floor(grain.percent / 5) * 5,
       };
     case "taste": {
       const said = Object.entries(whiskey?.profile?.intensities ?? {}).flatMap(([id, own]) =>
