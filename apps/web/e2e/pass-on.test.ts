@@ -181,7 +181,9 @@ describe("a recipe passed on from kitchen to kitchen, in a real browser", () => 
     await page.getByRole("heading", { level: 1, name: "Harbour's own" }).waitFor();
   });
 
-  it("it is tasted there, and what came of it is written to be sent back", { timeout: CASE_MS }, async () => {
+  it("tasters there put it in order, and what came of it is written to be sent back", {
+    timeout: CASE_MS,
+  }, async () => {
     const [batch] = (await second.api("listBatches", { at: second.at })).items;
     const vessels = (await second.api("listVessels", { at: second.at })).items;
     const others = vessels.filter(({ kind, batchId }) => kind === "bottle" && batchId === null).slice(0, 2);

@@ -9,7 +9,7 @@ interface Node {
 
 /** Paths of fields that a schema does not know, at every depth: "slots.2.cask". Names of a record are nobody's to know. */
 export function unknownFields(schema: z.ZodType, value: unknown, path: readonly string[] = []): string[] {
-  const { type, shape, element, innerType } = schema._zod.def as unknown as Node;
+  const { type, shape, element, innerType } = schema.def as unknown as Node;
   if (innerType !== undefined) return unknownFields(innerType, value, path);
   if (type === "array" && element !== undefined && Array.isArray(value))
     return value.flatMap((item, n) => unknownFields(element, item, [...path, String(n + 1)]));

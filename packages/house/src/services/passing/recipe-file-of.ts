@@ -92,7 +92,7 @@ function again(
   { body }: RecipeVersionRow,
   slots: FileSlot[],
 ): RecipeFile {
-  const { original, waterTo, restDays, oak, note, lineage, findings, ...kept } = file;
+  const { original, waterTo: _, restDays: __, oak, note, lineage, findings, ...kept } = file;
   const made = {
     ...kept,
     name,
