@@ -64,7 +64,7 @@ function checkWhole(file: RecipeFile): void {
 }
 
 /** Once for each recipe and hash. */
-export async function rememberOut(
+async function rememberOut(
   house: House,
   records: Records,
   { id: recipeId, householdId, latestNumber }: RecipeRow,

@@ -5,7 +5,6 @@ import { knownHousehold } from "../known.ts";
 import type { House } from "../ports.ts";
 import { knownRecipe } from "../recipes/index.ts";
 import { shelfState, whiskeyLabel } from "../shelf/index.ts";
-import { rememberOut } from "./export-recipe.ts";
 import { recipeFileOf } from "./recipe-file-of.ts";
 import { shelfWhiskeys } from "./shelf-whiskeys.ts";
 
@@ -57,8 +56,6 @@ function read(
     const recipe = await knownRecipe(records, at.household, at["recipe"] ?? "", ["recipe"]);
     const { file } = await recipeFileOf(records, recipe);
     const { sha256 } = await checkRecipe(file);
-    // What is made of it names this file as what it came from: a result that does must find it again.
-    await rememberOut(house, records, recipe, sha256);
     const shelf = await shelfState(records, at.household);
     const { there, couldBuy } = shelfWhiskeys(shelf, currency);
     return {
