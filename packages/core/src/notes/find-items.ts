@@ -154,20 +154,22 @@ function walk(
 ): Match | null {
   let best: Match | null = node.phrase && count > 0 ? { phrase: node.phrase, count, more: false } : null;
   if (count >= most || at >= tokens.length) return best;
-  const further = (next: Node, words: number): void => {
-    const found = walk(tokens, forms, at + words, next, most, count + words);
-    if (found !== null && (best === null || found.count > best.count)) best = found;
-  };
   for (const form of forms[at] ?? []) {
     const next = node.next.get(form);
-    if (next !== undefined) further(next, 1);
+    if (next === undefined) continue;
+    best = longer(best, walk(tokens, forms, at + 1, next, most, count + 1));
   }
+  if (node.kinds.size === 0) return best;
   for (const { words, rest } of node.kinds.values()) {
     if (!begins(forms[at] ?? [], words)) continue;
-    for (const end of ends(forms, at, words, most - count)) further(rest, end);
+    for (const end of ends(forms, at, words, most - count))
+      best = longer(best, walk(tokens, forms, at + end, rest, most, count + end));
   }
   return best;
 }
+
+const longer = (best: Match | null, found: Match | null): Match | null =>
+  found !== null && (best === null || found.count > best.count) ? found : best;
 
 /** Quickly, of most words: no word of the kind begins so. */
 function begins(forms: readonly string[], kind: Node): boolean {
