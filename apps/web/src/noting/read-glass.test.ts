@@ -63,6 +63,13 @@ test("basic tastes and words for the whole are chips without a strength on the s
   expect(strengths.size).toBe(0);
 });
 
+test("a word that the notes say the meaning of is offered until it is learned", () => {
+  const text = notes({ nose: "by “attic” I mean musty" });
+  const { offers } = readGlass(text, []);
+  expect(offers).toEqual([{ phrase: "attic", attribute: "savoury.stale" }]);
+  expect(readGlass(text, [], offers).offers).toEqual([]);
+});
+
 test("a chip that was put right teaches a word, by which the next note is read", () => {
   const text = notes({ nose: "an attic, and honey" });
   const attic = named(readGlass(text, []).chips, "attic");

@@ -6,6 +6,7 @@ import {
   openReader,
   phraseOf,
   profileOf,
+  taughtIn,
 } from "@partsproof/core/notes";
 import { ATTRIBUTES } from "@partsproof/core/sensory";
 import type { Chip, Sense } from "./chip.ts";
@@ -19,6 +20,8 @@ export interface GlassRead {
   readonly chips: readonly Chip[];
   /** What they come to, by "section/attribute", in whole numbers: a word is no finer a measure. */
   readonly strengths: ReadonlyMap<string, number>;
+  /** Words that the notes themselves say the meaning of ("by attic I mean musty"): to be taught by a tap. */
+  readonly offers: readonly LearnedWord[];
 }
 
 interface Said {
@@ -57,6 +60,7 @@ export function readGlass(
   return {
     chips: said.map(({ chip }) => chip),
     strengths: new Map([...byKey].map(([key, all]) => [key, strengthOf(all)])),
+    offers: taughtIn(SENSES.map((sense) => notes[sense]).join("\n"), ENGLISH, words),
   };
 }
 

@@ -120,7 +120,7 @@ export function TasteStep({
           />
         </div>
       ))}
-      <TeachWord own={own} />
+      <TeachWord own={own} offers={read.offers} />
       <WholeGlass {...strong("whole")} />
       <ScoreField code={code} score={notes.score} onChange={(score) => set(scoreKey(code), score)} />
       <div className="form-actions">

@@ -1,11 +1,17 @@
-import type { Meaning } from "@partsproof/house/protocol";
+import type { LearnedWord, Meaning } from "@partsproof/house/protocol";
 import { useState } from "react";
 import { announce, Button, SelectField, TextField } from "../../parts/index.ts";
 import { meaningName, meaningOptions } from "../household/meaning-options.tsx";
 import type { SheetWords } from "./use-sheet-words.ts";
 
 /** A word that nobody else would read: what the taster means by it, from now on. */
-export function TeachWord({ own }: { readonly own: SheetWords }) {
+export function TeachWord({
+  own,
+  offers,
+}: {
+  readonly own: SheetWords;
+  readonly offers: readonly LearnedWord[];
+}) {
   const [open, setOpen] = useState(false);
   const [phrase, setPhrase] = useState("");
   const [means, setMeans] = useState<Meaning>("wood.old");
@@ -25,6 +31,18 @@ export function TeachWord({ own }: { readonly own: SheetWords }) {
   };
   return (
     <div className="teach-word">
+      {offers.map((offer) => (
+        <Button
+          key={`${offer.phrase} ${offer.attribute}`}
+          kind="quiet"
+          onClick={() => {
+            own.teach(offer);
+            announce(`Learned: by “${offer.phrase}” you mean ${meaningName(offer.attribute)}`);
+          }}
+        >
+          Learn it: by “{offer.phrase}” I mean {meaningName(offer.attribute)}
+        </Button>
+      ))}
       <Button kind="quiet" aria-expanded={open} onClick={() => setOpen(!open)}>
         Teach a word of your own
       </Button>

@@ -24,6 +24,8 @@ export interface Chips {
   readonly chips: Readonly<Record<Sense, readonly Chip[]>>;
   /** "section/attribute" of all that a chip speaks for. */
   readonly spokenFor: ReadonlySet<string>;
+  /** Words that the notes say the meaning of. */
+  readonly offers: readonly LearnedWord[];
   /** Puts a chip right; null takes it away. */
   readonly put: (chip: Chip, to: Put | null) => void;
   /** Teaches that the words of a chip always mean this; false where that cannot be learned from them. */
@@ -178,6 +180,7 @@ function shown(
   const of = (sense: Sense): readonly Chip[] => chips.filter((chip) => chip.sense === sense);
   return {
     chips: { nose: of("nose"), palate: of("palate"), finish: of("finish") },
+    offers: found?.offers ?? [],
     spokenFor: new Set(chips.map((chip) => `${chip.section}/${chip.attribute}`)),
   };
 }
