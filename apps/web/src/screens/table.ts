@@ -12,6 +12,7 @@ import { screens as front } from "./front/screens.ts";
 import { screens as household } from "./household/screens.ts";
 import { screens as join } from "./join/screens.ts";
 import { screens as passing } from "./passing/screens.ts";
+import { screens as next } from "./next/screens.ts";
 import { screens as pour } from "./pour/screens.ts";
 import { screens as reckon } from "./reckon/screens.ts";
 import { screens as recipes } from "./recipes/screens.ts";
@@ -34,6 +35,7 @@ const table = [
   ...shelf,
   ...closest,
   ...passing,
+  ...next,
   ...recipes,
   ...weigh,
   ...batches,

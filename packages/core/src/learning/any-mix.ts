@@ -29,7 +29,7 @@ const tiesTo = ({ recipes, kernel, shape, posterior }: Taste, mix: PlacedMix): F
   );
 
 /**
- * Mean and spread of a mix's log worth (0: what an unknown mix is worth).
+ * Mean and spread of a mix's log worth (0: what the middle of all is worth beforehand).
  *
  * @example anyMix(taste, taste.kernel.place([0.5, 0.5])).mean
  */
@@ -41,7 +41,8 @@ export function anyMix(taste: Taste, mix: PlacedMix): { readonly mean: number; r
   padded.set(own);
   const left = solveLower(factor, padded);
   const variance = kernel.covariance(mix, mix, shape) - dot(own, own) + dot(left, left);
-  return { mean: dot(own, centre.subarray(0, size)), sd: Math.sqrt(Math.max(0, variance)) };
+  const before = kernel.mean(mix, shape);
+  return { mean: before + dot(own, centre.subarray(0, size)), sd: Math.sqrt(Math.max(0, variance)) };
 }
 
 /**
@@ -67,6 +68,7 @@ export function drawMixes(
         dot(own[i] as Float64Array, own[j] as Float64Array) +
         // What rounding takes from a mix that was tried itself.
         (i === j ? 1e-5 * shape.scale ** 2 : 0);
+  const means = mixes.map((mix) => kernel.mean(mix, shape));
   const spread = cholesky(rest, n);
   if (spread === null) throw new RangeError("drawMixes requires mixes that differ, got the same one twice");
   const [ofTried, ofRest] = [new Float64Array(centre.length), new Float64Array(n)];
@@ -76,7 +78,7 @@ export function drawMixes(
     const off = solveUpper(factor, ofTried);
     const z = centre.subarray(0, size).map((v, k) => v + (off[k] as number));
     return Float64Array.from(own, (hangs, i) => {
-      let sum = dot(hangs, z);
+      let sum = (means[i] as number) + dot(hangs, z);
       for (let k = 0; k <= i; k += 1) sum += (spread[i * n + k] as number) * (ofRest[k] as number);
       return sum;
     });

@@ -1,7 +1,7 @@
 import type { Square } from "../numeric/index.ts";
 import type { RankedSet } from "../statistics/index.ts";
 import { type MixtureKernel, mixtureKernel, type PlacedMix } from "./mixture-kernel.ts";
-import { SHAPES, type TasteShape } from "./prior.data.ts";
+import { SHAPES, type TasteShape, type WeighedShape } from "./prior.data.ts";
 import { type KnownWhiskey, lowestTerms, sharesOf, type TriedRanking, type TriedRecipe } from "./recipe.ts";
 import { type TastePosterior, tastePosterior } from "./taste-posterior.ts";
 
@@ -48,22 +48,48 @@ export function learnTaste(history: History, given?: TasteShape): Taste {
   });
   const recipeOf = new Map(parts.map(({ id, whole }) => [id, keys.indexOf(whole.join())]));
   const sets = setsOf(history.rankings, recipeOf);
-  const size = recipes.length;
   const fit = (shape: TasteShape, averaged: boolean): TastePosterior =>
-    tastePosterior(covarianceOf(recipes, kernel, shape), size, sets, averaged);
-  const shape = given ?? likeliest((one) => fit(one, false).logEvidence, sets.length);
+    tastePosterior(
+      Float64Array.from(recipes, ({ placed }) => kernel.mean(placed, shape)),
+      covarianceOf(recipes, kernel, shape),
+      sets,
+      averaged,
+    );
+  const shape = given ?? likeliest((one) => fit(one, false).logEvidence, sets.length, recipes.length);
   return { ids, recipes, recipeOf, shape, kernel, posterior: fit(shape, true) };
 }
 
-function likeliest(logEvidence: (shape: TasteShape) => number, rankings: number): TasteShape {
-  let best: { readonly shape: TasteShape; readonly value: number } | undefined;
-  for (const { scale, length, logWeight } of SHAPES) {
-    const shape = { scale, length };
-    const value = logWeight + (rankings === 0 ? 0 : logEvidence(shape));
-    if (best === undefined || value > best.value) best = { shape, value };
-  }
-  if (best === undefined) throw new RangeError("learnTaste requires a shape to choose, got none");
-  return best.shape;
+/** Of so many recipes each look takes long: only shapes that differ from the best so far in one number are looked at. */
+const MANY = 50;
+
+function likeliest(
+  logEvidence: (shape: TasteShape) => number,
+  rankings: number,
+  recipes: number,
+): TasteShape {
+  const [first] = SHAPES;
+  if (first === undefined) throw new RangeError("learnTaste requires a shape to choose, got none");
+  if (rankings === 0) return first;
+  const looked = new Map<WeighedShape, number>();
+  const valueOf = (one: WeighedShape): number => {
+    const value = looked.get(one) ?? one.logWeight + logEvidence(one);
+    looked.set(one, value);
+    return value;
+  };
+  let best = first;
+  const look = (among: readonly WeighedShape[]): void => {
+    for (const one of among) if (valueOf(one) > valueOf(best)) best = one;
+  };
+  if (recipes <= MANY) look(SHAPES);
+  else
+    for (const free of ["scale", "length", "curve"] as const)
+      look(
+        SHAPES.filter((one) =>
+          (["scale", "length", "curve"] as const).every((name) => name === free || one[name] === best[name]),
+        ),
+      );
+  const { scale, length, curve } = best;
+  return { scale, length, curve };
 }
 
 function covarianceOf(recipes: Taste["recipes"], kernel: MixtureKernel, shape: TasteShape): Square {

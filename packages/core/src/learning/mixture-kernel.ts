@@ -14,6 +14,8 @@ export interface PlacedMix {
 export interface MixtureKernel {
   /** By shares in the order of the whiskeys. */
   place(shares: readonly number[]): PlacedMix;
+  /** Log worth of a mix before any ranking; 0 in the middle of all. */
+  mean(a: PlacedMix, shape: TasteShape): number;
   /** Covariance of the log worths of two mixes. */
   covariance(a: PlacedMix, b: PlacedMix, shape: TasteShape): number;
 }
@@ -58,6 +60,10 @@ export function mixtureKernel(whiskeys: readonly KnownWhiskey[]): MixtureKernel 
       const used = usedOf(shares);
       const formed = formedBy(shares);
       return { used, formed, square: times(used, formed), withMiddle: times(used, formedMiddle) };
+    },
+    mean(a, { scale, curve }) {
+      // Likewise: a lone whiskey is scale · curve below the middle on average.
+      return -2 * scale * curve * (a.square - 2 * a.withMiddle + middleSquare);
     },
     covariance(a, b, { scale, length }) {
       const both = times(a.used, b.formed);

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { type History, nextFlight, type TriedRanking } from "./index.ts";
+import type { TasteShape } from "./prior.data.ts";
+import { type History, keepsRules, nextFlight, type TriedRanking, whatIf } from "./index.ts";
 
 const whiskey = (id: string, smoke: number, sweet: number, sd = 0) => ({
   id,
@@ -12,7 +13,7 @@ const alone = (id: string) => ({ id, parts: { [id]: 1 } });
 const WANTED = { glasses: 4, maxParts: 6, start: 1 };
 const five: TriedRanking[] = Array.from({ length: 5 }, () => [["malt"], ["wheat"]]);
 
-const meanOf = (history: History, id: string, shape?: { scale: number; length: number }): number => {
+const meanOf = (history: History, id: string, shape?: TasteShape): number => {
   const { posterior } = nextFlight(history, shape === undefined ? WANTED : { ...WANTED, shape });
   return posterior.find((one) => one.id === id)?.mean ?? Number.NaN;
 };
@@ -23,7 +24,7 @@ describe("what carries from one whiskey to another", () => {
     tried: ["malt", "islander", "wheat"].map(alone),
     rankings: five,
   };
-  const shape = { scale: 2, length: 0.8 };
+  const shape = { scale: 2, length: 0.8, curve: 0 };
 
   test("L1 a whiskey never ranked is believed liked as its like is", () => {
     expect(meanOf(history, "islander", shape)).toBeGreaterThan(meanOf(history, "wheat", shape) + 1);
@@ -120,4 +121,55 @@ test("L8 what is outside the domain throws", () => {
     "got 0.5",
   );
   expect(() => nextFlight({ ...history, tried: [{ id: "x", parts: {} }] }, WANTED)).toThrow("got none");
+});
+
+describe("L11 what can be poured", () => {
+  const history: History = {
+    whiskeys: [malt, islander, wheat],
+    tried: [alone("malt"), alone("wheat"), { id: "mix", parts: { malt: 1, wheat: 1 } }],
+    rankings: [
+      [["malt"], ["mix"], ["wheat"]],
+      [["malt"], ["mix"], ["wheat"]],
+    ],
+  };
+
+  test("the target stands in the flight and is no anchor", () => {
+    const { glasses } = nextFlight(history, { ...WANTED, target: "malt" });
+    expect(glasses.map(({ kind }) => kind)).toEqual(["anchor", "target", "new", "new"]);
+    expect(glasses.slice(0, 2).map(({ parts }) => parts)).toEqual([{ malt: 1, wheat: 1 }, { malt: 1 }]);
+  });
+
+  test("what may not be mixed stands in no new glass, and anchors only where it stands ready", () => {
+    const mixes = new Set(["islander", "wheat"]);
+    const gone = nextFlight(history, { ...WANTED, mixes });
+    expect(gone.glasses[0]).toMatchObject({ kind: "anchor", parts: { wheat: 1 } });
+    const ready = nextFlight(history, { ...WANTED, mixes, ready: new Set(["malt"]) });
+    expect(ready.glasses[0]).toMatchObject({ kind: "anchor", parts: { malt: 1 } });
+    for (const { parts } of [...gone.glasses, ...ready.glasses.slice(1)])
+      expect(parts).not.toHaveProperty("malt");
+  });
+
+  test("rules are kept by every new glass and by the favourite", () => {
+    const keeps = keepsRules({
+      least: { wheat: 0.25 },
+      most: { malt: 0.5 },
+      fewestWhiskeys: 2,
+      mostWhiskeys: 2,
+    });
+    const { glasses, favourite } = nextFlight(history, { ...WANTED, keeps });
+    const fresh = glasses.filter(({ kind }) => kind === "new");
+    expect(fresh.length).toBeGreaterThan(0);
+    for (const { parts } of [...fresh, { parts: favourite?.parts ?? {} }]) expect(keeps(parts)).toBe(true);
+  });
+});
+
+test("what if: a mix against itself is even; what won is believed better than what lost", () => {
+  const [same, won] = whatIf(
+    { whiskeys: [malt, wheat], tried: [alone("malt"), alone("wheat")], rankings: five },
+    [{ wheat: 2 }, { malt: 1 }],
+    { wheat: 1 },
+  );
+  expect(same).toEqual({ mean: 0, sd: 0, better: 0.5, first: 0.5 });
+  expect(won?.better).toBeGreaterThan(0.8);
+  expect(won?.first).toBeLessThan(won?.better ?? 0);
 });

@@ -1,15 +1,17 @@
 import { repeatableRng } from "../statistics/index.ts";
-import { anyMix, drawMixes } from "./any-mix.ts";
+import { drawMixes } from "./any-mix.ts";
+import { bestTogether } from "./best-together.ts";
 import { type History, learnTaste, type Taste } from "./learn-taste.ts";
 import { pourable } from "./pourable.ts";
 import type { TasteShape } from "./prior.data.ts";
-import { type Parts, sharesOf } from "./recipe.ts";
+import { type Parts, partsBy, sharesOf } from "./recipe.ts";
+import { shortlist } from "./shortlist.ts";
 import { type StopAdvice, stopAdvice } from "./stop-advice.ts";
 import { triedBeliefs } from "./tried-beliefs.ts";
-import { whyAnchor, whyGlass } from "./why-glass.ts";
+import { WHY_TARGET, whyAnchor, whyGlass } from "./why-glass.ts";
 
 export interface FlightWanted {
-  /** Glasses in the flight, the anchor counted in. */
+  /** Glasses in the flight, the anchor and the target counted in. */
   readonly glasses: number;
   /** Most whole parts a recipe may have together. */
   readonly maxParts: number;
@@ -17,11 +19,27 @@ export interface FlightWanted {
   readonly start: number;
   /** How the taste is believed to be shaped; chosen by the rankings where left out. */
   readonly shape?: TasteShape;
+  /** Whether a recipe may be mixed: rules, and what is on the shelf. All may where left out. */
+  readonly keeps?: (parts: Parts) => boolean;
+  /** Ids of the whiskeys that may be mixed: what is on the shelf. All may where left out. */
+  readonly mixes?: ReadonlySet<string>;
+  /** Ids of what was tried and still stands ready, whether or not it may be mixed anew. */
+  readonly ready?: ReadonlySet<string>;
+  /** Id of what was tried and all is to come close to: stands in every flight and is no anchor. */
+  readonly target?: string;
+}
+
+export interface NextGlass {
+  readonly kind: "anchor" | "target" | "again" | "new";
+  readonly parts: Parts;
+  readonly why: string;
+  /** Chance that it is better than the anchor; one half of the anchor itself, and where there is none. */
+  readonly better: number;
 }
 
 export interface NextFlight {
-  /** The anchor first, where anything was tried. Fewer than wanted only where there are no more recipes. */
-  readonly glasses: readonly { readonly parts: Parts; readonly why: string }[];
+  /** The anchor first, where anything was tried, then the target. Fewer than wanted only where there are no more recipes. */
+  readonly glasses: readonly NextGlass[];
   /** Of everything tried, in the order given. */
   readonly posterior: readonly {
     readonly id: string;
@@ -31,120 +49,113 @@ export interface NextFlight {
     /** Chance that nothing else tried is better; one recipe under two ids has it twice. */
     readonly pBest: number;
   }[];
+  /** What can be mixed and is believed the best, tried or not; null where nothing can be. */
+  readonly favourite: { readonly parts: Parts; readonly tried: boolean } | null;
   readonly stop: StopAdvice;
 }
 
 /** Draws the flight is chosen by. */
 const DRAWS = 512;
-/** Recipes looked at closely: the most promising, and some from all over. */
-const PROMISING = 110;
-const ALL_OVER = 50;
-/** A recipe is as promising as its mean and so many sds. */
-const HOPE = 1.5;
+/** Where so many recipes were tried, half as many draws: they cost the more. */
+const MANY = 60;
 /** Tried recipes around which to look, and that may be poured once more. */
 const AGAIN = 12;
 
 /**
- * What to pour next: the anchor (of what was tried, what is believed the best), and then one glass after the other that adds most to
- * the best of the flight, as expected over draws of what the palate could be like. What is believed good and what is not known both
- * add; what is like another glass does not.
+ * What to pour next: the anchor (of what was tried and can be poured, what is believed the best), the target, and then one glass after
+ * the other that adds most to the best of the flight, as expected over draws of what the palate could be like. What is believed good
+ * and what is not known both add; what is like another glass does not.
  *
  * Sources, from memory: expected improvement for batches, Ginsbourger et al. 2010; the best of a set for preferences, Lin et al.,
  * AISTATS 2022, and Astudillo et al., AISTATS 2023. Deterministic by start; the order of whiskeys, trials and rankings says nothing.
  *
- * @throws RangeError on fewer than 2 glasses, no whiskeys, parts that are not whole
+ * @throws RangeError on fewer than 2 glasses, no whiskeys, parts that are not whole, a target that was not tried
  * @example nextFlight({ whiskeys, tried, rankings }, { glasses: 5, maxParts: 8, start: 1 }).glasses
  */
 export function nextFlight(history: History, wanted: FlightWanted): NextFlight {
-  const { glasses, maxParts, start, shape } = wanted;
+  const { glasses, maxParts, start, shape, mixes: some } = wanted;
+  const mayMix = (id: string): boolean => some?.has(id) ?? true;
+  const keeps = (whole: readonly number[]): boolean => {
+    const parts = partsBy(ids, whole);
+    return Object.keys(parts).every(mayMix) && (wanted.keeps?.(parts) ?? true);
+  };
   if (!(Number.isInteger(glasses) && glasses >= 2))
     throw new RangeError(`nextFlight requires 2 glasses or more, got ${glasses}`);
   const rng = repeatableRng(start);
   const taste = learnTaste(history, shape);
+  const { ids, recipes } = taste;
+  const target = wanted.target === undefined ? -1 : triedAt(taste, wanted.target);
+  const may = new Set([...(wanted.ready ?? [])].map((id) => triedAt(taste, id)));
+  for (const [at, { whole }] of recipes.entries()) if (keeps(whole)) may.add(at);
   const { mean, sd } = triedBeliefs(taste);
   const order = [...mean.keys()].toSorted((a, b) => (mean[b] as number) - (mean[a] as number) || a - b);
-  const near = order.slice(0, AGAIN).map((at) => (taste.recipes[at] as Taste["recipes"][number]).whole);
-  const pool = closely(taste, pourable(taste.ids, maxParts, near, rng));
-  const mixes = together(taste, pool);
-  const tried = taste.recipes.length;
+  const near = order.slice(0, AGAIN).map((at) => (recipes[at] as Taste["recipes"][number]).whole);
+  const pool = pourable(ids, maxParts, near, rng, keeps, mayMix);
+  const { mixes, favourite } = shortlist(taste, pool);
   const draws = drawMixes(
     taste,
     mixes.map(({ placed }) => placed),
-    DRAWS,
+    recipes.length > MANY ? DRAWS / 2 : DRAWS,
     rng,
   );
-  const anchor = order[0];
+  const anchor = order.find((at) => at !== target && may.has(at));
+  const again = new Set(order.slice(0, AGAIN).filter((at) => may.has(at)));
   // What was tried and is not among the best stays out of the flight, and so does what has more parts than can be poured.
-  const open = mixes.flatMap((mix, at) =>
-    at === anchor || (at < tried && !(order.indexOf(at) < AGAIN && partsOf(mix.whole) <= maxParts))
-      ? []
-      : [at],
-  );
-  const { chosen, gain } = bestTogether(draws, anchor, open, glasses);
-  const compared = (at: number): number =>
-    anchor === undefined
+  const open = mixes.flatMap(({ whole }, at) => {
+    if (at === anchor || at === target) return [];
+    return at < recipes.length && !(again.has(at) && partsOf(whole) <= maxParts) ? [] : [at];
+  });
+  const { chosen, gain } = bestTogether(draws, anchor, open, glasses - (target < 0 ? 0 : 1));
+  const better = (at: number): number =>
+    anchor === undefined || at === anchor
       ? 0.5
       : draws.filter((draw) => (draw[at] as number) > (draw[anchor] as number)).length / draws.length;
-  const places = history.tried.map(({ id }) => taste.recipeOf.get(id) as number);
-  const best = chancesBest(draws, tried);
+  const best = chancesBest(draws, recipes.length);
   const wholeOf = (at: number): readonly number[] => (mixes[at] as (typeof mixes)[number]).whole;
-  const told = new Set(
-    taste.recipes.flatMap(({ whole }) => taste.ids.filter((_, i) => (whole[i] as number) > 0)),
-  );
+  const told = new Set(recipes.flatMap(({ whole }) => ids.filter((_, i) => (whole[i] as number) > 0)));
+  const whyNew = (at: number): string =>
+    whyGlass({
+      ids,
+      shares: sharesOf(wholeOf(at)),
+      anchor: anchor === undefined ? null : sharesOf(wholeOf(anchor)),
+      better: better(at),
+      again: at < recipes.length,
+      told,
+    });
+  const glass = (at: number, kind: NextGlass["kind"], why: string): NextGlass => ({
+    kind,
+    parts: partsBy(ids, wholeOf(at)),
+    why,
+    better: better(at),
+  });
+  const fresh = chosen.filter((at) => at !== anchor);
   return {
-    glasses: chosen.map((at) => ({
-      parts: partsBy(taste.ids, wholeOf(at)),
-      why:
-        at === anchor
-          ? whyAnchor(best[at] as number, tried)
-          : whyGlass({
-              ids: taste.ids,
-              shares: sharesOf(wholeOf(at)),
-              anchor: anchor === undefined ? null : sharesOf(wholeOf(anchor)),
-              better: compared(at),
-              again: at < tried,
-              told,
-            }),
-    })),
-    posterior: history.tried.map(({ id }, i) => {
-      const at = places[i] as number;
+    glasses: [
+      ...(anchor === undefined
+        ? []
+        : [glass(anchor, "anchor", whyAnchor(best[anchor] as number, recipes.length))]),
+      ...(target < 0 ? [] : [glass(target, "target", WHY_TARGET)]),
+      ...fresh.map((at) => glass(at, at < recipes.length ? "again" : "new", whyNew(at))),
+    ],
+    posterior: history.tried.map(({ id }) => {
+      const at = triedAt(taste, id);
       return { id, mean: mean[at] as number, sd: sd[at] as number, pBest: best[at] as number };
     }),
-    stop: stopAdvice(gain, history.rankings.length, chosen.length),
+    favourite: favourite && {
+      parts: partsBy(ids, favourite.whole),
+      tried: recipes.some(({ whole }) => whole.join() === favourite.whole.join()),
+    },
+    stop: stopAdvice(gain, history.rankings.length, fresh.length),
   };
 }
 
+function triedAt(taste: Taste, id: string): number {
+  const at = taste.recipeOf.get(id);
+  if (at === undefined) throw new RangeError(`nextFlight requires what was tried, got ${id}`);
+  return at;
+}
+
 const partsOf = (whole: readonly number[]): number => whole.reduce((sum, part) => sum + part, 0);
-
-const partsBy = (ids: readonly string[], whole: readonly number[]): Parts =>
-  Object.fromEntries(ids.flatMap((id, i) => ((whole[i] as number) > 0 ? [[id, whole[i] as number]] : [])));
-
-/** The recipes worth a closer look. */
-function closely(taste: Taste, pool: readonly (readonly number[])[]): (readonly number[])[] {
-  if (pool.length <= PROMISING + ALL_OVER) return [...pool];
-  const hoped = pool.map((whole) => {
-    const { mean, sd } = anyMix(taste, taste.kernel.place(sharesOf(whole)));
-    return { whole, hope: mean + HOPE * sd };
-  });
-  const sorted = hoped.toSorted((a, b) => b.hope - a.hope).map(({ whole }) => whole);
-  const others = sorted.slice(PROMISING);
-  const step = others.length / ALL_OVER;
-  return [
-    ...sorted.slice(0, PROMISING),
-    ...Array.from({ length: ALL_OVER }, (_, n) => others[Math.floor(n * step)] as readonly number[]),
-  ];
-}
-
-/** What was tried, in its order, and then the rest of the pool. */
-function together(taste: Taste, pool: readonly (readonly number[])[]) {
-  const known = new Set(taste.recipes.map(({ whole }) => whole.join()));
-  return [
-    ...taste.recipes,
-    ...pool
-      .filter((whole) => !known.has(whole.join()))
-      .map((whole) => ({ whole, placed: taste.kernel.place(sharesOf(whole)) })),
-  ];
-}
 
 /** How often each of the first `tried` is the best of them. */
 function chancesBest(draws: readonly Float64Array[], tried: number): number[] {
@@ -155,35 +166,4 @@ function chancesBest(draws: readonly Float64Array[], tried: number): number[] {
     if (tried > 0) best[top] = (best[top] as number) + 1 / draws.length;
   }
   return best;
-}
-
-/** Glass by glass what adds most to the expected best; what all of them add to the anchor alone. */
-function bestTogether(
-  draws: readonly Float64Array[],
-  anchor: number | undefined,
-  open: readonly number[],
-  glasses: number,
-): { readonly chosen: readonly number[]; readonly gain: number } {
-  const chosen = anchor === undefined ? [] : [anchor];
-  // Without an anchor a glass is held against an unknown mix, worth 0.
-  const top = Float64Array.from(draws, (draw) => (anchor === undefined ? 0 : (draw[anchor] as number)));
-  const left = new Set(open);
-  let gain = 0;
-  while (chosen.length < glasses && left.size > 0) {
-    let best: { readonly at: number; readonly added: number } | undefined;
-    for (const at of left) {
-      let added = 0;
-      for (let d = 0; d < draws.length; d += 1)
-        added += Math.max(0, ((draws[d] as Float64Array)[at] as number) - (top[d] as number));
-      if (best === undefined || added > best.added) best = { at, added };
-    }
-    if (best === undefined) break;
-    const { at, added } = best;
-    chosen.push(at);
-    left.delete(at);
-    gain += added / draws.length;
-    for (let d = 0; d < draws.length; d += 1)
-      top[d] = Math.max(top[d] as number, (draws[d] as Float64Array)[at] as number);
-  }
-  return { chosen, gain };
 }

@@ -22,7 +22,7 @@ describe("the posterior against a long Markov chain that shares no code with it"
     let [worstMean, worstSd] = [0, 0];
     for (let number = 0; number < cases; number += 1) {
       const given = chainCase(number);
-      const { levels, recipes, rankings, scale, length } = given;
+      const { levels, recipes, rankings, scale, length, curve } = given;
       const taste = learnTaste(
         {
           whiskeys: levels.map((own, i) => ({
@@ -35,7 +35,7 @@ describe("the posterior against a long Markov chain that shares no code with it"
           })),
           rankings: rankings.map((ranking) => ranking.map((group) => group.map((i) => `r${i}`))),
         },
-        { scale, length },
+        { scale, length, curve },
       );
       const told = triedBeliefs(taste);
       const exact = longChain(given, steps, number + 1);

@@ -4,6 +4,8 @@ import { lowestTerms } from "./recipe.ts";
 /** Up to so many recipes all are looked at; above, so many are drawn. */
 const MOST = 3000;
 const DRAWN = 500;
+/** Where rules leave few, drawing ends after so many. */
+const MOST_DRAWN = 20_000;
 /** One part away is looked at around the best, as long as they are together no more than this. */
 const NEAR = 500;
 /** A recipe that is drawn mixes so many whiskeys at most. */
@@ -19,20 +21,31 @@ function ways(q: number, parts: number): number {
 }
 
 /**
- * Recipes in whole parts, in lowest terms and each once: all of them where they are few (3 000 with multiples), else every whiskey
+ * Recipes of some of the whiskeys in whole parts, in lowest terms and each once: all of them where they are few (3 000 with multiples), else every whiskey
  * alone, those one part away from the best of `near`, and some drawn at random of up to four whiskeys.
  *
  * @param near recipes around which to look, best first
+ * @param keeps whether a recipe, in lowest terms, keeps the rules
+ * @param mixes whether a whiskey may stand in a recipe
  * @throws RangeError without whiskeys or parts
  * @example pourable(["malt", "rye"], 3, [], rng).length // 5: 1:0, 0:1, 1:1, 2:1, 1:2
  */
 export function pourable(
-  ids: readonly string[],
+  all: readonly string[],
   maxParts: number,
   near: readonly Whole[],
   rng: Rng,
+  keeps: (whole: Whole) => boolean = () => true,
+  mixes: (id: string) => boolean = () => true,
 ): number[][] {
+  const ids = all.filter(mixes);
   const q = ids.length;
+  if (q === 0 && all.length > 0) return [];
+  const spread = (low: Whole): number[] => {
+    const whole = all.map(() => 0);
+    for (const [i, part] of low.entries()) whole[all.indexOf(ids[i] as string)] = part;
+    return whole;
+  };
   if (q === 0 || maxParts < 1)
     throw new RangeError(`pourable requires whiskeys and parts, got ${q}, ${maxParts}`);
   const found = new Map<string, number[]>();
@@ -40,7 +53,10 @@ export function pourable(
     const sum = whole.reduce((total, part) => total + part, 0);
     if (sum === 0) return;
     const low = lowestTerms(ids, Object.fromEntries(ids.map((id, i) => [id, whole[i] as number])));
-    if (low.reduce((total, part) => total + part, 0) <= maxParts) found.set(low.join(), low);
+    if (low.reduce((total, part) => total + part, 0) <= maxParts) {
+      const whole = spread(low);
+      if (keeps(whole)) found.set(whole.join(), whole);
+    }
   };
   if (ways(q, maxParts) <= MOST) {
     for (const whole of sharedOut(q, maxParts)) take(whole);
@@ -48,9 +64,13 @@ export function pourable(
     for (const i of ids.keys()) take(ids.map((_, j) => Number(i === j)));
     for (const whole of near) {
       if (found.size > NEAR) break;
-      for (const next of onePartAway(whole)) take(next);
+      const own = whole.filter((_, i) => mixes(all[i] as string));
+      // Around what holds something that is not mixed any more there is nothing to look at.
+      if (whole.every((part, i) => part === 0 || mixes(all[i] as string)))
+        for (const next of onePartAway(own)) take(next);
     }
-    for (let n = 0; n < DRAWN; n += 1) take(drawn(q, maxParts, rng));
+    const wanted = found.size + DRAWN;
+    for (let n = 0; n < MOST_DRAWN && found.size < wanted; n += 1) take(drawn(q, maxParts, rng));
   }
   return [...found].toSorted(([a], [b]) => (a < b ? -1 : 1)).map(([, whole]) => whole);
 }

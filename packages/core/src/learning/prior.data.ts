@@ -7,17 +7,28 @@
 export const OWN_SHARE = 0.3;
 
 /** Of the variance of a lone whiskey's log worth, how much goes straight with the shares; the rest bends. */
-export const STRAIGHT_SHARE = 0.3;
+export const STRAIGHT_SHARE = 0.05;
 
 /** How large differences in log worth are (sd), and over what distance liking changes (1: from one whiskey to another on average). */
 export interface TasteShape {
   readonly scale: number;
   readonly length: number;
+  /** How far a lone whiskey is believed to be below the middle of all, in scales. */
+  readonly curve: number;
 }
 
-/** Shapes the rankings choose from, each with ln of its weight: the middle ones are likelier beforehand. */
-export const SHAPES: readonly (TasteShape & { readonly logWeight: number })[] = [1, 2, 4].flatMap((scale) =>
-  [0.4, 0.8].map((length) => ({ scale, length, logWeight: scale === 2 ? 0 : Math.log(0.6) })),
+export interface WeighedShape extends TasteShape {
+  readonly logWeight: number;
+}
+
+/**
+ * Shapes the rankings choose from, each with ln of its weight. Likelier beforehand: the middle of all is better than a whiskey alone,
+ * as those believe who blend; the rankings may say otherwise.
+ */
+export const SHAPES: readonly WeighedShape[] = [8, 2].flatMap((scale) =>
+  [0.4, 0.8, 1.2].flatMap((length) =>
+    [1, 0].map((curve) => ({ scale, length, curve, logWeight: curve === 1 ? 0 : Math.log(0.4) })),
+  ),
 );
 
 /**

@@ -39,3 +39,7 @@ export function sharesOf(whole: readonly number[]): number[] {
   const sum = whole.reduce((total, part) => total + part, 0);
   return whole.map((part) => part / sum);
 }
+
+/** Whole parts by whiskey, those of 0 left out. */
+export const partsBy = (ids: readonly string[], whole: readonly number[]): Parts =>
+  Object.fromEntries(ids.flatMap((id, i) => ((whole[i] as number) > 0 ? [[id, whole[i] as number]] : [])));

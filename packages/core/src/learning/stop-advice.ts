@@ -13,12 +13,13 @@ const FEWEST = 2;
  * (`TASTED`), however sure one would be afterwards.
  *
  * @param gain expected log worth of the best of the flight, less the anchor's
- * @example stopAdvice(0.1, 6, 5).advised // true
+ * @param others glasses besides anchor and target
+ * @example stopAdvice(0.1, 6, 4).advised // true
  */
-export function stopAdvice(gain: number, rankings: number, glasses: number): StopAdvice {
+export function stopAdvice(gain: number, rankings: number, others: number): StopAdvice {
   const first = 100 / (1 + Math.exp(-gain));
   const told = `The best of the next flight is expected to be put before the best so far in ${first.toFixed(0)} of 100 comparisons at most`;
-  if (glasses < 2) return { advised: true, why: "There is no other recipe to try within these parts." };
+  if (others === 0) return { advised: true, why: "There is no other recipe to try within these parts." };
   if (rankings < FEWEST)
     return {
       advised: false,

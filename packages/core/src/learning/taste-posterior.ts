@@ -15,10 +15,12 @@ import {
   WORTH_PRIOR,
 } from "../statistics/index.ts";
 
-/** A normal approximation of what is believed of log worths f = root·z, and of ln δ of ties after them in z. */
+/** A normal approximation of what is believed of log worths f = mean + root·z, and of ln δ of ties after them in z. */
 export interface TastePosterior {
   /** How many log worths. */
   readonly size: number;
+  /** Of the log worths before any ranking. */
+  readonly mean: Float64Array;
   /** Lower triangle with root·rootᵀ the prior covariance of the log worths. */
   readonly root: Square;
   /** Of z, log worths first. */
@@ -29,13 +31,15 @@ export interface TastePosterior {
   readonly logEvidence: number;
 }
 
-/** Pairs of mirrored points over which slope and curvature are averaged; fewer of many log worths, whose law is nearer to normal. */
-const PAIRS = 160;
+/** Frames of mirrored points over which slope and curvature are averaged; part of one of many log worths, whose law is nearer to normal. */
+const FRAMES = 2;
 const PAIRS_OF_MANY = 16;
 const MANY = 60;
 /** Rounds of it at most, and the step that ends them. */
-const ROUNDS = 6;
-const SMALL = 1e-3;
+const ROUNDS = 12;
+const ROUNDS_OF_MANY = 3;
+const SMALL = 5e-3;
+const SMALL_TURN = 0.02;
 
 interface Whitened {
   readonly target: Concave;
@@ -50,7 +54,7 @@ interface Whitened {
 }
 
 /**
- * What rankings say of log worths with a normal prior of the given covariance: Laplace's approximation at the mode, by Newton, and
+ * What rankings say of log worths with a normal prior of the given mean and covariance: Laplace's approximation at the mode, by Newton, and
  * then, with `averaged`, the normal law closest to the posterior: slope and curvature averaged over the law itself instead of taken
  * at its top, as the mode of few rankings lies off the mean.
  *
@@ -62,36 +66,38 @@ interface Whitened {
  *
  * @param covariance size·size, positive definite
  * @throws RangeError when it is not
- * @example tastePosterior(Float64Array.of(1, 0, 0, 1), 2, sets, true)
+ * @example tastePosterior(Float64Array.of(0, 0), Float64Array.of(1, 0, 0, 1), sets, true)
  */
 export function tastePosterior(
+  mean: Float64Array,
   covariance: Square,
-  size: number,
   sets: readonly RankedSet[],
   averaged: boolean,
 ): TastePosterior {
+  const size = mean.length;
   const root = cholesky(covariance, size);
   if (root === null) throw new RangeError("tastePosterior requires a positive definite covariance");
   const ties = tieSizes(sets);
   const likelihood = rankingLogLikelihood(sets, size, ties);
   const all = size + ties.length;
-  const whitened = whiten(likelihood, root, size);
+  const whitened = whiten(likelihood, mean, root);
   const mode = maximiseConcave(whitened.target, new Float64Array(all));
   if (mode === null) throw new RangeError("tastePosterior requires rankings with a mode, got none");
   let logEvidence = mode.value;
   for (let i = 0; i < all; i += 1) logEvidence -= Math.log(mode.factor[i * all + i] as number);
-  const own = { size, root, centre: mode.at, factor: mode.factor, logEvidence };
+  const own = { size, mean, root, centre: mode.at, factor: mode.factor, logEvidence };
   return averaged && sets.length > 0
     ? { ...own, ...closestNormal(likelihood, whitened, mode.at, mode.factor) }
     : own;
 }
 
-function whiten(likelihood: Concave, root: Square, size: number): Whitened {
+function whiten(likelihood: Concave, mean: Float64Array, root: Square): Whitened {
+  const size = mean.length;
   const all = likelihood.size;
   const at = (z: Float64Array): Float64Array => {
     const x = new Float64Array(all);
     for (let i = 0; i < size; i += 1) {
-      let sum = 0;
+      let sum = mean[i] as number;
       for (let k = 0; k <= i; k += 1) sum += (root[i * size + k] as number) * (z[k] as number);
       x[i] = sum;
     }
@@ -147,6 +153,38 @@ function whiten(likelihood: Concave, root: Square, size: number): Whitened {
   };
 }
 
+/**
+ * Points of frames at right angles, √size from the origin, turned at random: mirrored, every whole frame averages a cubic exactly.
+ */
+function squarePoints(size: number, wanted: number): Float64Array {
+  const points = new Float64Array(wanted * size);
+  fillNormal(points, repeatableRng(1));
+  const row = (p: number): Float64Array => points.subarray(p * size, (p + 1) * size);
+  for (let p = 0; p < wanted; p += 1) {
+    const own = row(p);
+    for (let before = p - (p % size); before < p; before += 1) {
+      const other = row(before);
+      let along = 0;
+      for (let i = 0; i < size; i += 1) along += (own[i] as number) * (other[i] as number);
+      for (let i = 0; i < size; i += 1) own[i] = (own[i] as number) - (along / size) * (other[i] as number);
+    }
+    const long = Math.sqrt(own.reduce((sum, v) => sum + v * v, 0));
+    for (let i = 0; i < size; i += 1) own[i] = ((own[i] as number) * Math.sqrt(size)) / long;
+  }
+  return points;
+}
+
+/** L·Lᵀ of a lower triangle. */
+function squareOf(l: Square, n: number): Float64Array {
+  const square = new Float64Array(n * n);
+  for (let i = 0; i < n; i += 1)
+    for (let j = 0; j < n; j += 1)
+      for (let k = 0; k <= Math.min(i, j); k += 1)
+        square[i * n + j] =
+          (square[i * n + j] as number) + (l[i * n + k] as number) * (l[j * n + k] as number);
+  return square;
+}
+
 function closestNormal(
   likelihood: Concave,
   whitened: Whitened,
@@ -154,11 +192,12 @@ function closestNormal(
   startFactor: Square,
 ): { centre: Float64Array; factor: Square } {
   const all = likelihood.size;
-  const pairs = all > MANY ? PAIRS_OF_MANY : PAIRS;
-  const points = new Float64Array(pairs * all);
-  fillNormal(points, repeatableRng(1));
+  const pairs = all > MANY ? PAIRS_OF_MANY : FRAMES * all;
+  const points = squarePoints(all, pairs);
   let [centre, factor] = [start, startFactor];
-  for (let round = 0; round < ROUNDS; round += 1) {
+  let precision = squareOf(factor, all);
+  const rounds = all > MANY ? ROUNDS_OF_MANY : ROUNDS;
+  for (let round = 0; round < rounds; round += 1) {
     const gradient = new Float64Array(all);
     const curvature = new Float64Array(all * all);
     for (let p = 0; p < pairs; p += 1) {
@@ -172,12 +211,15 @@ function closestNormal(
       }
     }
     const mean = whitened.carried(centre, gradient, curvature);
-    const next = cholesky(mean.curvature, all);
+    // Half way, as whole steps swing to and fro where rankings say next to nothing against a wide prior.
+    precision = precision.map((v, i) => (v + (mean.curvature[i] as number)) / 2);
+    const next = cholesky(precision, all);
     if (next === null) break;
     const step = solveCholesky(next, mean.gradient);
     centre = centre.map((v, i) => v + (step[i] as number));
+    const turned = factor.some((v, i) => Math.abs(v - (next[i] as number)) > SMALL_TURN);
     factor = next;
-    if (step.every((v) => Math.abs(v) < SMALL)) break;
+    if (!turned && step.every((v) => Math.abs(v) < SMALL)) break;
   }
   return { centre, factor };
 }

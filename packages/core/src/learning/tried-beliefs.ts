@@ -14,7 +14,7 @@ export interface TriedBeliefs {
  * @example triedBeliefs(taste).mean
  */
 export function triedBeliefs({ posterior }: Taste): TriedBeliefs {
-  const { size: n, root, centre, factor } = posterior;
+  const { size: n, mean: before, root, centre, factor } = posterior;
   const all = centre.length;
   if (n === 0) return { mean: [], sd: [] };
   const rows = Array.from({ length: n }, (_, i) => root.slice(i * n, (i + 1) * n));
@@ -23,9 +23,10 @@ export function triedBeliefs({ posterior }: Taste): TriedBeliefs {
   const inverse = inverseOf(factor, all);
   const mean: number[] = [];
   const sd: number[] = [];
-  for (const row of rows) {
+  const level = before.reduce((sum, v) => sum + v / n, 0);
+  for (const [i, row] of rows.entries()) {
     const own = row.map((v, k) => v - (middle[k] as number));
-    let [sum, variance] = [0, 0];
+    let [sum, variance] = [(before[i] as number) - level, 0];
     for (let k = 0; k < n; k += 1) {
       const v = own[k] as number;
       sum += v * (centre[k] as number);

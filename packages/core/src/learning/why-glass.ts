@@ -6,6 +6,9 @@ export const whyAnchor = (best: number, tried: number): string =>
       : `best of the ${tried} recipes tried with a chance of ${percent(best)}`
   }.`;
 
+/** Why the target is poured. */
+export const WHY_TARGET = "The target: what all others are held against.";
+
 interface Glass {
   readonly ids: readonly string[];
   readonly shares: readonly number[];

@@ -136,6 +136,7 @@ export const addresses: Readonly<Record<RouteName | StreamName, readonly [method
   getRecipeFinding: ["GET", "/api/households/:household/recipes/:recipe/finding"],
   getWhiskeyFinding: ["GET", "/api/households/:household/whiskeys/:whiskey/finding"],
   getWhiskeyProfile: ["GET", "/api/households/:household/whiskeys/:whiskey/profile"],
+  getTried: ["GET", "/api/households/:household/recipes/:recipe/tried"],
   getRecipeProfile: ["GET", "/api/households/:household/recipes/:recipe/profile"],
   getFlightProfiles: ["GET", "/api/households/:household/flights/:flight/finding/profiles"],
   getTasterFinding: ["GET", "/api/households/:household/tasters/:taster/finding"],

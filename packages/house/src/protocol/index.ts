@@ -108,7 +108,8 @@ export {
 export { NOTE_LONGEST, NoteObservation, NoteWhere, ReadDraft, ReadResult } from "./note.ts";
 export { RestAnswer, RestDraft } from "./rest.ts";
 export { restSchema } from "./rest-schema.ts";
-export { NextFlightAnswer, NextFlightDraft } from "./next-flight.ts";
+export { NEXT_LIMITS, NextFlightAnswer, NextFlightDraft } from "./next-flight.ts";
+export { TriedHistory } from "./tried-history.ts";
 export { nextFlightSchema } from "./next-flight-schema.ts";
 export { TrialPlan, TrialPlanDraft } from "./trial.ts";
 export { OakDraft, OakPiece, OakResult } from "./oak.ts";

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { SearchWhiskey } from "./search.ts";
 
-const NEXT_LIMITS = { items: 60, tried: 200, rankings: 100, glasses: 12, parts: 30 } as const;
+export const NEXT_LIMITS = { items: 60, tried: 200, rankings: 100, glasses: 12, parts: 30 } as const;
 
 /** Glasses one person ranks at once. */
 const MOST_RANKED = 12;
@@ -36,8 +36,19 @@ export const NextFlightDraft = z
     maxParts: z.int().min(1).max(NEXT_LIMITS.parts),
     /** Where chance begins: the same gives the same flight. */
     seed: z.int().min(0).max(4_294_967_295),
+    /** Items that new recipes may hold, as what is on the shelf; all where left out. */
+    mixes: z.array(Name).min(1).max(NEXT_LIMITS.items).optional(),
+    /** Least and most share of a new recipe, by item. */
+    least: z.record(Name, z.number().min(0).max(1)).optional(),
+    most: z.record(Name, z.number().min(0).max(1)).optional(),
+    fewestWhiskeys: z.int().min(1).max(NEXT_LIMITS.items).optional(),
+    mostWhiskeys: z.int().min(1).max(NEXT_LIMITS.items).optional(),
+    /** What was tried and still stands ready, though it may not be mixed anew. */
+    ready: z.array(Name).max(NEXT_LIMITS.tried).optional(),
+    /** What was tried and all is to come close to: in every flight. */
+    target: Name.optional(),
   })
-  .superRefine(({ items, tried, rankings }, context) => {
+  .superRefine(({ items, tried, rankings, mixes, least, most, ready, target }, context) => {
     const wrong = (path: (string | number)[], code: string, message: string, input: unknown): void =>
       context.addIssue({ code: "custom", path, message, input, params: { code } });
     const known = once(items, (n, id) => wrong(["items", n, "id"], "id_twice", "an id of its own", id));
@@ -45,6 +56,16 @@ export const NextFlightDraft = z
     for (const [n, { parts }] of tried.entries())
       for (const id of Object.keys(parts))
         if (!known.has(id)) wrong(["tried", n, "parts", id], "item_unknown", "the id of an item", id);
+    const mixed = [...(mixes ?? []).entries()].map(([n, id]) => [["mixes", n], id] as const);
+    const bounded = (["least", "most"] as const).flatMap((name) =>
+      Object.keys((name === "least" ? least : most) ?? {}).map((id) => [[name, id], id] as const),
+    );
+    for (const [path, id] of [...mixed, ...bounded])
+      if (!known.has(id)) wrong([...path], "item_unknown", "the id of an item", id);
+    for (const [n, id] of (ready ?? []).entries())
+      if (!poured.has(id)) wrong(["ready", n], "not_tried", "the id of what was tried", id);
+    if (target !== undefined && !poured.has(target))
+      wrong(["target"], "not_tried", "the id of what was tried", target);
     for (const [r, ranking] of rankings.entries()) {
       const seen = new Set<string>();
       for (const [g, group] of ranking.entries())
@@ -73,10 +94,20 @@ function once(
 }
 
 export const NextFlightAnswer = z.object({
-  /** The anchor first, where anything was tried. Fewer than asked for only where there are no more recipes. */
-  glasses: z.array(z.object({ parts: z.record(z.string(), z.int()), why: z.string() })),
+  /** The anchor first, where anything was tried, then the target. Fewer than asked for only where there are no more recipes. */
+  glasses: z.array(
+    z.object({
+      parts: z.record(z.string(), z.int()),
+      why: z.string(),
+      kind: z.enum(["anchor", "target", "again", "new"]),
+      /** Chance that it is better than the anchor; one half of the anchor itself, and where there is none. */
+      better: z.number(),
+    }),
+  ),
   /** Of what was tried: log worth less the mean of all recipes tried, and the chance that none of them is better. */
   posterior: z.array(z.object({ id: z.string(), mean: z.number(), sd: z.number(), pBest: z.number() })),
+  /** What can be mixed and is believed the best, tried or not; null where nothing can be. */
+  favourite: z.object({ parts: z.record(z.string(), z.int()), tried: z.boolean() }).nullable(),
   stop: z.object({ advised: z.boolean(), why: z.string() }),
 });
 export type NextFlightAnswer = z.infer<typeof NextFlightAnswer>;

@@ -57,6 +57,7 @@ import {
 } from "./joining.ts";
 import { AtGlass, GlassOpened, LiveMessage } from "./live.ts";
 import { OpenDraft, Opened, ShareDraft, Shared } from "./share.ts";
+import { TriedHistory, TriedQuery } from "./tried-history.ts";
 import { RestAnswer, RestDraft } from "./rest.ts";
 import { TrialPlan, TrialPlanDraft } from "./trial.ts";
 import { ReadDraft, ReadResult } from "./note.ts";
@@ -846,6 +847,12 @@ export const routes = {
     `${H}/whiskeys/:whiskey/profile`,
     "What a whiskey tastes of: as the shelf has it, and as it was observed.",
     { answer: ProfileBoard },
+  ),
+  getTried: route(
+    "GET",
+    `${H}/recipes/:recipe/tried`,
+    "What was tried around a recipe and how it was ranked in revealed flights, as POST /api/next takes it.",
+    { query: TriedQuery, answer: TriedHistory },
   ),
   getRecipeProfile: route(
     "GET",

@@ -18,7 +18,7 @@ import type { Handlers, StreamHandlers } from "./handler.ts";
 import { healthHandlers } from "./health.ts";
 import { calendarHandlers, householdHandlers, nextHandlers, tasterHandlers } from "./household/index.ts";
 import { followHandlers, joinHandlers, openJoiningHandlers, watchHandlers } from "./joining/index.ts";
-import { learningHandlers } from "./learning/index.ts";
+import { learningHandlers, triedHandlers } from "./learning/index.ts";
 import { noteHandlers, noteHereHandlers } from "./notes/index.ts";
 import { oakHandlers } from "./oak/index.ts";
 import {
@@ -57,6 +57,7 @@ export const allHandlers: Handlers = {
   ...countsHandlers,
   ...oakHandlers,
   ...learningHandlers,
+  ...triedHandlers,
   ...trialHandlers,
   ...shelfSearchHandlers,
   ...householdHandlers,

@@ -117,6 +117,7 @@ const attempts: Partial<Record<RouteName | StreamName, Attempt>> = {
   listFindings: {},
   getWeighedFlight: {},
   getWhiskeyProfile: {},
+  getTried: {},
   getRecipeProfile: {},
   getFlightProfiles: {},
   getRecipeFinding: {},

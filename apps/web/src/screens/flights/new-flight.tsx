@@ -15,7 +15,7 @@ import {
   Stepper,
   TextField,
 } from "../../parts/index.ts";
-import { go } from "../../router/index.ts";
+import { go, usePlace } from "../../router/index.ts";
 import { keepToken, useHousehold } from "../../session/index.ts";
 import { AlcoholNote } from "./alcohol-note.tsx";
 import { countGlasses } from "./flight-state.ts";
@@ -42,6 +42,7 @@ import {
   plannedAlcoholG,
   withinSets,
 } from "./plan.ts";
+import { proposedPlan } from "./proposed-plan.ts";
 import { planIssues, stillIssues } from "./plan-issues.ts";
 import { TastersField } from "./tasters-field.tsx";
 import type { Cupboard } from "./cupboard.ts";
@@ -93,7 +94,10 @@ interface SetUpProps {
 }
 
 function SetUp({ cupboard, tasters, household }: SetUpProps) {
-  const [plan, setPlan] = useState<Plan>(() => newPlan(printDay(new Date().toISOString())));
+  const { query } = usePlace();
+  const [plan, setPlan] = useState<Plan>(() =>
+    proposedPlan(newPlan(printDay(new Date().toISOString())), query, cupboard),
+  );
   const say = useSay("addFlight");
   const count = glassesOf(plan);
   const offered = namesOffered(plan, cupboard.pourables);

@@ -64,6 +64,7 @@ export default function RecipePage({ params }: ScreenProps) {
                 <LinkButton to={`/h/${household.id}/batches/weigh?recipe=${recipe.id}`}>
                   Pour by weight
                 </LinkButton>
+                <LinkButton to={`/h/${household.id}/recipes/${recipe.id}/next`}>What to try next</LinkButton>
               </>
             )}
             <Button onClick={() => setEditing(true)}>Change it</Button>

@@ -1,7 +1,12 @@
-import { nextFlight } from "@partsproof/core/learning";
+import { keepsRules, nextFlight } from "@partsproof/core/learning";
 import { UNKNOWN } from "@partsproof/core/blending";
 import type { BodyRead, NextFlightAnswer } from "../../protocol/index.ts";
+import { revealedEvidence } from "../evidence/index.ts";
 import type { Handlers } from "../handler.ts";
+import { observed, revealedSayings } from "../profiles/index.ts";
+import { knownRecipe, versionOf } from "../recipes/index.ts";
+import { shelfState } from "../shelf/index.ts";
+import { triedHistory } from "./tried-history.ts";
 
 type Body = BodyRead<"nextFlight">;
 type Level = Body["items"][number]["profile"][string];
@@ -11,20 +16,51 @@ const known = (level: Level): { readonly value: number; readonly sd: number } =>
   level === null ? UNKNOWN : typeof level === "number" ? { value: level, sd: 0 } : level;
 
 /** What to pour next, without a household: nothing is asked of the house. */
-function nextOf({ items, tried, rankings, glasses, maxParts, seed }: Body): NextFlightAnswer {
+function nextOf({ items, tried, rankings, glasses, maxParts, seed, ...body }: Body): NextFlightAnswer {
   const whiskeys = items.map(({ id, profile }) => ({
     id,
     profile: Object.fromEntries(
       Object.entries(profile).map(([attribute, level]) => [attribute, known(level)]),
     ),
   }));
-  const next = nextFlight({ whiskeys, tried, rankings }, { glasses, maxParts, start: seed });
+  const { mixes, ready, target } = body;
+  const next = nextFlight(
+    { whiskeys, tried, rankings },
+    {
+      glasses,
+      maxParts,
+      start: seed,
+      keeps: keepsRules(body),
+      ...(mixes === undefined ? {} : { mixes: new Set(mixes) }),
+      ...(ready === undefined ? {} : { ready: new Set(ready) }),
+      ...(target === undefined ? {} : { target }),
+    },
+  );
   return {
-    glasses: next.glasses.map(({ parts, why }) => ({ parts: { ...parts }, why })),
+    glasses: next.glasses.map((glass) => ({ ...glass, parts: { ...glass.parts } })),
     posterior: next.posterior.map((one) => ({ ...one })),
+    favourite: next.favourite && { ...next.favourite, parts: { ...next.favourite.parts } },
     stop: { ...next.stop },
   };
 }
+
+/** Reads first and reckons after: nobody waits for sums in the middle of a transaction. */
+export const triedHandlers: Handlers<"getTried"> = {
+  getTried: async ({ house, at, query: { from } }) => {
+    const { sayings, ...read } = await house.store.transaction(async (records) => {
+      const recipe = await knownRecipe(records, at.household, at["recipe"] ?? "", ["recipe"]);
+      const version = await versionOf(records, recipe, recipe.latestNumber);
+      return {
+        recipe,
+        body: version?.body ?? { slots: [], waterTo: null, restDays: null, oak: "", note: "" },
+        shelf: await shelfState(records, at.household),
+        flights: await revealedEvidence(house, records, at.household),
+        sayings: await revealedSayings(house, records, at.household),
+      };
+    });
+    return triedHistory({ ...read, seen: observed(house, sayings), from });
+  },
+};
 
 export const learningHandlers: Handlers<"nextFlight"> = {
   nextFlight: async ({ body }) => nextOf(body),

@@ -1,1 +1,1 @@
-export { learningHandlers } from "./handlers.ts";
+export { learningHandlers, triedHandlers } from "./handlers.ts";

@@ -1,0 +1,81 @@
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { picture } from "./fixtures/picture.ts";
+import { type Evening, startEvening } from "./fixtures/start-evening.ts";
+
+const CASE_MS = 90_000;
+
+describe("what to try next, in a real browser", () => {
+  let evening: Evening;
+  let page: Page;
+  let home = "";
+  let recipe = "";
+
+  beforeAll(async () => {
+    evening = await startEvening();
+    page = await evening.phone("blender");
+    const { id: household } = await evening.api("loadDemo", {});
+    home = `/h/${household}`;
+    const recipes = (await evening.api("listRecipes", { at: { household } })).items;
+    recipe = recipes.find(({ name }) => name.includes("Wick and Rye"))?.id ?? "";
+  }, 240_000);
+  afterAll(() => evening.end(), 60_000);
+
+  it("proposes glasses with reasons, maps three whiskeys, answers what if, is overruled and plans a flight", {
+    timeout: CASE_MS,
+  }, async () => {
+    await page.goto(`${home}/recipes/${recipe}/next`);
+    await page.getByText("Anything on the shelf").click();
+    const glasses = page.locator(".next-list > li");
+    await glasses.first().waitFor();
+    await page.getByText(/^From before, to hold the others against/).waitFor();
+    await page
+      .getByText(/^To find out whether/)
+      .first()
+      .waitFor();
+    await page
+      .getByText(/nother flight is/)
+      .first()
+      .waitFor();
+
+    const map = page.getByRole("application", { name: /^Map of mixes/ });
+    const before = await map.getAttribute("aria-label");
+    await map.focus();
+    await page.keyboard.press("ArrowDown");
+    await page.getByText(/At one tasting it would be put first/).waitFor();
+    expect(await map.getAttribute("aria-label")).not.toBe(before);
+    await page.getByText("The map as a table").click();
+    await page.getByRole("columnheader", { name: "Better, of 100" }).waitFor();
+    await page.getByText("The map as a table").click();
+    await page.getByText(/^How it would be proved wrong/).waitFor();
+    await evening.looks.over(page, "what to try next");
+    for (const [scheme, width] of [
+      ["light", 390],
+      ["dark", 390],
+      ["light", 1280],
+      ["dark", 1280],
+    ] as const) {
+      await page.emulateMedia({ colorScheme: scheme });
+      await page.setViewportSize({ width, height: 844 });
+      await picture(page, `next-${scheme}`);
+    }
+    await page.emulateMedia({ colorScheme: "light" });
+    await page.setViewportSize({ width: 390, height: 844 });
+
+    const last = await glasses.count();
+    await page.getByRole("button", { name: `Change the parts of glass ${last}` }).click();
+    const edit = page.getByRole("group", { name: `Parts of glass ${last}` });
+    await edit.getByRole("button", { name: /^More/ }).first().click();
+    await page.getByText(/^Yours: better than the glass from before with a chance of/).waitFor();
+    await page.getByRole("button", { name: "Leave glass 2 out" }).click();
+    await page.getByRole("button", { name: "Pour glass 2 after all" }).waitFor();
+
+    await page.getByRole("link", { name: "Plan this flight" }).click();
+    await page.getByRole("heading", { level: 1, name: "Set a flight" }).waitFor();
+    await page
+      .getByText(/^Choose at least two glasses|glasses for each taster/)
+      .first()
+      .waitFor();
+    expect(evening.looks.take()).toStrictEqual([]);
+  });
+});

@@ -1,0 +1,134 @@
+import { eachDatabase, temporaryHouse } from "@partsproof/testkit";
+import { describe, expect, test } from "vitest";
+import { type EveningShelf, eveningShelf, lock, setFlight, takeSheets } from "../fixtures/evening.ts";
+
+const profile = (intensities: Record<string, number>) => ({ tastedAt: null, intensities });
+
+/** Two whiskeys, a batch of two and one of three parts to one, a recipe of both. */
+async function around(client: EveningShelf["client"]) {
+  const shelf = await eveningShelf(client, { whiskeys: 3, tasters: 2 });
+  const at = { household: shelf.household };
+  const [malt = "", rye = "", other = ""] = shelf.whiskeyIds;
+  for (const [i, whiskey] of [malt, rye].entries())
+    await client("editWhiskey", {
+      at: { ...at, whiskey },
+      body: { version: 1, profile: profile({ "smoke.smoke": 8 - 6 * i, "sweet.honey": 2 + 4 * i }) },
+    });
+  const slot = (parts: number, whiskeyId: string) => ({
+    parts,
+    of: { kind: "whiskey" as const, whiskeyId },
+  });
+  const recipe = await client("addRecipe", {
+    at,
+    body: { name: "Lamplighter", targetWhiskeyId: other, slots: [slot(3, malt), slot(1, rye)] },
+  });
+  const from = (i: number, ml: number) =>
+    ({
+      from: { kind: "vessel", vesselId: shelf.vesselIds[i] ?? "" },
+      amount: { kind: "volume", ml },
+    }) as const;
+  const batch = await client("addBatch", {
+    at,
+    body: {
+      name: "November",
+      recipeId: recipe.id,
+      vessel: { kind: "new", label: "Flask", capacityMl: 700 },
+      pours: [from(0, 300), from(1, 100)],
+    },
+  });
+  return {
+    shelf: { ...shelf, vesselIds: [...shelf.vesselIds, batch.vesselId] },
+    at,
+    malt,
+    rye,
+    other,
+    recipe,
+    batch,
+  };
+}
+
+/** A flight ranked alike by both tasters, best first, by vessel number. */
+async function ranked(shelf: EveningShelf, best: readonly number[], reveal: boolean): Promise<void> {
+  const { client, household, vesselIds } = shelf;
+  const made = await setFlight(shelf, [...best]);
+  const at = { household, flight: made.flight.id };
+  const token = made.pourerToken ?? "";
+  await client("markPoured", { at, token });
+  const list = await client("getPourList", { at, token });
+  for (const [row, taken] of (await takeSheets(shelf, at.flight)).entries()) {
+    const codeOf = (vessel: number): string =>
+      list.tasters[row]?.glasses.find(({ vesselId }) => vesselId === vesselIds[vessel])?.code ?? "";
+    await client("editSheet", {
+      at: { ...at, sheet: taken.sheet.id },
+      token: taken.token,
+      body: { version: taken.sheet.version, ranking: best.map((vessel) => [codeOf(vessel)]) },
+    });
+    await lock(shelf, taken);
+  }
+  if (reveal) await client("revealFlight", { at, token: made.hostToken, body: {} });
+}
+
+eachDatabase((database) => {
+  describe(`what was tried around a recipe (${database})`, () => {
+    test("N1 N2 rankings of revealed flights alone, batches by what was poured, the target, and a flight to pour", async () => {
+      await using house = await temporaryHouse(database);
+      const { shelf, at, malt, rye, other, recipe, batch } = await around(house.client);
+      const ask = () => house.client("getTried", { at: { ...at, recipe: recipe.id } });
+      const before = await ask();
+      expect(before).toMatchObject({ counted: { flights: 0, rankings: 0 }, by: "liking" });
+      expect(before.asked.tried).toEqual([{ id: `whiskey:${other}`, parts: { [other]: 1 } }]);
+
+      await ranked(shelf, [3, 0, 1], true);
+      const told = await ask();
+      const blend = `batch:${batch.id}`;
+      expect(told.asked.tried).toContainEqual({ id: blend, parts: { [malt]: 3, [rye]: 1 } });
+      expect(told.asked.rankings).toEqual([
+        [[blend], [`whiskey:${malt}`], [`whiskey:${rye}`]],
+        [[blend], [`whiskey:${malt}`], [`whiskey:${rye}`]],
+      ]);
+      expect(told).toMatchObject({ counted: { flights: 1, rankings: 2, tasters: 2 } });
+      expect(told.asked.mixes).toEqual([malt, rye]);
+      expect(told.names[blend]).toBe("November");
+      expect(told.vessels.find(({ id }) => id === blend)?.vesselId).toBe(batch.vesselId);
+
+      const { glasses } = await house.client("nextFlight", { body: told.asked });
+      expect(glasses.map(({ kind }) => kind)).toEqual(["anchor", "target", "new", "new", "new"]);
+      expect(glasses[0]?.parts).toEqual({ [malt]: 3, [rye]: 1 });
+      for (const { parts } of glasses.slice(2))
+        expect([malt, rye]).toEqual(expect.arrayContaining(Object.keys(parts)));
+
+      // Sealed: whatever was ranked in it, nothing of it stands in the answer but what its holds keep back.
+      await ranked(shelf, [1, 0, 3], false);
+      const sealed = await ask();
+      expect(sealed.asked).toEqual(told.asked);
+      expect(sealed.counted).toEqual(told.counted);
+    });
+
+    test("N3 what is not on the shelf stands in no new glass; the whole shelf when asked", async () => {
+      await using house = await temporaryHouse(database);
+      const { shelf, at, malt, rye, other, recipe } = await around(house.client);
+      await house.client("addTransfer", {
+        at,
+        body: {
+          from: { kind: "vessel", vesselId: shelf.vesselIds[1] ?? "" },
+          to: { kind: "outside", name: "drain" },
+          amount: { kind: "all" },
+        },
+      });
+      const told = await house.client("getTried", { at: { ...at, recipe: recipe.id } });
+      expect(told.asked.mixes).toEqual([malt]);
+      expect(told.notes.join(" ")).toContain("Not on the shelf any more");
+      await house.client("editWhiskey", {
+        at: { ...at, whiskey: other },
+        body: { version: 1, profile: profile({ "smoke.smoke": 1 }) },
+      });
+      const wide = await house.client("getTried", {
+        at: { ...at, recipe: recipe.id },
+        query: { from: "shelf" },
+      });
+      // The target is what all is to come close to: it stands in no mix.
+      expect(wide.asked.mixes).toEqual([malt]);
+      expect(wide.asked.items.map(({ id }) => id)).toEqual(expect.arrayContaining([malt, rye, other]));
+    });
+  });
+});

@@ -1,0 +1,205 @@
+import { abv20OfStrength } from "@partsproof/core/alcoholometry";
+import { type Contents as Held, contentsOfVessel } from "@partsproof/core/ledger";
+import { NEXT_LIMITS, type TriedHistory } from "../../protocol/index.ts";
+import type { FlightEvidence } from "../evidence/index.ts";
+import { keptProfile, type observed } from "../profiles/index.ts";
+import type { RecipeRow, RecipeVersionRow, WhiskeyRow } from "../rows.ts";
+import {
+  batchNow,
+  batchPasts,
+  freeMl,
+  NO_PAST,
+  nameOf,
+  onlyWhiskeyIn,
+  type Shelf,
+  strengthOf,
+  whiskeyLabel,
+} from "../shelf/index.ts";
+import { triedParts } from "./tried-parts.ts";
+import { triedRankings } from "./tried-rankings.ts";
+
+interface Around {
+  readonly shelf: Shelf;
+  readonly recipe: RecipeRow;
+  readonly body: RecipeVersionRow["body"];
+  readonly flights: readonly FlightEvidence[];
+  readonly seen: ReturnType<typeof observed>;
+  readonly from: "recipe" | "shelf";
+}
+
+/** Common practice, no source: five glasses are what a palate takes in an evening, eight parts what one measures by hand. */
+const USUAL = { glasses: 5, maxParts: 8, seed: 1 } as const;
+/** Less than this of a whiskey pours no glass. */
+const LEAST_ML = 10;
+
+/**
+ * N1: a household's history around a recipe. What is in a glass comes from revealed flights alone; what a name was made of, from the
+ * ledger.
+ */
+export function triedHistory({ shelf, recipe, body, flights, seen, from }: Around): TriedHistory {
+  const notes: string[] = [];
+  const target = recipe.targetWhiskeyId === null ? null : `whiskey:${recipe.targetWhiskeyId}`;
+  const { by, rankings: all } = triedRankings(flights, target);
+  const left = freeByWhiskey(shelf);
+  const own = body.slots.flatMap(({ of, parts }) =>
+    of.kind === "whiskey" && parts > 0 ? [of.whiskeyId] : [],
+  );
+  const told = (row: WhiskeyRow): boolean =>
+    Object.keys({ ...seen.liquids.get(`whiskey:${row.id}`)?.whole, ...keptProfile(row) }).length > 0;
+  const wider = [...shelf.whiskeys.values()].filter(
+    (row) => row.id !== recipe.targetWhiskeyId && told(row) && !own.includes(row.id),
+  );
+  const wanted = [...new Set([...own, ...(from === "shelf" ? wider.map(({ id }) => id) : [])])];
+  const mixes = wanted.filter((id) => (left.get(id) ?? 0) >= LEAST_ML).slice(0, NEXT_LIMITS.items - 1);
+  const short = wanted.filter((id) => !mixes.includes(id));
+  if (short.length > 0)
+    notes.push(`Not on the shelf any more, so in no new glass: ${labels(shelf, short).join(", ")}.`);
+  if (mixes.length < 2)
+    notes.push("A new mix needs two whiskeys on the shelf: take the whole shelf, or put a bottle on it.");
+
+  const partsOf = madeOf(shelf);
+  const items = new Set([...mixes, ...own.slice(0, 12)]);
+  const tried = new Map<string, Readonly<Record<string, number>>>();
+  const unknown = new Set<string>();
+  /** Takes a name in, if it is known what it was and there is room. */
+  const take = (name: string): boolean => {
+    if (tried.has(name)) return true;
+    const parts = partsOf(name);
+    if (parts === null) {
+      unknown.add(name);
+      return false;
+    }
+    const fresh = Object.keys(parts).filter((id) => !items.has(id));
+    if (tried.size >= NEXT_LIMITS.tried || items.size + fresh.length > NEXT_LIMITS.items) return false;
+    for (const id of fresh) items.add(id);
+    tried.set(name, parts);
+    return true;
+  };
+  const aimed = target !== null && take(target);
+  const rankings = all
+    .slice(0, NEXT_LIMITS.rankings)
+    .map((one) => ({
+      ...one,
+      places: one.places.map((tie) => tie.filter(take)).filter((tie) => tie.length > 0),
+    }))
+    .filter(({ places }) => places.flat().length > 1);
+  if (all.length > NEXT_LIMITS.rankings)
+    notes.push(`The newest ${NEXT_LIMITS.rankings} of ${all.length} orders are looked at.`);
+  const label = new Map(flights.flatMap((flight) => [...flight.labels]));
+  if (unknown.size > 0)
+    notes.push(
+      `What was in these is not known any more: ${[...unknown].map((name) => label.get(name) ?? name).join(", ")}.`,
+    );
+  const silent = mixes.filter((id) => !told(shelf.whiskeys.get(id) as WhiskeyRow));
+  if (silent.length > 0)
+    notes.push(
+      `Nobody has said what they taste of, so nothing carries over to them from others: ${labels(shelf, silent).join(", ")}.`,
+    );
+
+  const ready = readyIn(shelf, partsOf).filter(({ parts }) =>
+    Object.keys(parts).every((id) => items.has(id)),
+  );
+  const rows = [...items].map((id) => shelf.whiskeys.get(id)).filter((row) => row !== undefined);
+  const attributes = [...new Set(rows.flatMap((row) => Object.keys(levelsOf(row, seen))))].toSorted();
+  return {
+    asked: {
+      items: rows.map((row) => {
+        const levels = levelsOf(row, seen);
+        return {
+          id: row.id,
+          abv: abv20OfStrength(strengthOf(row.strength)),
+          profile: Object.fromEntries(attributes.map((name) => [name, levels[name] ?? null])),
+        };
+      }),
+      tried: [...tried].map(([id, parts]) => ({ id, parts: { ...parts } })),
+      rankings: rankings.map(({ places }) => places),
+      ...USUAL,
+      ...(mixes.length > 0 ? { mixes } : {}),
+      ready: [...new Set(ready.map(({ id }) => id))].filter((id) => tried.has(id)),
+      ...(aimed && target !== null ? { target } : {}),
+    },
+    names: Object.fromEntries([
+      ...rows.map((row) => [row.id, whiskeyLabel(row)] as const),
+      ...[...tried.keys()].map((name) => [name, nameHere(shelf, name) ?? label.get(name) ?? name] as const),
+    ]),
+    stock: rows.map((row) => ({
+      id: row.id,
+      freeMl: left.get(row.id) ?? 0,
+      abv20: abv20OfStrength(strengthOf(row.strength)),
+    })),
+    vessels: ready,
+    by,
+    counted: {
+      flights: new Set(rankings.map(({ flightId }) => flightId)).size,
+      rankings: rankings.length,
+      tasters: new Set(rankings.map(({ tasterId }) => tasterId)).size,
+    },
+    notes,
+  };
+}
+
+const labels = (shelf: Shelf, ids: readonly string[]): string[] =>
+  ids.map((id) => {
+    const row = shelf.whiskeys.get(id);
+    return row === undefined ? id : whiskeyLabel(row);
+  });
+
+/** Levels that somebody noted on the shelf, else those observed in the glass. */
+function levelsOf(
+  row: WhiskeyRow,
+  { liquids }: Around["seen"],
+): Record<string, { value: number; sd: number }> {
+  const known = { ...liquids.get(`whiskey:${row.id}`)?.whole, ...keptProfile(row) };
+  return Object.fromEntries(
+    Object.entries(known).map(([name, { mean, sd }]) => [
+      name,
+      { value: Math.min(10, Math.max(0, mean)), sd: Math.min(10, sd) },
+    ]),
+  );
+}
+
+/** What a name in the glass was made of; null where that is not known. */
+function madeOf(shelf: Shelf): (name: string) => Readonly<Record<string, number>> | null {
+  const pasts = batchPasts(shelf);
+  return (name) => {
+    const [kind = "", id = ""] = name.split(":");
+    if (kind === "whiskey") return shelf.whiskeys.has(id) ? { [id]: 1 } : null;
+    const batch = kind === "batch" ? shelf.batches.get(id) : undefined;
+    const held: Held =
+      kind === "vessel"
+        ? contentsOfVessel(shelf.state, id)
+        : batch === undefined
+          ? new Map()
+          : ((pasts.get(id) ?? NO_PAST).made ?? batchNow(shelf, batch));
+    const parts = triedParts(held);
+    return parts !== null && Object.keys(parts).every((whiskey) => shelf.whiskeys.has(whiskey))
+      ? parts
+      : null;
+  };
+}
+
+function freeByWhiskey(shelf: Shelf): ReadonlyMap<string, number> {
+  const left = new Map<string, number>();
+  for (const { id, batchId } of shelf.vessels.values()) {
+    const only = batchId === null ? onlyWhiskeyIn(shelf, id) : null;
+    if (only !== null) left.set(only, (left.get(only) ?? 0) + freeMl(shelf, id));
+  }
+  return left;
+}
+
+/** Vessels by the name of what is in them, the fullest first. */
+function readyIn(shelf: Shelf, partsOf: ReturnType<typeof madeOf>): TriedHistory["vessels"] {
+  const all = [...shelf.vessels.values()].flatMap(({ id: vesselId, label }) => {
+    const ml = freeMl(shelf, vesselId);
+    const { nameId } = nameOf(shelf, vesselId);
+    const parts = ml < LEAST_ML ? null : partsOf(nameId);
+    return parts === null ? [] : [{ id: nameId, vesselId, label, freeMl: ml, parts: { ...parts } }];
+  });
+  return all.toSorted((a, b) => b.freeMl - a.freeMl);
+}
+
+function nameHere(shelf: Shelf, name: string): string | null {
+  const [kind, id = ""] = name.split(":");
+  if (kind === "whiskey") return labels(shelf, [id])[0] ?? null;
+  return kind === "batch" ? (shelf.batches.get(id)?.name ?? null) : (shelf.vessels.get(id)?.label ?? null);
+}
