@@ -17,7 +17,7 @@ export function placesFound(placed: readonly Placed[], asked: "liked" | "close")
   const tasters = new Set(placed.map(({ taster }) => taster)).size;
   const how = asked === "liked" ? "liked it best" : "put it closest to the target";
   const sheets = placed.length === 1 ? "1 sheet" : `${placed.length} sheets`;
-  const odds = pAtLeast === 1 ? "always" : `${plainOdds(pAtLeast)} times`;
+  const odds = pAtLeast === 1 ? "always" : `in ${plainOdds(pAtLeast)} cases`;
   return {
     flights: new Set(placed.map(({ flight }) => flight)).size,
     sheets: placed.length,
