@@ -46,10 +46,10 @@ const rules: Readonly<Record<string, PackageRule>> = {
   },
   "packages/house": {
     ours: [core],
-    others: ["hono", "kysely", "uqr", "zod"],
+    others: ["hono", "kysely", "papaparse", "uqr", "zod"],
     rooms: {
       protocol: { from: [], ours: [core], others: ["zod"] },
-      services: { from: ["protocol"], ours: [core], others: ["uqr", "zod"] },
+      services: { from: ["protocol"], ours: [core], others: ["papaparse", "uqr", "zod"] },
       store: { from: ["services", "protocol"], ours: [core], others: ["kysely", "zod"] },
       http: { from: ["services", "protocol"], ours: [], others: ["hono", "zod"] },
     },

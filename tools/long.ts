@@ -84,6 +84,12 @@ const suites: readonly Suite[] = [
     files: ["packages/core/src/slots/rule-language.prop.test.ts"],
     size: "100 000 random and hostile rule texts",
   },
+  {
+    name: "household file",
+    project: "house",
+    files: ["packages/house/src/services/archive/hardening.test.ts"],
+    size: "2 000 bottles, 20 000 transfers, 3 000 sheets; 1 000 cuts and 1 000 turned bits",
+  },
   { name: "laws of core", project: "core", files: [".prop.test.ts"], size: "2 000 cases a law" },
 ];
 
@@ -106,7 +112,7 @@ tally.add(
 );
 
 const env: Record<string, string> = { PARTSPROOF_LONG: "1" };
-if (chosen.some(({ project }) => project === "server")) {
+if (chosen.some(({ project }) => project === "server" || project === "house")) {
   await tally.check({
     name: "throw-away PostgreSQL",
     passes: async () => {

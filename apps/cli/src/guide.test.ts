@@ -38,6 +38,7 @@ test("every block of the guide gives what the guide shows, from the first to the
     "saltreach-wins.json",
     "saltreach-runs.json",
     "saltreach-rest.json",
+    "saltreach-bottles.csv",
   ])
     await copyFile(join(root, "examples", file), join(folder, file));
   const before = process.cwd();

@@ -14,6 +14,8 @@ export interface OpenedHouse extends OpenHouse {
   readonly database: string;
   /** Whether an owner's passphrase is set. */
   hasOwner(): Promise<boolean>;
+  /** For recovery files alone: what seals flights here. */
+  readonly sealKey: Uint8Array;
 }
 
 const clock: Clock = { now: () => new Date() };
@@ -44,5 +46,12 @@ async function open(folder: string, url: string | null, given: string | undefine
     await searching.close();
     await house.close();
   };
-  return { ...house, close, dataFolder: folder, database: says, hasOwner: () => hasOwner({ store }) };
+  return {
+    ...house,
+    close,
+    dataFolder: folder,
+    database: says,
+    hasOwner: () => hasOwner({ store }),
+    sealKey,
+  };
 }

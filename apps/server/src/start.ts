@@ -4,6 +4,8 @@ import type { AddressInfo } from "node:net";
 import { fileURLToPath } from "node:url";
 import { createAdaptorServer } from "@hono/node-server";
 import { createServerApp } from "./app.ts";
+import { readBackups } from "./back-up.ts";
+import { keepBackups } from "./keep-backups.ts";
 import { type OpenedHouse, openHouseFromEnvironment } from "./open-house.ts";
 import { readSettings, type Settings } from "./settings.ts";
 import { hereAddress, squareCode, tableAddresses } from "./table-address.ts";
@@ -25,6 +27,8 @@ export interface RunningServer {
 export async function startServer(env: NodeJS.ProcessEnv): Promise<RunningServer> {
   const settings = readSettings(env);
   const secure = secureOptions(settings);
+  // Before anything is opened: what cannot be meant is told at once.
+  readBackups(env);
   const webFolder = fileURLToPath(new URL("../../web/dist", import.meta.url));
   const house = await openHouseFromEnvironment(env);
   try {
@@ -39,9 +43,10 @@ export async function startServer(env: NodeJS.ProcessEnv): Promise<RunningServer
     // Longer than a phone rests between two notes: a connection closed just as it writes is a write sent twice.
     if ("keepAliveTimeout" in server) server.keepAliveTimeout = KEPT_ALIVE_MS;
     const bound = (server.address() as AddressInfo).port;
+    const backups = keepBackups(house, env);
     return {
       address: hereAddress(settings, bound),
-      says: saysOf(settings, bound, house, existsSync(webFolder)),
+      says: saysOf(settings, bound, house, existsSync(webFolder), backups.says),
       stop: async () => {
         const closed = new Promise<void>((resolve) => server.close(() => resolve()));
         house.hush();
@@ -51,6 +56,7 @@ export async function startServer(env: NodeJS.ProcessEnv): Promise<RunningServer
         }, PATIENCE_MS);
         await closed;
         clearTimeout(tooLate);
+        await backups.stop();
         await house.close();
       },
     };
@@ -83,7 +89,13 @@ function secureOptions({ tls }: Settings) {
   return { createServer: createSecureServer, serverOptions: { cert, key, minVersion: "TLSv1.2" as const } };
 }
 
-function saysOf(settings: Settings, port: number, house: OpenedHouse, hasWeb: boolean): string {
+function saysOf(
+  settings: Settings,
+  port: number,
+  house: OpenedHouse,
+  hasWeb: boolean,
+  backups: string | null,
+): string {
   const [first, ...others] = tableAddresses(settings, port);
   const atTheTable =
     first === undefined
@@ -100,6 +112,7 @@ function saysOf(settings: Settings, port: number, house: OpenedHouse, hasWeb: bo
     `Parts & Proof is open at ${hereAddress(settings, port)}`,
     `Database: ${house.database}`,
     `Data folder: ${house.dataFolder}`,
+    ...(backups === null ? [] : [backups]),
     ...atTheTable,
     ...(hasWeb ? [] : ["The web app is not built: only /api answers. `npm start` builds it."]),
   ].join("\n");

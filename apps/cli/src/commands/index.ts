@@ -29,6 +29,7 @@ import { demoLoad, demoRemove } from "./household/demo.ts";
 import { householdExport } from "./household/export.ts";
 import { householdList } from "./household/list.ts";
 import { next } from "./household/next.ts";
+import { householdRecovery } from "./household/recovery.ts";
 import { householdRemove } from "./household/remove.ts";
 import { householdRestore } from "./household/restore.ts";
 import { householdShow } from "./household/show.ts";
@@ -66,6 +67,8 @@ import { searchBuy, searchRules, searchTradeOff } from "./search/around.ts";
 import { search } from "./search/search.ts";
 import { shelfAdd } from "./shelf/add.ts";
 import { shelfAddVessel } from "./shelf/add-vessel.ts";
+import { shelfExport } from "./shelf/export.ts";
+import { shelfImport } from "./shelf/import.ts";
 import { shelfList } from "./shelf/list.ts";
 import { shelfPour } from "./shelf/pour.ts";
 import { shelfShow } from "./shelf/show.ts";
@@ -101,6 +104,7 @@ export const commands: readonly Command[] = [
   householdAdd,
   householdShow,
   householdExport,
+  householdRecovery,
   householdRestore,
   householdRemove,
   tasterList,
@@ -118,6 +122,8 @@ export const commands: readonly Command[] = [
   shelfPour,
   shelfUndo,
   shelfTransfers,
+  shelfImport,
+  shelfExport,
   whiskeyList,
   whiskeyShow,
   search,

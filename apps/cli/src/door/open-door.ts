@@ -10,6 +10,8 @@ export interface OpenedDoor {
   /** Which house this is: an address, or which database and where. */
   readonly says: string;
   close(): Promise<void>;
+  /** What seals flights, where the house was opened in this process. */
+  readonly sealKey?: Uint8Array;
 }
 
 interface WhichHouse {
@@ -48,6 +50,7 @@ export async function openDoor({ house, data }: WhichHouse, env: NodeJS.ProcessE
     client: createClient(opened.fetch, base),
     says: opened.database,
     close: () => opened.close(),
+    sealKey: opened.sealKey,
   };
 }
 

@@ -17,6 +17,8 @@ import { screens as pour } from "./pour/screens.ts";
 import { screens as reckon } from "./reckon/screens.ts";
 import { screens as recipes } from "./recipes/screens.ts";
 import type { Screen, ScreenProps } from "./screen.ts";
+import { screens as sharing } from "./sharing/screens.ts";
+import { screens as shelfList } from "./shelf-list/screens.ts";
 import { screens as sheet } from "./sheet/screens.ts";
 import { screens as shelf } from "./shelf/screens.ts";
 import { screens as weigh } from "./weigh/screens.ts";
@@ -32,10 +34,12 @@ const table = [
   ...front,
   ...reckon,
   ...counts,
+  ...shelfList,
   ...shelf,
   ...closest,
   ...passing,
   ...next,
+  ...sharing,
   ...recipes,
   ...weigh,
   ...batches,

@@ -1,4 +1,4 @@
-export { Archive } from "./archive.ts";
+export { Archive, RecoveryFile, RestoreDraft } from "./archive.ts";
 export { Batch, BatchDraft, BatchEdit, BatchMake, BatchPlan, BatchPlanDraft, Pour } from "./batch.ts";
 export { OWN_HEADER, Refusal, createClient, type Call, type Client, type Door } from "./client.ts";
 export {
@@ -196,6 +196,15 @@ export {
   Sha256,
 } from "./recipe-file.ts";
 export { RECIPE_LINK_LIMITS, RECIPE_LINK_PATH, readRecipeLink, writeRecipeLink } from "./recipe-link.ts";
+export { type DecodedText, decodeText } from "./decode-text.ts";
+export {
+  type ListedRow,
+  SHELF_FILE_LIMITS,
+  ShelfColumn,
+  ShelfListAccepted,
+  ShelfListDraft,
+  ShelfListPreview,
+} from "./shelf-file.ts";
 export { Opened, OpenDraft, OWN_ADDRESS, ShareDraft, Shared, SharedAs } from "./share.ts";
 export { LoosenAnswer, LoosenAsked, LoosenDraft, ShelfLoosenAnswer } from "./loosen.ts";
 export {

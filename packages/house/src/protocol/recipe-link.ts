@@ -31,28 +31,29 @@ export async function writeRecipeLink(canonical: string, address: string): Promi
 export async function readRecipeLink(pasted: string): Promise<ReadLink> {
   if (pasted.length > RECIPE_LINK_LIMITS.characters)
     return { ok: false, code: "link_too_long", limit: `at most ${RECIPE_LINK_LIMITS.characters} characters` };
-  // Mail breaks long lines; nothing else may stand inside.
-  const found = /(?:#|^)1\.([\w-]+)/u.exec(pasted.replaceAll(/\s+/gu, ""));
-  if (!found) return { ok: false, code: "link_not_found", limit: "a link with #1. and a recipe after it" };
-  const damaged = {
-    ok: false,
-    code: "link_damaged",
-    limit: "a link that is whole, to its last character",
-  } as const;
+  // Mail breaks long lines: as it stands first, then with its lines joined.
+  const found = [pasted, pasted.replaceAll(/\s+/gu, "")].map((text) => /(?:#|^)1\.([\w-]+)/u.exec(text)?.[1]);
+  const [whole, joined] = found;
+  if (whole === undefined || joined === undefined)
+    return { ok: false, code: "link_not_found", limit: "a link with #1. and a recipe after it" };
+  const read = await unpacked(whole);
+  return read.ok || read.code !== "link_damaged" || joined === whole ? read : unpacked(joined);
+}
+
+async function unpacked(data: string): Promise<ReadLink> {
   try {
-    const packed = Uint8Array.from(atob(found[1]!.replaceAll("-", "+").replaceAll("_", "/")), (c) =>
+    const packed = Uint8Array.from(atob(data.replaceAll("-", "+").replaceAll("_", "/")), (c) =>
       c.charCodeAt(0),
     );
     const bytes = await through(packed, new DecompressionStream("deflate"), RECIPE_LINK_LIMITS.bytes);
-    if (bytes === null)
-      return {
-        ok: false,
-        code: "link_too_long",
-        limit: `a recipe of at most ${RECIPE_LINK_LIMITS.bytes} bytes`,
-      };
-    return { ok: true, text: new TextDecoder("utf-8", { fatal: true }).decode(bytes) };
+    if (bytes !== null) return { ok: true, text: new TextDecoder("utf-8", { fatal: true }).decode(bytes) };
+    return {
+      ok: false,
+      code: "link_too_long",
+      limit: `a recipe of at most ${RECIPE_LINK_LIMITS.bytes} bytes`,
+    };
   } catch {
-    return damaged;
+    return { ok: false, code: "link_damaged", limit: "a link that is whole, to its last character" };
   }
 }
 

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { Archive } from "./archive.ts";
+import { Archive, RestoreDraft } from "./archive.ts";
 import {
   Batch,
   BatchDraft,
@@ -56,6 +56,14 @@ import {
   Watched,
 } from "./joining.ts";
 import { AtGlass, GlassOpened, LiveMessage } from "./live.ts";
+import {
+  ShelfExported,
+  ShelfExportQuery,
+  ShelfListAccept,
+  ShelfListAccepted,
+  ShelfListDraft,
+  ShelfListPreview,
+} from "./shelf-file.ts";
 import { OpenDraft, Opened, ShareDraft, Shared } from "./share.ts";
 import { TriedHistory, TriedQuery } from "./tried-history.ts";
 import { RestAnswer, RestDraft } from "./rest.ts";
@@ -477,7 +485,7 @@ export const routes = {
   }),
   exportHousehold: route("GET", `${H}/export`, "Everything, in one documented file.", { answer: Archive }),
   restoreHousehold: route("POST", "/api/restore", "A new household from such a file.", {
-    body: Archive,
+    body: RestoreDraft,
     answer: Household,
     status: 201,
   }),
@@ -522,6 +530,21 @@ export const routes = {
     query: VersionQuery,
   }),
 
+  previewShelfList: route(
+    "POST",
+    `${H}/shelf/list/preview`,
+    "A list of bottles from elsewhere, row by row as it would be taken in. Nothing is written.",
+    { body: ShelfListDraft, answer: ShelfListPreview },
+  ),
+  acceptShelfList: route("POST", `${H}/shelf/list`, "Take in a list that was looked at, all or nothing.", {
+    body: ShelfListAccept,
+    answer: ShelfListAccepted,
+    status: 201,
+  }),
+  exportShelf: route("GET", `${H}/shelf/list`, "The shelf as a list: CSV or JSON.", {
+    query: ShelfExportQuery,
+    answer: ShelfExported,
+  }),
   addBottle: route("POST", `${H}/bottles`, "Put a bottle of a whiskey on the shelf.", {
     body: BottleDraft,
     answer: Vessel,

@@ -30,6 +30,14 @@ export const Shared = z.object({
   link: z.string(),
   /** Whether the link fits a square code that a phone reads; how many characters it has of how many. */
   square: z.object({ fits: z.boolean(), characters: z.int(), most: z.int() }),
+  /** For the bottle that was asked for; g and water null where a strength is not known, and `without` says so. */
+  amounts: z.object({
+    bottleMl: z.number(),
+    slots: z.array(z.object({ ml: z.number(), g: z.number().nullable() })),
+    water: z.object({ ml: z.number(), g: z.number().nullable() }).nullable(),
+    abv: z.number().nullable(),
+    without: z.string().nullable(),
+  }),
   /** Of the recipe's canonical form. */
   sha256: z.string(),
 });

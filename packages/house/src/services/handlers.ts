@@ -33,6 +33,7 @@ import { sheetWordHandlers, wordHandlers } from "./words/index.ts";
 import { previewHandlers, recipeHandlers } from "./recipes/index.ts";
 import { reckonHandlers } from "./reckon/index.ts";
 import { searchHandlers, shelfSearchHandlers } from "./search/index.ts";
+import { shelfFileHandlers } from "./shelf-file/index.ts";
 import { sharingHandlers } from "./sharing/index.ts";
 import { trialHandlers } from "./trials/index.ts";
 import { trailHandlers } from "./trail/index.ts";
@@ -68,6 +69,7 @@ export const allHandlers: Handlers = {
   ...calendarHandlers,
   ...whiskeyHandlers,
   ...bottleHandlers,
+  ...shelfFileHandlers,
   ...vesselHandlers,
   ...transferHandlers,
   ...recipeHandlers,

@@ -1,3 +1,4 @@
+export { wrappingKey } from "./archive/index.ts";
 export { admitted, hasOwner, type Knock } from "./door/index.ts";
 export type {
   Asked,

@@ -63,7 +63,12 @@ export function KeepAndRestore() {
           />
         </label>
       </div>
-      <p className="soft small">Restoring makes a new household and leaves this one as it is.</p>
+      <p className="soft small">
+        Restoring never writes over a household: beside one that is here it makes a copy. A flight under way
+        comes back called off, unless its recovery file is restored with it, on the house’s own machine (
+        <code>household recovery</code>). A house started with <code>PARTSPROOF_BACKUPS=7</code> keeps such
+        files by itself.
+      </p>
     </>
   );
 }

@@ -68,6 +68,7 @@ export default function RecipePage({ params }: ScreenProps) {
               </>
             )}
             <Button onClick={() => setEditing(true)}>Change it</Button>
+            <LinkButton to={`/h/${household.id}/recipes/${recipe.id}/share`}>Pass it on</LinkButton>
           </>
         )
       }

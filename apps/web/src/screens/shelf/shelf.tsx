@@ -43,6 +43,7 @@ export default function Shelf() {
             Add a bottle
           </LinkButton>
           <Button onClick={() => setAdding(true)}>Add a vessel</Button>
+          <LinkButton to={`/h/${household.id}/shelf/list`}>As a list</LinkButton>
         </>
       }
     >

@@ -26,13 +26,32 @@ const TIME_CHARACTERS = 10;
 export function newIds(house: Pick<House, "clock" | "random">, rows: ArchiveRows): NewIds {
   const ids = new Map<string, string>();
   for (const table of archiveTables) {
-    if (table === "sealedSheets") continue;
+    if (table === "sealedSheets" || table === "sealedKeys") continue;
     const old = rows[table].map(({ id }) => id);
-    const twice = old.findIndex((id, i) => old.indexOf(id) !== i);
-    if (twice >= 0) archiveWrong([table, twice, "id"], "each id once", old[twice]);
+    needOnce(table, old);
     for (const [id, fresh] of freshIds(house, old)) ids.set(`${table}:${id}`, fresh);
   }
   return ids;
+}
+
+/** Every row with the id it has in the file. */
+export function sameIds(rows: ArchiveRows): NewIds {
+  const ids = new Map<string, string>();
+  for (const table of archiveTables) {
+    if (table === "sealedSheets" || table === "sealedKeys") continue;
+    const own = rows[table].map(({ id }) => id);
+    needOnce(table, own);
+    for (const id of own) ids.set(`${table}:${id}`, id);
+  }
+  return ids;
+}
+
+function needOnce(table: string, ids: readonly string[]): void {
+  const met = new Set<string>();
+  for (const [i, id] of ids.entries()) {
+    if (met.has(id)) archiveWrong([table, i, "id"], "each id once", id);
+    met.add(id);
+  }
 }
 
 /** Old ids to new ones. Their time stays and so does their order, in which lists are shown. */

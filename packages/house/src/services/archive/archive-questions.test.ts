@@ -4,6 +4,13 @@ import type { Archive } from "../../protocol/index.ts";
 import { eveningShelf, type EveningShelf, lock, setFlight, takeSheets } from "../fixtures/evening.ts";
 import { refusalOf } from "../fixtures/refusal.ts";
 
+/** To be changed: as a file from before there were checksums. */
+function unchecked(archive: Archive): Archive {
+  const { checksums: _, household, ...rest } = JSON.parse(JSON.stringify(archive)) as Archive;
+  const { name, currency, demo } = household;
+  return { ...rest, household: { name, currency, demo } };
+}
+
 type More = NonNullable<Parameters<typeof setFlight>[2]>;
 
 /** A flight whose first taster has written: set 1 picked or put in order, or everything ranked. */
@@ -89,7 +96,7 @@ eachDatabase((database) => {
       await using house = await temporaryHouse(database);
       const { shelf } = await household(house);
       const archive = await house.client("exportHousehold", { at: { household: shelf.household } });
-      const file = JSON.parse(JSON.stringify(archive)) as Archive;
+      const file = unchecked(archive);
       const { id } = await house.client("restoreHousehold", { body: file });
       const shown = await findings(house, id);
       expect(shown).toHaveLength(5);
@@ -125,7 +132,7 @@ eachDatabase((database) => {
       const shelf = await eveningShelf(house.client, { whiskeys: 3, tasters: 2 });
       await ended(house, shelf, [0, 1, 2], { name: "Old" });
       const archive = await house.client("exportHousehold", { at: { household: shelf.household } });
-      const old = JSON.parse(JSON.stringify(archive)) as Archive;
+      const old = unchecked(archive);
       for (const row of old.tables["flight"] ?? []) {
         delete row["question"];
         delete row["design"];
@@ -157,7 +164,7 @@ eachDatabase((database) => {
       await using house = await temporaryHouse(database);
       const { shelf } = await household(house);
       const archive = await house.client("exportHousehold", { at: { household: shelf.household } });
-      const file = JSON.parse(JSON.stringify(archive)) as Archive;
+      const file = unchecked(archive);
       const [key] = file.tables["flightKey"] ?? [];
       const opened = key?.["opened"] as { codes: { code: string }[] };
       opened.codes = opened.codes.filter(({ code }) => code === "R");

@@ -242,6 +242,7 @@ export const archiveRows = {
   entry,
   taughtWord,
   transfer,
+  sealedKeys: z.strictObject({ flightId: Id, sealed: z.string().max(1_000_000) }),
   sealedSheets: z.strictObject({ flightId: Id, sealed: z.string().max(8_000_000) }),
 } as const;
 
@@ -254,6 +255,14 @@ export const SealedSheets = z.strictObject({
   words: z.array(taughtWord).default([]),
 });
 export type SealedSheets = z.infer<typeof SealedSheets>;
+
+/** What `sealedKeys` holds under a wrapping key. */
+export const SealedKeys = z.strictObject({
+  row: z.strictObject({ ...head, flightId: Id }).nullable(),
+  plain: z.string().nullable(),
+  holds: z.array(z.strictObject({ vesselId: Id, ml: z.number().min(0) })),
+});
+export type SealedKeys = z.infer<typeof SealedKeys>;
 
 export type ArchiveTable = keyof typeof archiveRows;
 export type ArchiveRows = { readonly [T in ArchiveTable]: readonly z.infer<(typeof archiveRows)[T]>[] };

@@ -1,2 +1,3 @@
+export { wrappingKey } from "./wrapping-key.ts";
 export { exportHandlers } from "./export.ts";
 export { restoreHandlers } from "./restore.ts";

@@ -1,12 +1,13 @@
 import { foldLedger } from "@partsproof/core/ledger";
-import { type NewIds, newIds, renewed } from "./archive-ids.ts";
+import { type NewIds, newIds, renewed, sameIds } from "./archive-ids.ts";
 import { type ArchiveRows, archiveRows, type ArchiveTable, archiveTables } from "./archive-rows.ts";
+import { checkChecksums } from "./checksums.ts";
 import { archiveWrong } from "./archive-wrong.ts";
 import { born } from "../birth.ts";
 import { found } from "../findings/index.ts";
 import type { Handlers } from "../handler.ts";
 import { shownHousehold } from "../household/index.ts";
-import type { Records } from "../ports.ts";
+import type { House, Records } from "../ports.ts";
 import { restoredFlights } from "./restore-flights.ts";
 import type { HouseholdRow, TransferRow } from "../rows.ts";
 import { coreTransfer } from "../shelf/index.ts";
@@ -14,34 +15,41 @@ import { coreTransfer } from "../shelf/index.ts";
 export const restoreHandlers: Handlers<"restoreHousehold"> = {
   /** H2: a new household with new ids, all of the file or nothing. */
   restoreHousehold: async ({ house, body }) => {
+    await checkChecksums(body);
     const rows = readRows(body.tables);
     checkVersions(rows);
     checkLedger(rows);
-    const ids = newIds(house, rows);
-    const flights = await restoredFlights(house, rows, ids);
+    const own = await freeId(house, body.household.id);
+    const ids = own === null ? newIds(house, rows) : sameIds(rows);
+    const flights = await restoredFlights(house, rows, ids, own !== null, body.recovery);
     return house.store.transaction(async (records) => {
-      const { householdId: _, ...head } = born(house, "");
+      const { householdId: _, ...fresh } = born(house, "");
+      const head = { ...fresh, id: own ?? fresh.id };
       const { name, currency, demo } = body.household;
       const household: HouseholdRow = { ...head, householdId: head.id, name, currency, demo };
       await records.insert("household", household);
-      const own = { householdId: household.id };
+      const mine = { householdId: household.id };
       for (const table of ["taster", "whiskey", "recipe", "recipeVersion", "vessel", "batch"] as const) {
         for (const [i, row] of rows[table].entries())
-          await records.insert(table, { ...renewed(ids, table, row, [table, i]), ...own });
+          await records.insert(table, { ...renewed(ids, table, row, [table, i]), ...mine });
       }
       for (const [i, row] of rows.passedFile.entries())
-        await records.insert("passedFile", { ...renewed(ids, "passedFile", row, ["passedFile", i]), ...own });
-      for (const row of flights.flights) await records.insert("flight", { ...row, ...own });
-      for (const row of flights.sheets) await records.insert("sheet", { ...row, ...own });
-      for (const row of flights.entries) await records.insert("entry", { ...row, ...own });
-      for (const row of flights.words) await records.insert("taughtWord", { ...row, ...own });
-      for (const row of flights.keys) await records.insert("flightKey", { ...row, ...own });
-      const ordered = [...rows.transfer.entries()].toSorted(([, a], [, b]) => a.seq - b.seq);
-      for (const [i, row] of ordered) {
+        await records.insert("passedFile", {
+          ...renewed(ids, "passedFile", row, ["passedFile", i]),
+          ...mine,
+        });
+      for (const row of flights.flights) await records.insert("flight", { ...row, ...mine });
+      for (const row of flights.sheets) await records.insert("sheet", { ...row, ...mine });
+      for (const row of flights.entries) await records.insert("entry", { ...row, ...mine });
+      for (const row of flights.words) await records.insert("taughtWord", { ...row, ...mine });
+      for (const row of flights.keys) await records.insert("flightKey", { ...row, ...mine });
+      const seqs = seqsOf(rows.transfer);
+      for (const [i, row] of rows.transfer.entries()) {
         const transfer: TransferRow = {
           ...renewed(ids, "transfer", row, ["transfer", i]),
-          ...own,
-          seq: await records.nextSeq(household.id),
+          ...mine,
+          // Not asked of the counter row by row, which looks for the largest each time: it goes on from these.
+          seq: seqs.get(row.id) ?? i + 1,
         };
         await records.insert("transfer", transfer);
       }
@@ -50,6 +58,12 @@ export const restoreHandlers: Handlers<"restoreHousehold"> = {
     });
   },
 };
+
+/** H3: the household's own id, where no household of this house has it: it then comes back as it was, ids and all. */
+const freeId = (house: House, id: string | undefined): Promise<string | null> =>
+  id === undefined
+    ? Promise.resolve(null)
+    : house.store.transaction(async (records) => ((await records.find("household", id, id)) ? null : id));
 
 /** Reads every row by its table's schema, so that nothing is written that the house itself would not have. */
 function readRows(tables: Readonly<Record<string, readonly unknown[]>>): ArchiveRows {
@@ -98,6 +112,16 @@ function checkLedger({ vessel, transfer }: ArchiveRows): void {
   const { transferId, message } = folded.refusal;
   const i = transfer.findIndex(({ id }) => id === transferId);
   archiveWrong(["transfer", i], "transfers that can all have happened", message);
+}
+
+const MOST_SEQ = 1_000_000_000;
+
+/** The order of the transfers by their ids: their own numbers where these say it, else counted anew. */
+function seqsOf(transfers: ArchiveRows["transfer"]): ReadonlyMap<string, number> {
+  const own = new Set(transfers.map(({ seq }) => seq));
+  const whole = own.size === transfers.length && [...own].every((seq) => seq >= 1 && seq <= MOST_SEQ);
+  const ordered = transfers.toSorted((a, b) => a.seq - b.seq);
+  return new Map(ordered.map(({ id, seq }, i) => [id, whole ? seq : i + 1]));
 }
 
 /** A revealed flight must give its finding: its key, sheets and names belong together. */

@@ -4,6 +4,7 @@ import type { Handlers } from "../handler.ts";
 import { knownHousehold } from "../known.ts";
 import { pageOf } from "../pages.ts";
 import { refuse, staleEdit } from "../refuse.ts";
+import type { Records } from "../ports.ts";
 import type { HouseholdRow } from "../rows.ts";
 
 export const shownHousehold = ({
@@ -42,6 +43,8 @@ export const householdHandlers: Handlers<
   editHousehold: ({ house, at, body }) =>
     house.store.transaction(async (records) => {
       const old = await knownHousehold(records, at.household);
+      if (body.currency !== undefined && body.currency !== old.currency)
+        await needNoPrices(records, old, body.currency);
       const row: HouseholdRow = {
         ...edited(house, "household", old, body.version),
         name: body.name ?? old.name,
@@ -67,3 +70,18 @@ export const householdHandlers: Handlers<
       return undefined;
     }),
 };
+
+/** Prices are kept in the one currency of the household: another would turn so many dollars into as many euros. */
+async function needNoPrices(records: Records, { id, currency }: HouseholdRow, asked: string): Promise<void> {
+  const priced = [...(await records.list("whiskey", id)), ...(await records.list("vessel", id))].filter(
+    ({ priceMinor }) => priceMinor !== null,
+  );
+  if (priced.length === 0) return;
+  refuse(409, {
+    code: "currency_in_use",
+    path: ["currency"],
+    limit: `${currency}, in which ${priced.length} prices are kept`,
+    received: asked,
+    message: `currency of a household requires ${currency}, in which ${priced.length} prices are kept, got ${asked}`,
+  });
+}

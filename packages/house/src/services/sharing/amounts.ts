@@ -46,7 +46,7 @@ export function amountsOf({ slots, waterTo }: RecipeFile): Amounts {
       g: gramsOf(volumeMl, abv),
     });
     return {
-      slots: pours.map(amount),
+      slots: pours.slice(0, slots.length).map(amount),
       water: reducing === null ? null : amount(reducing),
       abv: mixture.abv20,
       without: null,

@@ -1,7 +1,7 @@
 import { type BodyRead, type Shared, type SharedAs, writeRecipeLink } from "../../protocol/index.ts";
 import { checkRecipe } from "../filling/index.ts";
 import { refuse } from "../refuse.ts";
-import { amountsOf } from "./amounts.ts";
+import { type Amount, amountsOf } from "./amounts.ts";
 import type { Passed } from "./passed.ts";
 import { shareCard } from "./share-card.ts";
 import { shareMarkdown } from "./share-markdown.ts";
@@ -48,9 +48,20 @@ export async function shareRecipe({
     text: await made(as, passed),
     link,
     square: { fits: square !== null, characters: link.length, most: SQUARE_BYTES },
+    amounts: {
+      ...amounts,
+      bottleMl,
+      slots: amounts.slots.map((amount) => timesBottle(amount, bottleMl)),
+      water: amounts.water === null ? null : timesBottle(amounts.water, bottleMl),
+    },
     sha256,
   };
 }
+
+const timesBottle = ({ ml, g }: Amount, bottleMl: number): Amount => ({
+  ml: (ml * bottleMl) / 1000,
+  g: g === null ? null : (g * bottleMl) / 1000,
+});
 
 async function made(as: SharedAs, passed: Passed): Promise<string> {
   const { link, square, words } = passed;

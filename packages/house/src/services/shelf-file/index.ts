@@ -1,0 +1,1 @@
+export { shelfFileHandlers } from "./handlers.ts";
