@@ -40,6 +40,7 @@ const table = [
   ...passing,
   ...next,
   ...sharing,
+  ...next,
   ...recipes,
   ...weigh,
   ...batches,

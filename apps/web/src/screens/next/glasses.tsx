@@ -50,7 +50,7 @@ export function Glasses({ history, household, flight, busy, overruled, onOverrul
   return (
     <div className="next-glasses" aria-busy={busy}>
       <ol className="next-list">
-        {glasses.map(({ at, kind, parts, why, better, belief, own }) => {
+        {glasses.map(({ at, kind, parts, why, belief, own }) => {
           const gone = dropped.includes(at);
           const vessel = vesselOf(parts, vessels);
           const name = `glass ${at + 1}`;
@@ -72,12 +72,6 @@ export function Glasses({ history, household, flight, busy, overruled, onOverrul
                   </p>
                 ) : (
                   <p>{withNames(why, names)}</p>
-                )}
-                {!gone && kind === "new" && !own && anchor !== undefined && (
-                  <p className="soft small">
-                    If it is no better than glass 1 in the glass, the house was wrong here: it says{" "}
-                    {inHundred(better)} in 100.
-                  </p>
                 )}
                 {!gone && (
                   <p className="small">
