@@ -123,7 +123,6 @@ describe("a recipe passed on from kitchen to kitchen, in a real browser", () => 
     await heading("Towards the Lamp");
     await page.getByText("or: 55 % or stronger, only American oak").waitFor();
     await page.getByText("or: rye >= 51 %").waitFor();
-    await look("a recipe with rules");
     const file = await first.api("exportRecipe", {
       at: { ...first.at, recipe },
       body: { credits: ["Wren"] },
@@ -161,7 +160,6 @@ describe("a recipe passed on from kitchen to kitchen, in a real browser", () => 
     expect((await second.api("listRecipes", { at: second.at })).items).toEqual([]);
     await page.getByRole("button", { name: "Take in the recipe" }).click();
     await heading("Towards the Lamp");
-    await look("a recipe that is open");
     await page.getByRole("link", { name: "Fill it from your shelf" }).click();
     await heading("Fill Towards the Lamp from your shelf");
     await page.getByText("Proven: nothing on this shelf comes closer.").waitFor();

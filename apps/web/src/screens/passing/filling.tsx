@@ -307,7 +307,11 @@ function SlotChoice({ answer, n, recipe, onWithout }: SlotChoiceProps) {
                     <span className="soft small"> could too</span>
                   )}
                   {best?.ids[n] === id && (
-                    <Button kind="quiet" aria-label={`Without ${names[id]}`} onClick={() => onWithout(id)}>
+                    <Button
+                      kind="quiet"
+                      aria-label={`Without it: ${names[id] ?? id}`}
+                      onClick={() => onWithout(id)}
+                    >
                       Without it
                     </Button>
                   )}
