@@ -40,7 +40,6 @@ const table = [
   ...passing,
   ...next,
   ...sharing,
-  ...next,
   ...recipes,
   ...weigh,
   ...batches,
