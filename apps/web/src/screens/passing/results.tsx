@@ -83,7 +83,9 @@ function Pooled({ results, onGone }: { readonly results: RecipeResults; readonly
             <ol className="lines">
               {kitchen.slots.map((slot) => (
                 <li key={slot.slot}>
-                  <b>{printParts(slot.parts)}</b> {slot.label ?? "not told"}
+                  <p>
+                    <b>{printParts(slot.parts)}</b> {slot.label ?? "not told"}
+                  </p>
                 </li>
               ))}
             </ol>

@@ -36,7 +36,9 @@ export function SeenResult({ file, preview }: SeenResultProps) {
         <ol className="lines">
           {slots.map((slot) => (
             <li key={slot.slot}>
-              <b>{printParts(slot.parts)}</b> {slot.label ?? "not told"}
+              <p>
+                <b>{printParts(slot.parts)}</b> {slot.label ?? "not told"}
+              </p>
             </li>
           ))}
         </ol>
