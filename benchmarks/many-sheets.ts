@@ -78,6 +78,7 @@ export async function manySheets(store: Store): Promise<void> {
         restDays: null,
         finishedAt: null,
         note: "",
+        reduction: null,
       });
     }
     for (let f = 0; f < FLIGHTS; f += 1) {

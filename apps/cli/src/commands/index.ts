@@ -46,6 +46,7 @@ import { recipeList } from "./recipe/list.ts";
 import { loosen, recipeLoosen } from "./recipe/loosen.ts";
 import { recipeOpen } from "./recipe/open.ts";
 import { recipePreview } from "./recipe/preview.ts";
+import { recipeTree } from "./recipe/tree.ts";
 import { recipeResult, recipeResults, recipeTakeInResult } from "./recipe/results.ts";
 import { recipeRule } from "./recipe/rule.ts";
 import { recipeTakeIn } from "./recipe/take-in.ts";
@@ -67,6 +68,7 @@ import { searchBuy, searchRules, searchTradeOff } from "./search/around.ts";
 import { search } from "./search/search.ts";
 import { shelfAdd } from "./shelf/add.ts";
 import { shelfAddVessel } from "./shelf/add-vessel.ts";
+import { shelfKeptUp, shelfNext } from "./shelf/kept-up.ts";
 import { shelfExport } from "./shelf/export.ts";
 import { shelfImport } from "./shelf/import.ts";
 import { shelfList } from "./shelf/list.ts";
@@ -74,6 +76,7 @@ import { shelfPour } from "./shelf/pour.ts";
 import { shelfShow } from "./shelf/show.ts";
 import { shelfTransfers, shelfUndo } from "./shelf/transfers.ts";
 import { trialPlan } from "./trial/plan.ts";
+import { trialAdd, trialList, trialPour, trialRemove, trialShow, trialUndo } from "./trial/sets.ts";
 import { whiskeyList, whiskeyShow } from "./shelf/whiskeys.ts";
 import { wordForget, wordList, wordTeach } from "./word/words.ts";
 
@@ -122,6 +125,8 @@ export const commands: readonly Command[] = [
   shelfPour,
   shelfUndo,
   shelfTransfers,
+  shelfKeptUp,
+  shelfNext,
   shelfImport,
   shelfExport,
   whiskeyList,
@@ -133,6 +138,7 @@ export const commands: readonly Command[] = [
   recipeList,
   recipeShow,
   recipeHistory,
+  recipeTree,
   recipePreview,
   recipeCheck,
   recipeTakeIn,
@@ -147,6 +153,12 @@ export const commands: readonly Command[] = [
   recipeOpen,
   recipeAdd,
   recipeRevise,
+  trialAdd,
+  trialList,
+  trialShow,
+  trialPour,
+  trialUndo,
+  trialRemove,
   batchList,
   batchShow,
   batchPlan,

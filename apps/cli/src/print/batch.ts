@@ -2,7 +2,7 @@ import type { Batch, BatchPlan } from "@partsproof/house/protocol";
 import { columns } from "./columns.ts";
 import { contentsFacts } from "./contents.ts";
 import { facts } from "./facts.ts";
-import { abv, day, g, instant, ml } from "./figures.ts";
+import { abv, day, g, instant, ml, stated } from "./figures.ts";
 
 export const printBatches = (batches: readonly Batch[]): string =>
   columns(
@@ -36,9 +36,16 @@ export const printBatch = (batch: Batch, currency: string): string =>
     ["Poured", batch.poured.map(({ label, ml: v, g: m }) => `${ml(v)} (${g(m)}) of ${label}`).join("\n")],
     ["When made", `${ml(batch.made.volumeMl)} at ${abv(batch.made.abv20)}`],
     ...contentsFacts(batch.now, currency),
+    ["Water", batch.reduction === null ? null : reductionText(batch.reduction)],
     ["Note", batch.note === "" ? null : batch.note],
     ["Id", batch.id],
   ]);
+
+const reductionText = ({ waterTo, steps, done, left }: NonNullable<Batch["reduction"]>): string =>
+  [
+    `to ${stated(waterTo)} in ${steps} steps, ${done} done`,
+    ...left.map(({ dueAt, addMl, afterAbv20 }) => `${day(dueAt)}  ${ml(addMl)}, to ${abv(afterAbv20)}`),
+  ].join("\n");
 
 export function printPlan(plan: BatchPlan, currency: string): string {
   const pours = plan.steps.flatMap((step) =>

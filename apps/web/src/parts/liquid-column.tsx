@@ -13,6 +13,8 @@ export interface Segment {
   /** A second line: strength, age. */
   readonly sub?: ReactNode;
   readonly water?: boolean;
+  /** Which of the six tones, from 1, where the same liquid stands in several columns; else by its place. */
+  readonly tone?: number;
 }
 
 export interface LiquidColumnProps {
@@ -50,7 +52,7 @@ export function LiquidColumn({ segments, title, size = "card" }: LiquidColumnPro
       y,
       height,
       middle: y + height / 2,
-      tone: segment.water ? "water" : String((i % 6) + 1),
+      tone: segment.water ? "water" : String((((segment.tone ?? i + 1) - 1) % 6) + 1),
     };
   });
   const total = HEAD + liquid + 4;

@@ -13,3 +13,5 @@ export { offerFile } from "./drawn/save-figure.ts";
 export { escaped } from "./drawn/standalone.ts";
 export { WIDTHS } from "./drawn/drawing.ts";
 export { DrawFigure } from "./drawn/draw-figure.tsx";
+export { StreamKey, StreamPlot } from "./stream-plot.tsx";
+export { useFigureWidth } from "./drawn/use-figure-width.ts";

@@ -1,6 +1,8 @@
 import type { Batch } from "@partsproof/house/protocol";
 import { abvDigits, printAge, printCask, printDay, printG, printMl, printShare } from "../figures/index.ts";
+import { contentsGive, printGive } from "../mixing/index.ts";
 import { LiquidColumn } from "../parts/index.ts";
+import { batchNumber } from "./batch-number.ts";
 import "./print.css";
 
 /** A card with all that is needed to make a batch again. */
@@ -10,7 +12,8 @@ export function BatchCard({ batch, oak }: { readonly batch: Batch; readonly oak:
     <article className="print-card" aria-label={`Card: ${batch.name}`}>
       <h2 className="print-name">{batch.name}</h2>
       <p>
-        {batch.recipeName}, version {batch.recipeNumber}, made {printDay(batch.madeAt)}
+        No. {batchNumber(batch)} · {batch.recipeName}, version {batch.recipeNumber}, made{" "}
+        {printDay(batch.madeAt)}
       </p>
       <div className="print-body">
         <LiquidColumn
@@ -27,7 +30,11 @@ export function BatchCard({ batch, oak }: { readonly batch: Batch; readonly oak:
         />
         <dl>
           <dt>Strength</dt>
-          <dd>{made.abv20 === null ? "empty" : `${abvDigits(made.abv20)} % vol`}</dd>
+          <dd>
+            {made.abv20 === null
+              ? "empty"
+              : `${abvDigits(made.abv20)} ${printGive(contentsGive(made))} % vol, from labels good to 0.3`}
+          </dd>
           <dt>Volume</dt>
           <dd>{printMl(made.volumeMl)}</dd>
           <dt>Youngest</dt>
@@ -58,7 +65,7 @@ export function BatchCard({ batch, oak }: { readonly batch: Batch; readonly oak:
       </div>
       {batch.note !== "" && <p>{batch.note}</p>}
       <p className="print-foot">
-        Blended at home, not for sale. mL and % vol at 20 °C.
+        Home use only, not for sale. mL and % vol at 20 °C. Strong spirit: no flame near it, no lead crystal.
         {oak !== "" && " Oak: untreated and food-grade only."}
       </p>
     </article>

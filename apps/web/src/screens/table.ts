@@ -11,6 +11,7 @@ import { screens as flights } from "./flights/screens.ts";
 import { screens as front } from "./front/screens.ts";
 import { screens as household } from "./household/screens.ts";
 import { screens as join } from "./join/screens.ts";
+import { screens as keptUp } from "./kept-up/screens.ts";
 import { screens as passing } from "./passing/screens.ts";
 import { screens as next } from "./next/screens.ts";
 import { screens as pour } from "./pour/screens.ts";
@@ -21,6 +22,7 @@ import { screens as sharing } from "./sharing/screens.ts";
 import { screens as shelfList } from "./shelf-list/screens.ts";
 import { screens as sheet } from "./sheet/screens.ts";
 import { screens as shelf } from "./shelf/screens.ts";
+import { screens as trials } from "./trials/screens.ts";
 import { screens as weigh } from "./weigh/screens.ts";
 
 export interface Found {
@@ -34,6 +36,7 @@ const table = [
   ...front,
   ...reckon,
   ...counts,
+  ...keptUp,
   ...shelfList,
   ...shelf,
   ...closest,
@@ -41,6 +44,7 @@ const table = [
   ...next,
   ...sharing,
   ...recipes,
+  ...trials,
   ...weigh,
   ...batches,
   ...flights,

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { Id, Instant, LongText, ShortText, Version, VolumeMl } from "./fields.ts";
+import { Id, Instant, LongText, ShortText, StatedStrength, Version, VolumeMl } from "./fields.ts";
 import { Issue } from "./issue.ts";
 import { Contents } from "./vessel.ts";
 
@@ -72,6 +72,16 @@ export const BatchMake = z.object({
 });
 export type BatchMake = z.infer<typeof BatchMake>;
 
+/** Water in steps over days: what it ends at, in how many steps, how many days apart, from when and from which strength. */
+export const BatchReduction = z.object({
+  waterTo: StatedStrength,
+  steps: z.int().min(1).max(20),
+  everyDays: z.int().min(1).max(60),
+  since: Instant,
+  fromAbv20: z.number().min(0).max(100),
+});
+export type BatchReduction = z.infer<typeof BatchReduction>;
+
 export const BatchDraft = z.object({
   name: ShortText,
   recipeId: Id,
@@ -86,12 +96,17 @@ export const BatchDraft = z.object({
   restDays: z.int().min(0).max(3650).nullable().optional(),
   note: LongText.default(""),
 });
+/** What is asked of a reduction; when it began and from which strength the house says. */
+const ReductionAsked = BatchReduction.pick({ waterTo: true, steps: true, everyDays: true });
+
 export const BatchEdit = z.object({
   version: Version,
   name: ShortText.optional(),
   restDays: z.int().min(0).max(3650).nullable().optional(),
   finished: z.boolean().optional(),
   note: LongText.optional(),
+  /** Water in steps over days, begun now; null for none. */
+  reduction: ReductionAsked.nullable().optional(),
 });
 export const Batch = z.object({
   id: Id,
@@ -107,6 +122,11 @@ export const Batch = z.object({
   restDueAt: Instant.nullable(),
   state: z.enum(["resting", "rested", "finished"]),
   note: LongText,
+  /** Water in steps: what is done, and what is still to do from what the vessel holds now. */
+  reduction: BatchReduction.extend({
+    done: z.int(),
+    left: z.array(z.object({ dueAt: Instant, addMl: z.number(), addG: z.number(), afterAbv20: z.number() })),
+  }).nullable(),
   /** In order, from the ledger. */
   poured: z.array(z.object({ transferId: Id, label: z.string(), ml: z.number(), g: z.number() })),
   /** What it was when made, and what the vessel holds now. */

@@ -1,5 +1,14 @@
 export { Archive, RecoveryFile, RestoreDraft } from "./archive.ts";
-export { Batch, BatchDraft, BatchEdit, BatchMake, BatchPlan, BatchPlanDraft, Pour } from "./batch.ts";
+export {
+  Batch,
+  BatchDraft,
+  BatchEdit,
+  BatchMake,
+  BatchPlan,
+  BatchPlanDraft,
+  BatchReduction,
+  Pour,
+} from "./batch.ts";
 export { OWN_HEADER, Refusal, createClient, type Call, type Client, type Door } from "./client.ts";
 export {
   DoorShown,
@@ -111,7 +120,15 @@ export { restSchema } from "./rest-schema.ts";
 export { NEXT_LIMITS, NextFlightAnswer, NextFlightDraft } from "./next-flight.ts";
 export { TriedHistory } from "./tried-history.ts";
 export { nextFlightSchema } from "./next-flight-schema.ts";
-export { TrialPlan, TrialPlanDraft } from "./trial.ts";
+export { KeptUp, NextAddition } from "./kept-up.ts";
+export {
+  Lineage,
+  type LineageBatch,
+  type LineageChange,
+  type LineageVersion,
+  PlayedFlight,
+} from "./lineage.ts";
+export { TrialPlan, TrialPlanDraft, TrialSet, TrialsAsked } from "./trial.ts";
 export { OakDraft, OakPiece, OakResult } from "./oak.ts";
 export { FlightRecord } from "./record.ts";
 export {

@@ -67,7 +67,9 @@ import {
 import { OpenDraft, Opened, ShareDraft, Shared } from "./share.ts";
 import { TriedHistory, TriedQuery } from "./tried-history.ts";
 import { RestAnswer, RestDraft } from "./rest.ts";
-import { TrialPlan, TrialPlanDraft } from "./trial.ts";
+import { KeptUp, KeptUpQuery, NextAddition, NextAdditionDraft } from "./kept-up.ts";
+import { Lineage, LineageQuery } from "./lineage.ts";
+import { TrialPlan, TrialPlanDraft, TrialSet, TrialSetDraft, TrialsPoured } from "./trial.ts";
 import { ReadDraft, ReadResult } from "./note.ts";
 import { NextFlightAnswer, NextFlightDraft } from "./next-flight.ts";
 import { OakDraft, OakResult } from "./oak.ts";
@@ -567,6 +569,16 @@ export const routes = {
   removeVessel: route("DELETE", `${H}/vessels/:vessel`, "Remove one that no transfer touched.", {
     query: VersionQuery,
   }),
+  getKeptUp: route("GET", `${H}/vessels/:vessel/kept-up`, "What a topped-up bottle was over time.", {
+    query: KeptUpQuery,
+    answer: KeptUp,
+  }),
+  nextAddition: route(
+    "POST",
+    `${H}/vessels/:vessel/kept-up/next`,
+    "What to add next from the shelf, so that the bottle comes closest to a target.",
+    { body: NextAdditionDraft, query: SearchQuery, answer: NextAddition },
+  ),
   listTransfers: route("GET", `${H}/transfers`, "The ledger, newest first.", {
     query: TransferQuery,
     answer: page(Transfer),
@@ -667,6 +679,32 @@ export const routes = {
   previewRecipe: route("POST", `${H}/recipes/preview`, "What these parts would give.", {
     body: RecipePreviewDraft,
     answer: RecipePreview,
+  }),
+
+  getLineage: route("GET", `${H}/lineage`, "Which recipe and batch came from which, and how each did.", {
+    query: LineageQuery,
+    answer: Lineage,
+  }),
+
+  listTrialSets: route("GET", `${H}/trials`, "Sets of bench trials, newest first.", {
+    query: PageQuery,
+    answer: page(TrialSet),
+  }),
+  addTrialSet: route("POST", `${H}/trials`, "Plan a set of bench trials of the shelf, and keep it.", {
+    body: TrialSetDraft,
+    answer: TrialSet,
+    status: 201,
+  }),
+  getTrialSet: route("GET", `${H}/trials/:trials`, "One set of bench trials.", { answer: TrialSet }),
+  removeTrialSet: route("DELETE", `${H}/trials/:trials`, "Remove one that nothing was poured of.", {
+    query: VersionQuery,
+  }),
+  pourTrials: route("POST", `${H}/trials/:trials/pour`, "Pour trials into vials; takes it off the shelf.", {
+    body: TrialsPoured,
+    answer: TrialSet,
+  }),
+  undoTrials: route("POST", `${H}/trials/:trials/undo`, "Undo the pouring, if what followed still stands.", {
+    answer: TrialSet,
   }),
 
   planBatch: route("POST", `${H}/batches/plan`, "What to pour for a batch; nothing is moved.", {

@@ -18,7 +18,9 @@ import type { Handlers, StreamHandlers } from "./handler.ts";
 import { healthHandlers } from "./health.ts";
 import { calendarHandlers, householdHandlers, nextHandlers, tasterHandlers } from "./household/index.ts";
 import { followHandlers, joinHandlers, openJoiningHandlers, watchHandlers } from "./joining/index.ts";
+import { keptUpHandlers } from "./kept-up/index.ts";
 import { learningHandlers, triedHandlers } from "./learning/index.ts";
+import { lineageHandlers } from "./lineage/index.ts";
 import { noteHandlers, noteHereHandlers } from "./notes/index.ts";
 import { oakHandlers } from "./oak/index.ts";
 import {
@@ -33,9 +35,9 @@ import { sheetWordHandlers, wordHandlers } from "./words/index.ts";
 import { previewHandlers, recipeHandlers } from "./recipes/index.ts";
 import { reckonHandlers } from "./reckon/index.ts";
 import { searchHandlers, shelfSearchHandlers } from "./search/index.ts";
+import { trialHandlers, trialSetHandlers } from "./trials/index.ts";
 import { shelfFileHandlers } from "./shelf-file/index.ts";
 import { sharingHandlers } from "./sharing/index.ts";
-import { trialHandlers } from "./trials/index.ts";
 import { trailHandlers } from "./trail/index.ts";
 
 /** Every line of the table of routes has its handler; the type says so. */
@@ -60,6 +62,9 @@ export const allHandlers: Handlers = {
   ...learningHandlers,
   ...triedHandlers,
   ...trialHandlers,
+  ...trialSetHandlers,
+  ...lineageHandlers,
+  ...keptUpHandlers,
   ...shelfSearchHandlers,
   ...householdHandlers,
   ...demoHandlers,

@@ -72,6 +72,21 @@ const attempts: Partial<Record<RouteName | StreamName, Attempt>> = {
   planBatch: { body: (ids) => ({ recipeId: ids["recipe"], finalMl: 50 }) },
   makeBatch: { body: (ids) => ({ recipeId: ids["recipe"], vesselMl: 100 }) },
   getCalendar: {},
+  getKeptUp: {},
+  nextAddition: { body: (ids) => ({ like: ids["whiskey"] }) },
+  getLineage: {},
+  listTrialSets: {},
+  addTrialSet: {
+    body: (ids) => ({
+      name: "T",
+      plan: "centroid",
+      parts: [slot(ids), batchSlot(ids)].map(({ of }) => ({ of })),
+    }),
+  },
+  getTrialSet: {},
+  removeTrialSet: { query: () => "version=1" },
+  pourTrials: { body: () => ({ version: 1 }) },
+  undoTrials: {},
   listBatches: {},
   addBatch: {
     body: (ids) => ({
@@ -148,6 +163,8 @@ const SENT_BACK = "a252d3e463e8294f04516070c9ac424eea9fa8e3afcc1fdfd98d959f11e86
 
 const slot = (ids: Ids) => ({ parts: 1, of: { kind: "whiskey", whiskeyId: ids["whiskey"] } });
 
+const batchSlot = (ids: Ids) => ({ parts: 1, of: { kind: "batch", batchId: ids["batch"] } });
+
 /** A household with one of everything, and the ids of all of it. */
 async function oneOfEverything(house: TemporaryHouse): Promise<{ ids: Ids; token: string }> {
   const evening = await eveningShelf(house.client, { whiskeys: 2, tasters: 1 });
@@ -185,6 +202,14 @@ async function oneOfEverything(house: TemporaryHouse): Promise<{ ids: Ids; token
       ofLegalAge: true,
     },
   });
+  const trials = await house.client("addTrialSet", {
+    at,
+    body: {
+      name: "Bench",
+      plan: "centroid",
+      parts: [{ of: { kind: "whiskey", whiskeyId: whiskey } }, { of: { kind: "batch", batchId: batch.id } }],
+    },
+  });
   const { items } = await house.client("listTransfers", { at });
   return {
     ids: {
@@ -195,6 +220,7 @@ async function oneOfEverything(house: TemporaryHouse): Promise<{ ids: Ids; token
       recipe: recipe.id,
       result: recipe.id,
       batch: batch.id,
+      trials: trials.id,
       flight: flight.id,
       sheet: taken?.sheet.id ?? "",
       joining: joining.id,

@@ -1,5 +1,6 @@
 import type {
   Account,
+  BatchReduction,
   Cask,
   FlightDesign,
   GrainShare,
@@ -11,6 +12,8 @@ import type {
   StatedStrength,
   StrengthsEdit,
   TransferAmount,
+  TrialPlan,
+  TrialsAsked,
 } from "../protocol/index.ts";
 
 /** Every stored row: whose it is, which one, which version of it. */
@@ -113,6 +116,19 @@ export interface BatchRow extends Row {
   readonly madeAt: string;
   readonly restDays: number | null;
   readonly finishedAt: string | null;
+  readonly note: string;
+  /** Water in steps over days, begun when it was asked for; null where there is none. */
+  readonly reduction: BatchReduction | null;
+}
+
+/** Small mixes that were planned, and the vials they were poured into. */
+export interface TrialSetRow extends Row {
+  readonly name: string;
+  readonly asked: TrialsAsked;
+  readonly plan: TrialPlan;
+  /** Trials are counted from 1. */
+  readonly made: readonly { readonly trial: number; readonly vesselId: string }[];
+  readonly madeAt: string | null;
   readonly note: string;
 }
 
@@ -303,6 +319,7 @@ export interface Tables {
   readonly recipeVersion: RecipeVersionRow;
   readonly passedFile: PassedFileRow;
   readonly batch: BatchRow;
+  readonly trialSet: TrialSetRow;
   readonly flight: FlightRow;
   readonly flightKey: FlightKeyRow;
   readonly sheet: SheetRow;

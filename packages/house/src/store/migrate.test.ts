@@ -23,6 +23,8 @@ const { glasses, codes, nonce, salts } = newest.flightKey.opened ?? { glasses: [
 const inOneRow = codes.map(({ set: _, ...code }) => code);
 const { strengths: __, typedBy: ___, ...unmeasured } = newest.entry.written;
 const { answers: _, ...written } = unmeasured;
+/** What the rows of every version before 0007 are given for what it added. */
+const beforeMaking = { batch: { reduction: null } };
 /** What the rows of every version before 0005 are given for what it added. */
 const beforeStrengths = {
   sheet: { strengths: [], typedBy: null },
@@ -53,17 +55,25 @@ const after: Readonly<
       sheet: { ...beforeSets.sheet, entries: 0 },
       flight: { ...beforeSets.flight, commitment: null, closing: null },
       flightKey: { opened: { glasses, codes: inOneRow } },
+      ...beforeMaking,
       whiskey: { profile: null },
     },
   },
-  "0002_table": { tables: ["taughtWord"], fields: { ...beforeSets, whiskey: { profile: null } } },
-  "0003_profile": { tables: ["taughtWord"], fields: beforeSets },
-  "0004_question": { tables: ["taughtWord"], fields: beforeStrengths },
-  "0005_strengths": { tables: ["taughtWord"], fields: {} },
+  "0002_table": {
+    tables: ["taughtWord"],
+    fields: { ...beforeSets, ...beforeMaking, whiskey: { profile: null } },
+  },
+  "0003_profile": { tables: ["taughtWord"], fields: { ...beforeSets, ...beforeMaking } },
+  "0004_question": { tables: ["taughtWord"], fields: { ...beforeStrengths, ...beforeMaking } },
+  "0005_strengths": { tables: ["taughtWord"], fields: beforeMaking },
+  "0006_words": { tables: [], fields: beforeMaking },
 };
 
 /** Tables by the version that made them: rows of an older one have none. */
-const madeBy: Partial<Record<string, string>> = { passedFile: "0009_passing_on" };
+const madeBy: Partial<Record<string, string>> = {
+  trialSet: "0007_making",
+  passedFile: "0009_passing_on",
+};
 
 /** The statements of fixtures/<version>.sql, which wrote rows when that version was the newest. */
 const rowsOf = (version: string): readonly string[] =>

@@ -77,7 +77,9 @@ export const tables: { readonly [N in TableName]: Fields<N> } = {
     restDays: "integer",
     finishedAt: "text",
     note: "text",
+    reduction: "json",
   },
+  trialSet: { name: "text", asked: "json", plan: "json", made: "json", madeAt: "text", note: "text" },
   flight: {
     name: "text",
     pouring: "text",

@@ -1,21 +1,9 @@
-import { type BodyOf, MixtureModelName } from "@partsproof/house/protocol";
-import {
-  many,
-  one,
-  type Read,
-  readMass,
-  readNumber,
-  readStrength,
-  readVolume,
-  readWhole,
-  readWord,
-  needed,
-  some,
-} from "../../flags/index.ts";
+import type { BodyOf } from "@partsproof/house/protocol";
+import { type Read, readStrength, some } from "../../flags/index.ts";
 import { unread } from "../../flags/read-number.ts";
 import { printTrialPlan } from "../../print/trial.ts";
 import { reckoning } from "../command.ts";
-import { given, readNumbers } from "../counts/counts-flags.ts";
+import { planFlags, planPlaces, plannedAs } from "./plan-flags.ts";
 
 type Draft = NonNullable<BodyOf<"planTrials">>;
 type Part = Draft["parts"][number];
@@ -40,54 +28,18 @@ const readTrialPart: Read<Part> = (text) => {
   };
 };
 
-const PLANS = ["lattice", "centroid", "D", "I"] as const;
-
 export const trialPlan = reckoning({
   name: "trial plan",
   says: "Which small mixes to make so that a handful say most, the pours and the strength of each.",
   flags: {
     part: some(readTrialPart, "<name>[@<strength>][:<low>-<high>]", "a whiskey, and what its share may be"),
-    plan: needed(readWord("plan", PLANS), `<${PLANS.join("|")}>`, "whole plans, or the few that tell most"),
-    model: one(
-      readWord("model", MixtureModelName.options),
-      `<${MixtureModelName.options.join("|")}>`,
-      "what is to be fitted afterwards; quadratic where left out",
-    ),
-    trials: one(readWhole("trials", 1, 40), "<number>", "for D and I; as many as the model has terms"),
-    steps: one(readWhole("steps", 1, 6), "<number>", "of a lattice, 2 where left out"),
-    known: many(readNumbers("known", 0, 1), "<shares>", "a mixture that was tasted already: 0.5,0.25,0.25"),
-    volume: one(readVolume, "<volume>", "of a trial, 30 mL where left out"),
-    most: one(readVolume, "<volume>", "of a trial whose shares ask for more, 100 mL where left out"),
-    syringe: one(readVolume, "<volume>", "its smallest step, 0.5 mL where left out"),
-    scale: one(readMass, "<mass>", "instead: the smallest step of a scale"),
-    within: one(readNumber("within", 0.0001, 0.2), "<0.0001 to 0.2>", "how far a share may be off, 0.01"),
+    ...planFlags,
   },
   example:
     "trial plan --part Malt@62.4 --part Rye@50 --part Wheat@58 --plan centroid --volume 20ml --syringe 0.5ml",
-  places: {
-    parts: "part",
-    volumeMl: "volume",
-    mostMl: "most",
-    syringeMl: "syringe",
-    scaleG: "scale",
-  },
-  run: async ({ part, known, volume, most, syringe, scale, plan, ...rest }, client) => {
-    const body: Draft = {
-      parts: [...part],
-      plan,
-      ...(known.length === 0 ? {} : { known: known.map((shares) => [...shares]) }),
-      ...given({
-        model: rest.model,
-        trials: rest.trials,
-        steps: rest.steps,
-        within: rest.within,
-        volumeMl: volume,
-        mostMl: most,
-        syringeMl: syringe,
-        scaleG: scale,
-      }),
-    };
-    const json = await client("planTrials", { body });
+  places: planPlaces,
+  run: async ({ part, ...flags }, client) => {
+    const json = await client("planTrials", { body: { parts: [...part], ...plannedAs(flags) } });
     return { json, text: () => printTrialPlan(json) };
   },
 });

@@ -22,7 +22,9 @@ import { useHousehold } from "../../session/index.ts";
 import { OakNote } from "../recipes/recipe-fields.tsx";
 import type { ScreenProps } from "../screen.ts";
 import { EditBatch } from "./edit-batch.tsx";
+import { Reduction } from "./reduction.tsx";
 import { RestStrip } from "./rest-strip.tsx";
+import { TableList } from "./table-list.tsx";
 import "./batch.css";
 
 /** One batch: how far it rested, what it was made of and what is left. */
@@ -113,6 +115,12 @@ function Shown({ batch, back }: ShownProps) {
           <Button onClick={() => setEditing(true)}>Change rest, name or note</Button>
         </div>
       </Section>
+      {batch.state !== "finished" && (
+        <div className="batch">
+          <TableList batch={batch} oak={oak} />
+          <Reduction batch={batch} />
+        </div>
+      )}
       <div className="batch">
         <Section title="As made">
           <BlendFacts

@@ -2,6 +2,7 @@ import type { BatchPlan, Contents, Vessel } from "@partsproof/house/protocol";
 import { describe, expect, test } from "vitest";
 import { asPoured } from "./as-poured.ts";
 import { type PouredRow, readRows, rowOfPour, rowsAsWeighed, rowsOf } from "./poured-rows.ts";
+import { resolveRows } from "./resolve-rows.ts";
 import { restOf } from "./rest-of.ts";
 
 const contents: Contents = {
@@ -109,6 +110,41 @@ describe("what was really poured", () => {
         new Map(),
       ),
     ).toBeNull();
+  });
+});
+
+describe("a measured pour that went too far", () => {
+  const vessel = (id: string, ml: number) => ({
+    ...pour({ kind: "vessel", vesselId: id }, ml),
+    label: id,
+  });
+  const twoToOne: BatchPlan = {
+    ...plan,
+    steps: [
+      { label: "a", slot: 0, pours: [vessel("a", 100)], ml: 100, g: 94, shortMl: 0 },
+      { label: "b", slot: 1, pours: [vessel("b", 50)], ml: 50, g: 47, shortMl: 0 },
+    ],
+  };
+  const vessels = new Map(["a", "b"].map((id) => [id, { contents, capacityMl: 700 } as Vessel]));
+  const typed = (first: string | null, second: string | null) =>
+    rowsOf(twoToOne).map((row, i) => ({ ...row, typed: i === 0 ? first : second }));
+
+  test("the rest grows with it: 110 of the first take 55 of the second (core's own example)", () => {
+    const solved = resolveRows(twoToOne, typed("110", null), "mL", vessels, null);
+    expect(solved?.rows.map(({ planned }) => planned?.ml)).toEqual([100, expect.closeTo(55, 9)]);
+    expect(solved).toMatchObject({ ratioKept: true, strengthKept: true });
+    expect(resolveRows(twoToOne, solved?.rows ?? [], "mL", vessels, null), "reckoned already").toBeNull();
+  });
+
+  test("no more than the vessel holds, and it says so", () => {
+    const solved = resolveRows(twoToOne, typed("110", null), "mL", vessels, 158);
+    expect(solved?.rows[1]?.planned?.ml).toBeCloseTo(48, 1);
+    expect(solved?.ratioKept).toBe(false);
+  });
+
+  test("nothing to reckon where nothing went too far, or nothing is left to pour", () => {
+    expect(resolveRows(twoToOne, typed("99", null), "mL", vessels, null)).toBeNull();
+    expect(resolveRows(twoToOne, typed("110", "50"), "mL", vessels, null)).toBeNull();
   });
 });
 

@@ -17,7 +17,16 @@ export default function Batches() {
     </LinkButton>
   );
   return (
-    <Page title="Batches" wide actions={make}>
+    <Page
+      title="Batches"
+      wide
+      actions={
+        <>
+          <LinkButton to={`/h/${household.id}/batches/make`}>How much to make</LinkButton>
+          {make}
+        </>
+      }
+    >
       {asked.state === "busy" && <Busy what="the batches" />}
       {asked.state === "broken" && <Broken asked={asked} title="The batches could not be fetched" />}
       {asked.state === "here" && asked.answer.length === 0 && (

@@ -63,7 +63,9 @@ export default function LabelPage({ params }: ScreenProps) {
           {what === "card" ? (
             <BatchCard batch={batch.answer} oak={version?.oak ?? ""} />
           ) : (
-            Array.from({ length: copies }, (_, i) => <BottleLabel key={i} batch={batch.answer} />)
+            Array.from({ length: copies }, (_, i) => (
+              <BottleLabel key={i} batch={batch.answer} oak={version?.oak ?? ""} />
+            ))
           )}
         </div>
       </Page>

@@ -95,6 +95,9 @@ export default function NewBatch() {
           <LinkButton to={`/h/${household.id}/batches/weigh?recipe=${recipe.id}&ml=${finalMl}`}>
             Pour it by weight
           </LinkButton>
+          <LinkButton to={`/h/${household.id}/batches/make?recipe=${recipe.id}`}>
+            Fit it to vessels
+          </LinkButton>
         </div>
       )}
       {weighed !== null && (

@@ -22,6 +22,7 @@ import { OakNote } from "../recipes/recipe-fields.tsx";
 import { asPoured } from "./as-poured.ts";
 import { PourLines } from "./pour-lines.tsx";
 import { type PouredRow, readRows, rowOfPour, rowsAsWeighed, rowsOf } from "./poured-rows.ts";
+import { resolveRows } from "./resolve-rows.ts";
 import "./pour-batch.css";
 
 export interface PourBatchProps {
@@ -59,6 +60,14 @@ export function PourBatch({ plan, recipe, vessels, facts, weighed = null, onReco
   const empty = vessels.filter(({ kind, contents }) => kind !== "bottle" && contents.volumeMl <= 0);
   const read = readRows(rows, unit);
   const poured = read.ok ? asPoured(read.pours, byId, facts) : null;
+  const holds = into === "new" ? parseVolume(capacity) : null;
+  const again = resolveRows(
+    plan,
+    rows,
+    unit,
+    byId,
+    holds === null ? (byId.get(into)?.capacityMl ?? null) : holds.ok ? holds.value : null,
+  );
 
   const send = async (): Promise<void> => {
     const issues: Issue[] = read.ok ? [] : [...read.issues];
@@ -125,6 +134,24 @@ export function PourBatch({ plan, recipe, vessels, facts, weighed = null, onReco
           }
         >
           <PourLines rows={rows} onChange={setRows} unit={unit} vessels={vessels} byId={byId} />
+          {again !== null && (
+            <div className="form-actions">
+              <Button
+                kind="main"
+                onClick={() => {
+                  setRows(again.rows);
+                  announce("The rest is reckoned again");
+                }}
+              >
+                Reckon the rest again
+              </Button>
+              <p className="soft small">
+                A pour went too far. What is in stays in; what is not poured yet grows with it
+                {again.ratioKept ? ", and the parts come out right." : " as far as the vessel allows."}
+                {!again.strengthKept && " The strength does not."}
+              </p>
+            </div>
+          )}
         </Section>
         <Section title="As poured" className="pouring-out">
           {poured === null || poured.result.abv20 === null ? (

@@ -44,6 +44,7 @@ import {
 } from "./plan.ts";
 import { proposedPlan } from "./proposed-plan.ts";
 import { planIssues, stillIssues } from "./plan-issues.ts";
+import { withCarried } from "./with-carried.ts";
 import { TastersField } from "./tasters-field.tsx";
 import type { Cupboard } from "./cupboard.ts";
 import { useCupboard } from "./use-cupboard.ts";
@@ -96,7 +97,7 @@ interface SetUpProps {
 function SetUp({ cupboard, tasters, household }: SetUpProps) {
   const { query } = usePlace();
   const [plan, setPlan] = useState<Plan>(() =>
-    proposedPlan(newPlan(printDay(new Date().toISOString())), query, cupboard),
+    withCarried(proposedPlan(newPlan(printDay(new Date().toISOString())), query, cupboard), query, cupboard),
   );
   const say = useSay("addFlight");
   const count = glassesOf(plan);

@@ -5,6 +5,7 @@ import { printDay, printParts } from "../../figures/index.ts";
 import { type Cellar, useCellar } from "../../cellar/index.ts";
 import { slotKey, whiskeyLabel } from "../../mixing/index.ts";
 import { Broken, Button, Busy, LinkButton, LiquidColumn, Page, Section } from "../../parts/index.ts";
+import { Link } from "../../router/index.ts";
 import { useHousehold } from "../../session/index.ts";
 import { RecipeProfiles } from "../profiles/recipe-profiles.tsx";
 import type { ScreenProps } from "../screen.ts";
@@ -164,7 +165,10 @@ function Versions({ recipe, cellar }: { readonly recipe: Recipe; readonly cellar
   const household = useHousehold();
   const asked = useAskAll("listRecipeVersions", { at: { household: household.id, recipe: recipe.id } });
   return (
-    <Section title="History">
+    <Section
+      title="History"
+      action={<Link to={`/h/${household.id}/recipes/${recipe.id}/tree`}>Family tree</Link>}
+    >
       {asked.state === "busy" && <Busy what="its history" />}
       {asked.state === "broken" && <Broken asked={asked} title="Its history could not be fetched" />}
       {asked.state === "here" && (

@@ -27,6 +27,8 @@ export default function Recipes() {
       actions={
         <>
           <LinkButton to={`/h/${household.id}/recipes/closest`}>What comes closest</LinkButton>
+          <LinkButton to={`/h/${household.id}/trials`}>Bench trials</LinkButton>
+          <LinkButton to={`/h/${household.id}/recipes/tree`}>Family tree</LinkButton>
           <LinkButton to={`/h/${household.id}/take-in`}>Take in</LinkButton>
           {write}
         </>

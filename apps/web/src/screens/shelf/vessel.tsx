@@ -86,6 +86,12 @@ export default function VesselPage({ params }: ScreenProps) {
               <Link to={`/h/${household.id}/shelf/whiskeys/${vessel.whiskeyId}`}>about the whiskey</Link>
             </>
           )}
+          {vessel.kind !== "bottle" && (
+            <>
+              {" · "}
+              <Link to={`/h/${household.id}/shelf/vessels/${vessel.id}/kept-up`}>how it was kept up</Link>
+            </>
+          )}
           {vessel.batchId !== null && (
             <>
               {" · "}

@@ -2,6 +2,7 @@ import { z } from "zod";
 import {
   Account,
   BatchDraft,
+  BatchReduction,
   Entry,
   Flight,
   FlightDesign,
@@ -27,6 +28,8 @@ import {
   SheetStrength,
   ShortText,
   TransferAmount,
+  TrialPlan,
+  TrialsAsked,
   Version,
   VesselKind,
   VolumeMl,
@@ -125,6 +128,16 @@ const batch = z.strictObject({
   madeAt: Instant,
   restDays: BatchDraft.shape.restDays.unwrap(),
   finishedAt: Instant.nullable(),
+  note: LongText,
+  reduction: z.strictObject(BatchReduction.shape).nullable().default(null),
+});
+const trialSet = z.strictObject({
+  ...head,
+  name: ShortText,
+  asked: TrialsAsked,
+  plan: z.strictObject(TrialPlan.shape),
+  made: z.array(z.strictObject({ trial: z.int().min(1), vesselId: Id })),
+  madeAt: Instant.nullable(),
   note: LongText,
 });
 const { namesOnOffer, targetNameId, pourer, glassCount, pourMl, pouring, state } = Flight.shape;
@@ -236,6 +249,7 @@ export const archiveRows = {
   passedFile,
   vessel,
   batch,
+  trialSet,
   flight,
   flightKey,
   sheet: z.strictObject(sheetFields),

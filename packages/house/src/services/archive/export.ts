@@ -29,6 +29,7 @@ export const exportHandlers: Handlers<"exportHousehold"> = {
         passedFile: await all("passedFile"),
         vessel: await all("vessel"),
         batch: await all("batch"),
+        trialSet: await all("trialSet"),
         flight: flights.map(bareFlight),
         flightKey: keys
           .filter(({ flightId }) => revealed.has(flightId))

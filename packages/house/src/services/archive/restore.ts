@@ -29,7 +29,15 @@ export const restoreHandlers: Handlers<"restoreHousehold"> = {
       const household: HouseholdRow = { ...head, householdId: head.id, name, currency, demo };
       await records.insert("household", household);
       const mine = { householdId: household.id };
-      for (const table of ["taster", "whiskey", "recipe", "recipeVersion", "vessel", "batch"] as const) {
+      for (const table of [
+        "taster",
+        "whiskey",
+        "recipe",
+        "recipeVersion",
+        "vessel",
+        "batch",
+        "trialSet",
+      ] as const) {
         for (const [i, row] of rows[table].entries())
           await records.insert(table, { ...renewed(ids, table, row, [table, i]), ...mine });
       }

@@ -8,6 +8,7 @@ import {
   shelfState,
   shownContents,
 } from "../shelf/index.ts";
+import { shownReduction } from "./reduction.ts";
 import type { House, Records } from "../ports.ts";
 import type { BatchRow } from "../rows.ts";
 
@@ -31,6 +32,7 @@ function shownBatch(
   recipeName: string,
   now: Date,
 ): Batch {
+  const held = batchNow(shelf, row);
   const { id, version, name, recipeId, recipeNumber, vesselId, madeAt, restDays, note } = row;
   return {
     id,
@@ -46,9 +48,10 @@ function shownBatch(
     restDueAt: restDue(row)?.toISOString() ?? null,
     state: batchState(row, now),
     note,
+    reduction: shownReduction(row, held),
     poured,
     made: shownContents(shelf, made),
-    now: shownContents(shelf, batchNow(shelf, row)),
+    now: shownContents(shelf, held),
   };
 }
 

@@ -195,6 +195,56 @@ eachDatabase((database) => {
       expect(await make(0)).toMatchObject({ state: "rested", restDays: 0 });
     });
 
+    test("R7 water in steps over days: equal falls, counted by the strength there is, reckoned anew from what is there", async () => {
+      await using house = await temporaryHouse(database);
+      const pantry = await openPantry(house.client);
+      const { recipe, bottles } = await twoToOne(pantry);
+      const made = await house.client("addBatch", {
+        at: pantry.at,
+        body: {
+          name: "Slow",
+          recipeId: recipe.id,
+          vessel: { kind: "new", label: "Demijohn", capacityMl: 2000 },
+          pours: [from(bottles.rye, 600)],
+        },
+      });
+      const at = { ...pantry.at, batch: made.id };
+      const asked = { waterTo: { basis: "abv20" as const, value: 45 }, steps: 3, everyDays: 4 };
+      const up = { ...asked, waterTo: { basis: "abv20" as const, value: 61 } };
+      const raise = house.client("editBatch", { at, body: { version: 1, reduction: up } });
+      expect((await refusalOf(raise)).codes).toEqual(["water_cannot_raise"]);
+      const begun = await house.client("editBatch", { at, body: { version: 1, reduction: asked } });
+      expect(begun.reduction).toMatchObject({ done: 0, steps: 3, fromAbv20: expect.closeTo(60, 9) });
+      const strengths = begun.reduction?.left.map(({ afterAbv20 }) => afterAbv20);
+      expect(strengths).toEqual([55, 50, 45].map((one) => expect.closeTo(one, 6)));
+      const days = begun.reduction?.left.map(
+        ({ dueAt }) => (Date.parse(dueAt) - Date.parse(begun.reduction?.since ?? "")) / 86_400_000,
+      );
+      expect(days).toEqual([0, 4, 8]);
+      const water = begun.reduction?.left[0]?.addMl ?? 0;
+      // 60 to 55 % vol: 600 × 60 / 55 is 654.5 mL, and water shrinks into it (OIML R 22): a little more than 54.5 mL.
+      expect(water).toBeGreaterThan(54.6);
+      expect(water).toBeLessThan(58);
+      const poured = await house.client("addTransfer", {
+        at: pantry.at,
+        body: {
+          from: { kind: "outside", name: "tap" },
+          to: { kind: "vessel", vesselId: made.vesselId },
+          amount: { kind: "volume", ml: water },
+        },
+      });
+      const after = await house.client("getBatch", { at });
+      expect(after.reduction).toMatchObject({ done: 1 });
+      expect(after.reduction?.left.map(({ afterAbv20 }) => afterAbv20)).toEqual([
+        expect.closeTo(50, 6),
+        expect.closeTo(45, 6),
+      ]);
+      await house.client("undoTransfer", { at: { ...pantry.at, transfer: poured.id } });
+      expect((await house.client("getBatch", { at })).reduction?.done).toBe(0);
+      const none = await house.client("editBatch", { at, body: { version: begun.version, reduction: null } });
+      expect(none.reduction).toBeNull();
+    });
+
     test("R6 a batch's vessel must be empty; an emptied one takes the next batch", async () => {
       await using house = await temporaryHouse(database);
       const pantry = await openPantry(house.client);

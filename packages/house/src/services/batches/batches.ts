@@ -6,6 +6,8 @@ import { knownHousehold } from "../known.ts";
 import { pageOf } from "../pages.ts";
 import type { Records } from "../ports.ts";
 import { knownRecipe, versionOf } from "../recipes/index.ts";
+import { begunReduction } from "./reduction.ts";
+import { shelfState } from "../shelf/index.ts";
 import { refuse, staleEdit, unknownId } from "../refuse.ts";
 import type { BatchRow, RecipeRow, RecipeVersionRow } from "../rows.ts";
 
@@ -35,6 +37,7 @@ export const batchHandlers: Handlers<"listBatches" | "addBatch" | "getBatch" | "
         restDays: body.restDays === undefined ? version.body.restDays : body.restDays,
         finishedAt: null,
         note: body.note,
+        reduction: null,
       };
       await records.insert("batch", batch);
       await pour(records, house, batch, vessel, body.pours);
@@ -60,6 +63,16 @@ export const batchHandlers: Handlers<"listBatches" | "addBatch" | "getBatch" | "
         restDays: body.restDays === undefined ? old.restDays : body.restDays,
         finishedAt: body.finished === undefined ? old.finishedAt : finishedAt,
         note: body.note ?? old.note,
+        ...(body.reduction === undefined
+          ? {}
+          : {
+              reduction: begunReduction(
+                await shelfState(records, at.household),
+                old,
+                body.reduction,
+                head.updatedAt,
+              ),
+            }),
       };
       if (!(await records.replace("batch", row))) staleEdit("batch", body.version, row.version);
       return (await batchShower(records, house, at.household))(row);

@@ -2,3 +2,4 @@ export { batchState, restDue } from "./batch-shown.ts";
 export { batchHandlers } from "./batches.ts";
 export { makeHandlers } from "./make.ts";
 export { planHandlers } from "./plan.ts";
+export { stockOf, takeFrom } from "./plan-stock.ts";

@@ -25,7 +25,7 @@ export function stockOf(shelf: Shelf, of: SlotOf): readonly VesselRow[] {
   const sealed = ({ kind, openedAt }: VesselRow) => Number(kind === "bottle" && openedAt === null);
   const free = (vessel: VesselRow) => freeMl(shelf, vessel.id);
   return [...shelf.vessels.values()]
-    .filter((vessel) => holds(vessel) && free(vessel) >= SMALLEST_POUR_ML)
+    .filter((vessel) => holds(vessel) && !shelf.trialVials.has(vessel.id) && free(vessel) >= SMALLEST_POUR_ML)
     .toSorted((a, b) => sealed(a) - sealed(b) || free(b) - free(a) || (a.id < b.id ? -1 : 1));
 }
 

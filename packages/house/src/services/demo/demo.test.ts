@@ -18,6 +18,7 @@ const everyTable: { readonly [N in TableName]: boolean } = {
   recipe: true,
   recipeVersion: true,
   batch: true,
+  trialSet: false,
   flight: true,
   flightKey: true,
   sheet: true,

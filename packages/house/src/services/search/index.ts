@@ -1,3 +1,4 @@
 export { answerHere } from "./answer-here.ts";
-export { searchHandlers } from "./search-handlers.ts";
+export { searchHandlers, searchingOf } from "./search-handlers.ts";
 export { shelfSearchHandlers } from "./shelf-handlers.ts";
+export { problemOf } from "./shelf-problem.ts";

@@ -44,6 +44,7 @@ export function problemOf(shelf: Shelf, currency: string, asked: Asked): ShelfPr
 function levels(shelf: Shelf): ReadonlyMap<string, number> {
   const left = new Map<string, number>();
   for (const vessel of shelf.vessels.values()) {
+    if (shelf.trialVials.has(vessel.id)) continue;
     const only = vessel.batchId === null ? onlyWhiskeyIn(shelf, vessel.id) : null;
     const free = only === null ? 0 : freeMl(shelf, vessel.id);
     if (only !== null && free > 0) left.set(only, (left.get(only) ?? 0) + free);

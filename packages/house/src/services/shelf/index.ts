@@ -6,6 +6,7 @@ export { freeMl } from "./shelf-kept.ts";
 export { liquidLabel, nameOf, onlyWhiskeyIn, whiskeyLabel } from "./shelf-names.ts";
 export { type Entry, post } from "./shelf-post.ts";
 export { refuseOverflow } from "./shelf-refusal.ts";
+export { undo } from "./shelf-undo.ts";
 export { type Shelf, coreTransfer, liquidIn, shelfState, strengthOf } from "./shelf.ts";
 export { transferHandlers } from "./transfers.ts";
 export { vesselHandlers } from "./vessels.ts";

@@ -21,6 +21,8 @@ export interface Shelf {
   readonly transfers: readonly TransferRow[];
   /** Flights whose holds keep liquid back: not revealed and not called off. */
   readonly sealedFlights: readonly FlightRow[];
+  /** Vials of bench trials: there to be tasted, and no stock. */
+  readonly trialVials: ReadonlySet<string>;
   readonly state: LedgerState;
   readonly facts: ReadonlyMap<string, LiquidFacts>;
 }
@@ -35,6 +37,7 @@ export async function shelfState(records: Records, householdId: string): Promise
     ...(await records.list("flight", householdId, { where: { state: "pouring" } })),
     ...(await records.list("flight", householdId, { where: { state: "tasting" } })),
   ];
+  const trials = await records.list("trialSet", householdId);
   const transfers = unordered.toSorted((a, b) => a.seq - b.seq);
   const folded = foldLedger(vessels, transfers.map(coreTransfer));
   if (!folded.ok) throw new Error(`ledger of ${householdId} does not fold: ${folded.refusal.message}`);
@@ -45,6 +48,7 @@ export async function shelfState(records: Records, householdId: string): Promise
     batches: byId(batches),
     transfers,
     sealedFlights,
+    trialVials: new Set(trials.flatMap(({ made }) => made.map(({ vesselId }) => vesselId))),
     state: folded.state,
     facts: new Map(whiskeys.map((w) => [w.id, factsOf(w)])),
   };

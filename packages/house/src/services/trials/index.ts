@@ -1,1 +1,2 @@
 export { trialHandlers } from "./handlers.ts";
+export { trialSetHandlers } from "./set-handlers.ts";

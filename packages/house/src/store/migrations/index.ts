@@ -7,6 +7,7 @@ import { profile } from "./0003-profile.ts";
 import { question } from "./0004-question.ts";
 import { strengths } from "./0005-strengths.ts";
 import { words } from "./0006-words.ts";
+import { making } from "./0007-making.ts";
 import { passingOn } from "./0009-passing-on.ts";
 
 /** Each step by its name, oldest first. A step that has been released is never changed; a new one is added. */
@@ -21,5 +22,6 @@ export const migrations: Migrations = {
   "0004_question": question,
   "0005_strengths": strengths,
   "0006_words": words,
+  "0007_making": making,
   "0009_passing_on": passingOn,
 };

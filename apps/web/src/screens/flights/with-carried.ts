@@ -1,0 +1,21 @@
+import type { QuestionId } from "@partsproof/core/sensory";
+import type { Cupboard } from "./cupboard.ts";
+import { type Plan, withGlasses, withQuestion } from "./plan.ts";
+
+const QUESTIONS: readonly string[] = ["which_is_which", "like_best"];
+
+/**
+ * The plan with what an address carries, "glasses=<vessel>,<vessel>&question=like_best&name=…": vessels that can be poured from, in
+ * their order. What cannot be read of it is left out.
+ */
+export function withCarried(plan: Plan, query: URLSearchParams, cupboard: Pick<Cupboard, "pourables">): Plan {
+  const known = new Set(cupboard.pourables.map(({ vesselId }) => vesselId));
+  const vessels = (query.get("glasses") ?? "").split(",").filter((id) => known.has(id));
+  if (vessels.length === 0) return plan;
+  const question = query.get("question") ?? "";
+  const asked = QUESTIONS.includes(question) ? withQuestion(plan, question as QuestionId) : plan;
+  const name = query.get("name")?.trim().slice(0, 120) ?? "";
+  return [...new Set(vessels)]
+    .slice(0, 10)
+    .reduce((so, id) => withGlasses(so, id, 1), name === "" ? asked : { ...asked, name });
+}

@@ -1,0 +1,1 @@
+export { keptUpHandlers } from "./handlers.ts";

@@ -1,0 +1,2 @@
+export { lineageHandlers } from "./handlers.ts";
+export { playedIn } from "./played-in.ts";
