@@ -59,7 +59,9 @@ export default function CardPage({ params }: ScreenProps) {
           />
         )}
         {shared.state === "here" && (
-          <div className="card-paper">
+          // It scrolls where the screen is narrower than the card.
+          // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- a keyboard has to scroll it too
+          <div className="card-paper" role="region" aria-label="The card" tabIndex={0}>
             <RecipeCard
               size={size}
               recipe={shared.passing.file}

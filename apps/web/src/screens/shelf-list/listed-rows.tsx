@@ -20,7 +20,9 @@ export function ListedRows({ rows }: { readonly rows: readonly ListedRow[] }) {
             <div>
               <p>
                 <span className="name">
-                  {row.whiskey.maker} {row.whiskey.name} {row.whiskey.release}
+                  {[row.whiskey.maker, row.whiskey.name, row.whiskey.release]
+                    .filter((text) => text !== "")
+                    .join(" ")}
                 </span>
                 , {row.whiskey.strength.value} {row.whiskey.strength.basis === "abv20" ? "% vol" : "proof"}
               </p>

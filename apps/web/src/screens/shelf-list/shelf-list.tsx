@@ -80,8 +80,9 @@ export default function ShelfList() {
           <>
             <p className="list-found">
               <b>{preview.good}</b> good {preview.good === 1 ? "row" : "rows"}, <b>{preview.wrong}</b> with
-              something wrong{preview.blank > 0 && `, ${preview.blank} blank`}: {preview.newWhiskeys} new
-              whiskeys, {preview.bottles} bottles.
+              something wrong{preview.blank > 0 && `, ${preview.blank} blank`}: {preview.newWhiskeys} new{" "}
+              {preview.newWhiskeys === 1 ? "whiskey" : "whiskeys"}, {preview.bottles}{" "}
+              {preview.bottles === 1 ? "bottle" : "bottles"}.
             </p>
             {preview.issues.map(({ message }) => (
               <p className="field-issue" role="alert" key={message}>

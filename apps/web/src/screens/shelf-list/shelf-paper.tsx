@@ -53,7 +53,9 @@ export default function ShelfPaper() {
               <td>{printMl(capacityMl)}</td>
               <td>{printMl(contents.volumeMl)}</td>
               <td>{openedAt === null ? "sealed" : printDay(openedAt)}</td>
-              <td className="shelf-paper-now"> </td>
+              <td>
+                <span className="unseen">to be written in</span>
+              </td>
             </tr>
           ))}
         </tbody>

@@ -93,7 +93,7 @@ export function wordsOf({
 }
 
 /** At most one decimal, none where there is none. */
-export const one = (value: number): string => String(Number(value.toFixed(1)));
+const one = (value: number): string => String(Number(value.toFixed(1)));
 const years = (value: number): string => (value === 1 ? "1 year" : `${one(value)} years`);
 
 /** Whole millilitres from 20 up, a tenth below: what a measuring glass and a syringe can tell. */
