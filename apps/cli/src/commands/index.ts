@@ -23,7 +23,7 @@ import { flightCallOff, flightPoured, flightPourList } from "./flight/pouring.ts
 import { findingsList, flightFinding, flightReveal, flightUndersides } from "./flight/reveal.ts";
 import { flightLock, flightSheetEdit, flightSheetShow } from "./flight/sheet.ts";
 import { flightFree, flightTake } from "./flight/take.ts";
-import { calendar } from "./household/calendar.ts";
+import { calendar, calendarLink, calendarLinks, calendarRevoke } from "./household/calendar.ts";
 import { householdAdd } from "./household/add.ts";
 import { demoLoad, demoRemove } from "./household/demo.ts";
 import { householdExport } from "./household/export.ts";
@@ -37,6 +37,12 @@ import { tasterAdd, tasterList, tasterRename } from "./household/tasters.ts";
 import { read } from "./note/read.ts";
 import { oak } from "./oak/oak.ts";
 import { rest } from "./oak/rest.ts";
+import { restBegin } from "./rest/begin.ts";
+import { restOak } from "./rest/oak.ts";
+import { restPull, restRemove } from "./rest/pull.ts";
+import { restSet } from "./rest/set.ts";
+import { restShow } from "./rest/show.ts";
+import { restTaste } from "./rest/taste.ts";
 import { profileFlight, profileRecipe, profileWhiskey } from "./profile/profiles.ts";
 import { recipeAdd, recipeRevise } from "./recipe/add.ts";
 import { recipeCheck } from "./recipe/check.ts";
@@ -118,6 +124,9 @@ export const commands: readonly Command[] = [
   wordForget,
   next,
   calendar,
+  calendarLink,
+  calendarLinks,
+  calendarRevoke,
   shelfList,
   shelfShow,
   shelfAdd,
@@ -165,6 +174,13 @@ export const commands: readonly Command[] = [
   batchMake,
   batchAdd,
   batchEdit,
+  restBegin,
+  restOak,
+  restTaste,
+  restShow,
+  restSet,
+  restPull,
+  restRemove,
   flightList,
   flightShow,
   flightAdd,

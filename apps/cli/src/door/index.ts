@@ -6,4 +6,5 @@ export { findBatch, findRecipe, findSlot } from "./find-blend.ts";
 export { findTransfer, findVessel, findWhiskey, whiskeyLabel } from "./find-on-shelf.ts";
 export { NotReached } from "./not-reached.ts";
 export { openDoor, type OpenedDoor } from "./open-door.ts";
+export { pick } from "./pick.ts";
 export { reckoner } from "./reckoner.ts";

@@ -12,8 +12,10 @@ export {
 } from "./flag.ts";
 export { edits, nearest } from "./nearest.ts";
 export { type Parsed, parseFlags } from "./parse-flags.ts";
+export { readDay } from "./read-day.ts";
 export { readNumber, readWhole } from "./read-number.ts";
 export {
+  readAttributeLevel,
   readCask,
   readGlassName,
   readGlassScore,

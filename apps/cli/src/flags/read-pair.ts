@@ -1,3 +1,4 @@
+import { ATTRIBUTES } from "@partsproof/core/sensory";
 import { WoodSpecies } from "@partsproof/house/protocol";
 import type { Read } from "./flag.ts";
 import { readNumber, readWhole, unread } from "./read-number.ts";
@@ -24,6 +25,18 @@ const readPair =
   };
 
 const anything: Read<string> = (text) => ({ ok: true, value: text });
+
+/** "wood.toasted=6": an attribute and how strong it is, 0 to 10. */
+export const readAttributeLevel = readPair(
+  "attribute",
+  "<attribute>=<0 to 10>, such as wood.toasted=6",
+  readWord(
+    "attribute",
+    ATTRIBUTES.map(({ id }) => id),
+  ),
+  (text) => readNumber("strength", 0, 10)(text.trim()),
+  "last",
+);
 
 /** "corn=51": per cent of the mash. */
 export const readGrain = readPair(

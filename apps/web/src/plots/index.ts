@@ -4,6 +4,7 @@ export { Scrolled } from "./scrolled.tsx";
 export { RankPlot } from "./rank-plot.tsx";
 export { type AgainstRow, drawAgainst } from "./drawn/draw-against.ts";
 export { drawBoard } from "./drawn/draw-board.ts";
+export { drawCourse } from "./drawn/draw-course.ts";
 export { drawDumbbells } from "./drawn/draw-dumbbells.ts";
 export { drawIntervals } from "./drawn/draw-intervals.ts";
 export { drawMap } from "./drawn/draw-map.ts";

@@ -15,6 +15,7 @@ import { screens as keptUp } from "./kept-up/screens.ts";
 import { screens as passing } from "./passing/screens.ts";
 import { screens as next } from "./next/screens.ts";
 import { screens as pour } from "./pour/screens.ts";
+import { screens as rest } from "./rest/screens.ts";
 import { screens as reckon } from "./reckon/screens.ts";
 import { screens as recipes } from "./recipes/screens.ts";
 import type { Screen, ScreenProps } from "./screen.ts";
@@ -46,6 +47,7 @@ const table = [
   ...recipes,
   ...trials,
   ...weigh,
+  ...rest,
   ...batches,
   ...flights,
   ...sheet,

@@ -89,7 +89,12 @@ export function createApp(
         const response =
           route.status === 204
             ? new Response(null, { status: 204, headers })
-            : jsonAnswer(answer, route.status, headers);
+            : route.media === "application/json"
+              ? jsonAnswer(answer, route.status, headers)
+              : new Response(answer as unknown as string, {
+                  status: route.status,
+                  headers: { ...headers, "content-type": `${route.media}; charset=utf-8` },
+                });
         for (const cookie of cookies) response.headers.append("set-cookie", cookieHeader(cookie, caller));
         return response;
       } catch (error) {

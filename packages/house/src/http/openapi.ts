@@ -76,7 +76,7 @@ function operation(name: RouteName | StreamName): object {
         ...(route.answer
           ? {
               content: {
-                [route.stream ? "text/event-stream" : "application/json"]: {
+                [route.stream ? "text/event-stream" : route.media]: {
                   schema: schemaOf(route.answer, "output"),
                 },
               },

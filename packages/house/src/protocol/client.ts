@@ -33,7 +33,9 @@ export function createClient(door: Door, base: string): Client {
   return async (name, call = {}) => {
     const response = await door(requestOf(name, call, base));
     const text = await response.text();
-    if (response.ok) return (text === "" ? undefined : JSON.parse(text)) as never;
+    // A text that other programs read comes as it is.
+    const plain = response.headers.get("content-type")?.startsWith("text/") === true;
+    if (response.ok) return (text === "" ? undefined : plain ? text : JSON.parse(text)) as never;
     throw new Refusal(response.status, issuesOf(text, response.status));
   };
 }

@@ -9,6 +9,7 @@ export {
   BatchReduction,
   Pour,
 } from "./batch.ts";
+export { CalendarLink } from "./calendar.ts";
 export { OWN_HEADER, Refusal, createClient, type Call, type Client, type Door } from "./client.ts";
 export {
   DoorShown,
@@ -116,6 +117,7 @@ export {
 } from "./question.ts";
 export { NOTE_LONGEST, NoteObservation, NoteWhere, ReadDraft, ReadResult } from "./note.ts";
 export { RestAnswer, RestDraft } from "./rest.ts";
+export { Check, CheckStrength, PullRule, Rest, RestAdvice } from "./resting.ts";
 export { restSchema } from "./rest-schema.ts";
 export { NEXT_LIMITS, NextFlightAnswer, NextFlightDraft } from "./next-flight.ts";
 export { TriedHistory } from "./tried-history.ts";

@@ -25,33 +25,40 @@ export type OakPiece = z.infer<typeof OakPiece>;
 
 const AreaCm2 = z.number().min(0.01).max(10_000);
 
-/** Wood and liquid: `areaCm2`, or the pieces it is worked out from. */
-export const OakDraft = z
-  .strictObject({
-    areaCm2: AreaCm2.optional(),
-    piece: OakPiece.optional(),
-    /** How many of the piece. */
-    count: z.int().min(1).max(1000).optional(),
-    /** What the wood weighs; else worked out from its size, where that is known. */
-    grams: MassG.optional(),
-    volumeMl: VolumeMl,
-  })
-  .superRefine(({ areaCm2, piece, count, grams }, context) => {
-    const wrong = (path: string, code: string, message: string, input: unknown): void =>
-      context.addIssue({ code: "custom", path: [path], message, params: { code }, input });
-    if ((areaCm2 === undefined) === (piece === undefined))
-      wrong("areaCm2", "area_or_piece", "either areaCm2 or piece, and not both", areaCm2 ?? null);
-    if (piece === undefined && count !== undefined)
-      wrong("count", "count_without_piece", "a piece to count", count);
-    if (piece?.shape === "chips" && count !== undefined)
-      wrong("count", "chips_are_weighed", "no count beside chips: their grams say how many", count);
-    if (piece?.shape === "chips" && grams !== undefined)
-      wrong("grams", "chips_are_weighed", "the grams inside the chips alone", grams);
-    if (piece?.shape === "spiral" && piece.core >= piece.outer)
-      wrong("piece", "not_a_body", `a core of less than the outer ${piece.outer} cm`, piece.core);
-    if (piece?.shape === "spiral" && piece.fin >= piece.pitch)
-      wrong("piece", "not_a_body", `a fin of less than the pitch ${piece.pitch} cm`, piece.fin);
-  });
+/** Wood: `areaCm2`, or the pieces it is worked out from. */
+export const oakWood = {
+  areaCm2: AreaCm2.optional(),
+  piece: OakPiece.optional(),
+  /** How many of the piece. */
+  count: z.int().min(1).max(1000).optional(),
+  /** What the wood weighs; else worked out from its size, where that is known. */
+  grams: MassG.optional(),
+};
+type OakWood = z.output<z.ZodObject<typeof oakWood>>;
+
+/** What cannot be true of wood together. */
+export function woodIssues(
+  { areaCm2, piece, count, grams }: OakWood,
+  context: z.RefinementCtx<OakWood>,
+): void {
+  const wrong = (path: string, code: string, message: string, input: unknown): void =>
+    context.addIssue({ code: "custom", path: [path], message, params: { code }, input });
+  if ((areaCm2 === undefined) === (piece === undefined))
+    wrong("areaCm2", "area_or_piece", "either areaCm2 or piece, and not both", areaCm2 ?? null);
+  if (piece === undefined && count !== undefined)
+    wrong("count", "count_without_piece", "a piece to count", count);
+  if (piece?.shape === "chips" && count !== undefined)
+    wrong("count", "chips_are_weighed", "no count beside chips: their grams say how many", count);
+  if (piece?.shape === "chips" && grams !== undefined)
+    wrong("grams", "chips_are_weighed", "the grams inside the chips alone", grams);
+  if (piece?.shape === "spiral" && piece.core >= piece.outer)
+    wrong("piece", "not_a_body", `a core of less than the outer ${piece.outer} cm`, piece.core);
+  if (piece?.shape === "spiral" && piece.fin >= piece.pitch)
+    wrong("piece", "not_a_body", `a fin of less than the pitch ${piece.pitch} cm`, piece.fin);
+}
+
+/** Wood and liquid. */
+export const OakDraft = z.strictObject({ ...oakWood, volumeMl: VolumeMl }).superRefine(woodIssues);
 
 /** A range that is known, and how. */
 const Known = z.object({ low: z.number(), likely: z.number(), high: z.number(), how: z.string() });

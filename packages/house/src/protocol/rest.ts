@@ -19,7 +19,7 @@ export const RestDraft = z
     oak: z
       .strictObject({
         /** Contact area a litre, cm². */
-        areaPerLitre: z.number().min(1).max(5000).optional(),
+        areaPerLitre: z.number().min(1).max(4600).optional(),
         /** Face to face, mm. */
         thicknessMm: z.number().min(0.2).max(200).optional(),
         /** 1 for new wood, 2 for its second use. */

@@ -9,7 +9,15 @@ import {
   BatchPlan,
   BatchPlanDraft,
 } from "./batch.ts";
-import { CalendarQuery, HouseholdCalendar } from "./calendar.ts";
+import {
+  CalendarLink,
+  CalendarLinkDraft,
+  CalendarLinkMade,
+  CalendarLinks,
+  CalendarQuery,
+  FeedQuery,
+  HouseholdCalendar,
+} from "./calendar.ts";
 import { Id, PageQuery, page } from "./fields.ts";
 import { DoorShown, PassphraseDraft, SignInDraft, TrailLine } from "./door.ts";
 import { Entries, EntryDraft, EntryKept, LockDraft } from "./entry.ts";
@@ -67,6 +75,7 @@ import {
 import { OpenDraft, Opened, ShareDraft, Shared } from "./share.ts";
 import { TriedHistory, TriedQuery } from "./tried-history.ts";
 import { RestAnswer, RestDraft } from "./rest.ts";
+import { CheckDraft, OakPut, PullDraft, Rest, RestAdvice, RestBegin, RestEdit, Rests } from "./resting.ts";
 import { KeptUp, KeptUpQuery, NextAddition, NextAdditionDraft } from "./kept-up.ts";
 import { Lineage, LineageQuery } from "./lineage.ts";
 import { TrialPlan, TrialPlanDraft, TrialSet, TrialSetDraft, TrialsPoured } from "./trial.ts";
@@ -164,6 +173,8 @@ export interface Route<
   readonly opens: "owner" | "anyone" | readonly GuestRole[];
   /** The answer is a stream of server-sent events, each of them one `answer`. */
   readonly stream: S;
+  /** What the answer is sent as: JSON, or a text that other programs read. */
+  readonly media: "application/json" | "text/calendar";
 }
 export type GuestRole = "host" | "pourer" | "taster" | "watcher";
 
@@ -175,6 +186,7 @@ interface More<Q extends Shape, B extends Shape, R extends Shape, S extends bool
   readonly token?: Route["token"];
   readonly opens?: Route["opens"];
   readonly stream?: S;
+  readonly media?: Route["media"];
 }
 
 const route = <
@@ -198,6 +210,7 @@ const route = <
   token: more.token ?? "none",
   opens: more.opens ?? "owner",
   stream: (more.stream ?? false) as S,
+  media: more.media ?? "application/json",
 });
 
 const H = "/api/households/:household";
@@ -496,12 +509,34 @@ export const routes = {
   getCalendar: route(
     "GET",
     `${H}/calendar`,
-    "The days on which batches have rested, as iCalendar (RFC 5545).",
+    "What is due on which day, by the household's own names, as iCalendar (RFC 5545).",
     {
       query: CalendarQuery,
       answer: HouseholdCalendar,
     },
   ),
+  listCalendarLinks: route("GET", `${H}/calendar/links`, "Secret addresses of the calendar.", {
+    answer: CalendarLinks,
+  }),
+  addCalendarLink: route("POST", `${H}/calendar/links`, "A secret address of the calendar, told this once.", {
+    body: CalendarLinkDraft,
+    answer: CalendarLinkMade,
+    status: 201,
+  }),
+  revokeCalendarLink: route(
+    "POST",
+    `${H}/calendar/links/:link/revoke`,
+    "Revoke one: it opens nothing more.",
+    {
+      answer: CalendarLink,
+    },
+  ),
+  getFeed: route("GET", "/api/feed", "The calendar behind a secret link: dates and neutral words alone.", {
+    query: FeedQuery,
+    answer: z.string(),
+    opens: "anyone",
+    media: "text/calendar",
+  }),
 
   listTasters: route("GET", `${H}/tasters`, "Who tastes here.", { query: PageQuery, answer: page(Taster) }),
   addTaster: route("POST", `${H}/tasters`, "Add a taster.", {
@@ -728,6 +763,46 @@ export const routes = {
   editBatch: route("PATCH", `${H}/batches/:batch`, "Its name, rest, note, or that it is finished.", {
     body: BatchEdit,
     answer: Batch,
+  }),
+
+  listRests: route("GET", `${H}/batches/:batch/rests`, "A batch's rests, newest first.", { answer: Rests }),
+  beginRest: route("POST", `${H}/batches/:batch/rests`, "Begin a rest on glass or on oak.", {
+    body: RestBegin,
+    answer: Rest,
+    status: 201,
+  }),
+  editRest: route("PATCH", `${H}/rests/:rest`, "Its rule, temperature, planned flight or note.", {
+    body: RestEdit,
+    answer: Rest,
+  }),
+  removeRest: route("DELETE", `${H}/rests/:rest`, "Remove one that was begun by mistake.", {
+    query: VersionQuery,
+  }),
+  putOakIn: route("POST", `${H}/rests/:rest/oak`, "Put wood into the vessel.", {
+    body: OakPut,
+    answer: Rest,
+    status: 201,
+  }),
+  addCheck: route("POST", `${H}/rests/:rest/checks`, "What was tasted during the rest.", {
+    body: CheckDraft,
+    answer: Rest,
+    status: 201,
+  }),
+  removeCheck: route("DELETE", `${H}/rests/:rest/checks/:check`, "Take a check tasting away.", {
+    query: VersionQuery,
+    answer: Rest,
+  }),
+  adviseRest: route(
+    "GET",
+    `${H}/rests/:rest/advice`,
+    "When to taste, when it is likely ready, when the oak leads.",
+    {
+      answer: RestAdvice,
+    },
+  ),
+  pullRest: route("POST", `${H}/rests/:rest/pull`, "Take the wood out and end the rest.", {
+    body: PullDraft,
+    answer: Rest,
   }),
 
   listFlights: route("GET", `${H}/flights`, "Flights, newest first.", {

@@ -14,9 +14,10 @@ import {
   sheetHandlers,
   undersidesHandlers,
 } from "./flights/index.ts";
+import { calendarHandlers, feedHandlers, linkHandlers } from "./calendar/index.ts";
 import type { Handlers, StreamHandlers } from "./handler.ts";
 import { healthHandlers } from "./health.ts";
-import { calendarHandlers, householdHandlers, nextHandlers, tasterHandlers } from "./household/index.ts";
+import { householdHandlers, nextHandlers, tasterHandlers } from "./household/index.ts";
 import { followHandlers, joinHandlers, openJoiningHandlers, watchHandlers } from "./joining/index.ts";
 import { keptUpHandlers } from "./kept-up/index.ts";
 import { learningHandlers, triedHandlers } from "./learning/index.ts";
@@ -34,6 +35,7 @@ import { profileHandlers } from "./profiles/index.ts";
 import { sheetWordHandlers, wordHandlers } from "./words/index.ts";
 import { previewHandlers, recipeHandlers } from "./recipes/index.ts";
 import { reckonHandlers } from "./reckon/index.ts";
+import { beginHandlers, checkHandlers, oakInHandlers, restHandlers } from "./resting/index.ts";
 import { searchHandlers, shelfSearchHandlers } from "./search/index.ts";
 import { trialHandlers, trialSetHandlers } from "./trials/index.ts";
 import { shelfFileHandlers } from "./shelf-file/index.ts";
@@ -72,6 +74,8 @@ export const allHandlers: Handlers = {
   ...restoreHandlers,
   ...nextHandlers,
   ...calendarHandlers,
+  ...feedHandlers,
+  ...linkHandlers,
   ...whiskeyHandlers,
   ...bottleHandlers,
   ...shelfFileHandlers,
@@ -82,6 +86,10 @@ export const allHandlers: Handlers = {
   ...planHandlers,
   ...makeHandlers,
   ...batchHandlers,
+  ...restHandlers,
+  ...beginHandlers,
+  ...oakInHandlers,
+  ...checkHandlers,
   ...flightHandlers,
   ...pouringHandlers,
   ...sheetHandlers,

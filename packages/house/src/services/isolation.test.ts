@@ -87,6 +87,9 @@ const attempts: Partial<Record<RouteName | StreamName, Attempt>> = {
   removeTrialSet: { query: () => "version=1" },
   pourTrials: { body: () => ({ version: 1 }) },
   undoTrials: {},
+  listCalendarLinks: {},
+  addCalendarLink: { body: () => ({ label: "phone" }) },
+  revokeCalendarLink: {},
   listBatches: {},
   addBatch: {
     body: (ids) => ({
@@ -98,6 +101,15 @@ const attempts: Partial<Record<RouteName | StreamName, Attempt>> = {
   },
   getBatch: {},
   editBatch: { body: () => ({ version: 1, name: "Taken" }) },
+  listRests: {},
+  beginRest: { body: () => ({ kind: "glass" }) },
+  editRest: { body: () => ({ version: 1, note: "Taken" }) },
+  removeRest: { query: () => "version=1" },
+  putOakIn: { body: () => ({ areaCm2: 50 }) },
+  addCheck: { body: () => ({ notes: { nose: "oak" } }) },
+  removeCheck: { query: () => "version=1" },
+  adviseRest: {},
+  pullRest: { body: () => ({ version: 1 }) },
   listFlights: {},
   addFlight: {
     body: (ids) => ({
@@ -187,6 +199,15 @@ async function oneOfEverything(house: TemporaryHouse): Promise<{ ids: Ids; token
       pours: [{ from: { kind: "vessel", vesselId: vessel }, amount: { kind: "volume", ml: 100 } }],
     },
   });
+  const rest = await house.client("beginRest", {
+    at: { ...at, batch: batch.id },
+    body: { kind: "oak", pull: { attribute: "wood.toasted", level: 6 } },
+  });
+  const tasted = await house.client("addCheck", {
+    at: { ...at, rest: rest.id },
+    body: { notes: { nose: "oak" } },
+  });
+  const link = await house.client("addCalendarLink", { at, body: { label: "phone" } });
   const { flight, hostToken } = await setFlight(evening, [0, 1]);
   const [taken] = await takeSheets(evening, flight.id);
   const joining = await house.client("openJoining", {
@@ -221,6 +242,9 @@ async function oneOfEverything(house: TemporaryHouse): Promise<{ ids: Ids; token
       result: recipe.id,
       batch: batch.id,
       trials: trials.id,
+      rest: rest.id,
+      check: tasted.checks[0]?.id ?? "",
+      link: link.id,
       flight: flight.id,
       sheet: taken?.sheet.id ?? "",
       joining: joining.id,

@@ -2,10 +2,13 @@ import type {
   Account,
   BatchReduction,
   Cask,
+  CheckStrength,
   FlightDesign,
   GrainShare,
   GlassNotes,
+  OakPiece,
   Profile,
+  PullRule,
   RecipeVersion,
   SetAnswer,
   SheetStrength,
@@ -130,6 +133,63 @@ export interface TrialSetRow extends Row {
   readonly made: readonly { readonly trial: number; readonly vesselId: string }[];
   readonly madeAt: string | null;
   readonly note: string;
+}
+
+/** A batch's time on glass or on oak. */
+export interface RestRow extends Row {
+  readonly batchId: string;
+  readonly kind: string;
+  readonly beganAt: string;
+  readonly pull: PullRule | null;
+  readonly leadsAt: number | null;
+  readonly falling: readonly PullRule["attribute"][];
+  readonly celsius: number | null;
+  /** Of the batch when the rest began. */
+  readonly abv20: number | null;
+  /** A day of the calendar. */
+  readonly flightOn: string | null;
+  readonly note: string;
+  /** The vial that was filled from the batch before. */
+  readonly sampleVesselId: string | null;
+  readonly endedAt: string | null;
+  /** Lost in filtering; the ledger has it too. */
+  readonly lossMl: number | null;
+}
+
+/** Wood in the vessel of a batch's rest. */
+export interface OakPieceRow extends Row {
+  readonly restId: string;
+  readonly piece: OakPiece | null;
+  readonly count: number;
+  /** Of all of them. */
+  readonly areaCm2: number;
+  /** As weighed, all of them. */
+  readonly grams: number | null;
+  readonly species: string;
+  readonly toast: string;
+  readonly use: number;
+  /** What the vessel held when it went in, mL at 20 °C. */
+  readonly volumeMl: number;
+  readonly inAt: string;
+  readonly outAt: string | null;
+}
+
+/** What somebody tasted of a batch during its rest, as it was written. */
+export interface CheckTastingRow extends Row {
+  readonly restId: string;
+  readonly tasterId: string | null;
+  readonly at: string;
+  readonly notes: { readonly nose: string; readonly palate: string; readonly finish: string };
+  readonly strengths: readonly CheckStrength[];
+}
+
+/** A secret address of the household's calendar. The link itself is kept as a keyed hash. */
+export interface CalendarLinkRow extends Row {
+  readonly label: string;
+  /** IANA name of the clock whose days are told. */
+  readonly zone: string;
+  readonly linkHash: string;
+  readonly revokedAt: string | null;
 }
 
 /** Never holds what is in which glass: that is `FlightKeyRow`. */
@@ -320,6 +380,10 @@ export interface Tables {
   readonly passedFile: PassedFileRow;
   readonly batch: BatchRow;
   readonly trialSet: TrialSetRow;
+  readonly rest: RestRow;
+  readonly oakPiece: OakPieceRow;
+  readonly checkTasting: CheckTastingRow;
+  readonly calendarLink: CalendarLinkRow;
   readonly flight: FlightRow;
   readonly flightKey: FlightKeyRow;
   readonly sheet: SheetRow;

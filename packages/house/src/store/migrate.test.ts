@@ -73,6 +73,10 @@ const after: Readonly<
 const madeBy: Partial<Record<string, string>> = {
   trialSet: "0007_making",
   passedFile: "0009_passing_on",
+  rest: "0010_rest",
+  oakPiece: "0010_rest",
+  checkTasting: "0010_rest",
+  calendarLink: "0010_rest",
 };
 
 /** The statements of fixtures/<version>.sql, which wrote rows when that version was the newest. */

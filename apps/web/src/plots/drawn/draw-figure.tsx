@@ -40,7 +40,7 @@ const part = (shape: Shape, key: number) => {
       return (
         <polygon
           key={key}
-          className="drawn-fill"
+          className={shape.tone === "fill" ? "drawn-fill" : "drawn-band"}
           points={shape.points.map(([x, y]) => `${x},${y}`).join(" ")}
         />
       );

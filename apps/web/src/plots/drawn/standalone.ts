@@ -25,7 +25,7 @@ function drawn(shape: Shape): string {
     case "oval":
       return `<ellipse cx="${n(shape.at[0])}" cy="${n(shape.at[1])}" rx="${n(shape.r[0])}" ry="${n(shape.r[1])}" transform="rotate(${n(shape.turn)} ${n(shape.at[0])} ${n(shape.at[1])})" fill="none" stroke="${colour}" stroke-width="1.5"/>`;
     case "area":
-      return `<polygon points="${shape.points.map(([x, y]) => `${n(x)},${n(y)}`).join(" ")}" fill="${colour}" stroke="${COLOURS.ink}"/>`;
+      return `<polygon points="${shape.points.map(([x, y]) => `${n(x)},${n(y)}`).join(" ")}" fill="${colour}"${shape.tone === "fill" ? ` stroke="${COLOURS.ink}"` : ""}/>`;
     case "text":
       return `<text x="${n(shape.at[0])}" y="${n(shape.at[1])}" fill="${colour}" font-size="${shape.size ?? 14}" text-anchor="${shape.anchor ?? "start"}"${shape.strong === true ? ' font-weight="700"' : ""}>${escaped(shape.says)}</text>`;
   }

@@ -112,6 +112,7 @@ function Shown({ batch, back }: ShownProps) {
               It has rested enough
             </Button>
           )}
+          <LinkButton to={`/h/${household.id}/batches/${batch.id}/rest`}>Oak and check tastings</LinkButton>
           <Button onClick={() => setEditing(true)}>Change rest, name or note</Button>
         </div>
       </Section>

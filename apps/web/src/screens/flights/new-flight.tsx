@@ -56,6 +56,7 @@ export default function NewFlight() {
   const household = useHousehold().id;
   const cupboard = useCupboard();
   const tasters = useAskAll("listTasters", { at: { household } });
+  const { query } = usePlace();
   const broken = [cupboard, tasters].find((asked) => asked.state === "broken");
   return (
     <Page
@@ -82,11 +83,21 @@ export default function NewFlight() {
             <p>A flight needs at least two glasses, from bottles or batches with something in them.</p>
           </Empty>
         ) : (
-          <SetUp cupboard={cupboard.answer} tasters={tasters.answer} household={household} />
+          <SetUp
+            // What is shown at once may be from before a vial that the address names: begun anew where it comes in.
+            key={carriedBy(query, cupboard.answer).length}
+            cupboard={cupboard.answer}
+            tasters={tasters.answer}
+            household={household}
+          />
         ))}
     </Page>
   );
 }
+
+/** Vessels that an address names and that can be poured from. */
+const carriedBy = (query: URLSearchParams, { pourables }: Cupboard): readonly string[] =>
+  (query.get("glasses") ?? "").split(",").filter((id) => pourables.some(({ vesselId }) => vesselId === id));
 
 interface SetUpProps {
   readonly cupboard: Cupboard;

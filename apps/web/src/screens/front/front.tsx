@@ -6,6 +6,7 @@ import { BatchesGlyph, FlightsGlyph, RecipesGlyph, ShelfGlyph } from "../../part
 import { Link } from "../../router/index.ts";
 import { useHousehold, useNow } from "../../session/index.ts";
 import { nextLink } from "./next-link.ts";
+import { Remind } from "./remind.tsx";
 import "./front.css";
 
 const GLYPHS = {
@@ -63,6 +64,7 @@ export default function Front() {
           ))}
         </ol>
       )}
+      {next.state === "here" && <Remind things={next.answer.items} />}
       {finding !== undefined && (
         <Section title="Last finding">
           <Link className="front-finding" to={`/h/${household.id}/findings/${finding.flightId}`}>

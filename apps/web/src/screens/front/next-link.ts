@@ -20,6 +20,11 @@ export function nextLink(
     case "batch rested":
     case "batch resting":
       return { to: id === null ? `${base}/batches` : `${base}/batches/${id}`, label: "See the batch" };
+    case "check tasting due":
+    case "check tasting planned":
+    case "pull window":
+    case "flight planned":
+      return { to: id === null ? `${base}/batches` : `${base}/batches/${id}/rest`, label: "See its rest" };
     case "flight to pour":
     case "sheet not locked":
     case "undersides to enter":

@@ -42,6 +42,10 @@ export default function HouseholdPage() {
         </p>
         <LinkButton to={`/h/${household.id}/household/words`}>The household’s words</LinkButton>
       </Section>
+      <Section title="Its calendar">
+        <p>What is due on which day, in your own calendar: a file, or a secret link.</p>
+        <LinkButton to={`/h/${household.id}/calendar`}>The calendar</LinkButton>
+      </Section>
       <Section title="Theme">
         <Choice
           label="Theme"

@@ -17,6 +17,8 @@ const TABLE_OF: Readonly<Record<string, string>> = {
   flightId: "flight",
   tasterId: "taster",
   sheetId: "sheet",
+  restId: "rest",
+  sampleVesselId: "vessel",
 };
 const NAMES: ReadonlySet<string> = new Set(["nameId", "targetNameId", "controlNameId"]);
 

@@ -3,6 +3,7 @@ import {
   Account,
   BatchDraft,
   BatchReduction,
+  Check,
   Entry,
   Flight,
   FlightDesign,
@@ -21,6 +22,7 @@ import {
   RecipeFile,
   RecipeVersion,
   REFERENCE_LABEL,
+  Rest,
   ResultFile,
   SetAnswer,
   Sha256,
@@ -140,6 +142,42 @@ const trialSet = z.strictObject({
   madeAt: Instant.nullable(),
   note: LongText,
 });
+const { pull, leadsAt, falling, celsius, flightOn, kind } = Rest.shape;
+const rest = z.strictObject({
+  ...head,
+  batchId: Id,
+  kind,
+  beganAt: Instant,
+  pull,
+  leadsAt,
+  falling,
+  celsius,
+  abv20: z.number().min(0).max(100).nullable(),
+  flightOn,
+  note: LongText,
+  sampleVesselId: Id.nullable(),
+  endedAt: Instant.nullable(),
+  lossMl: notBelowZero.nullable(),
+});
+const { id: ______1, thicknessCm: ______2, ...oakIn } = Rest.shape.oak.element.shape;
+const oakPiece = z.strictObject({
+  ...head,
+  restId: Id,
+  ...oakIn,
+  count: z.int().min(1),
+  areaCm2: z.number().min(0.01).max(1e6),
+  grams: notBelowZero.nullable(),
+  volumeMl: VolumeMl,
+});
+const { notes: checkNotes, strengths: checkStrengths } = Check.shape;
+const checkTasting = z.strictObject({
+  ...head,
+  restId: Id,
+  tasterId: Id.nullable(),
+  at: Instant,
+  notes: checkNotes,
+  strengths: checkStrengths,
+});
 const { namesOnOffer, targetNameId, pourer, glassCount, pourMl, pouring, state } = Flight.shape;
 // Which set a mark is poured for follows from the design.
 const { set: _____, likeR: ______, ...mark } = Flight.shape.marks.element.shape;
@@ -250,6 +288,9 @@ export const archiveRows = {
   vessel,
   batch,
   trialSet,
+  rest,
+  oakPiece,
+  checkTasting,
   flight,
   flightKey,
   sheet: z.strictObject(sheetFields),

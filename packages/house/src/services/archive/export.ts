@@ -30,6 +30,9 @@ export const exportHandlers: Handlers<"exportHousehold"> = {
         vessel: await all("vessel"),
         batch: await all("batch"),
         trialSet: await all("trialSet"),
+        rest: await all("rest"),
+        oakPiece: await all("oakPiece"),
+        checkTasting: await all("checkTasting"),
         flight: flights.map(bareFlight),
         flightKey: keys
           .filter(({ flightId }) => revealed.has(flightId))

@@ -37,6 +37,9 @@ export const restoreHandlers: Handlers<"restoreHousehold"> = {
         "vessel",
         "batch",
         "trialSet",
+        "rest",
+        "oakPiece",
+        "checkTasting",
       ] as const) {
         for (const [i, row] of rows[table].entries())
           await records.insert(table, { ...renewed(ids, table, row, [table, i]), ...mine });

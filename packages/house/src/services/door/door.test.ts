@@ -45,7 +45,15 @@ eachDatabase((database) => {
       }
       const forAnyone = everyRoute.filter((name) => routes[name].opens === "anyone");
       expect(opened.toSorted()).toEqual(forAnyone.toSorted());
-      expect(forAnyone.toSorted()).toEqual(["askJoining", "getDoor", "health", "join", "signIn", "signOut"]);
+      expect(forAnyone.toSorted()).toEqual([
+        "askJoining",
+        "getDoor",
+        "getFeed",
+        "health",
+        "join",
+        "signIn",
+        "signOut",
+      ]);
     });
 
     test("D3 a token opens its own flight and nothing else", async () => {

@@ -1,4 +1,3 @@
 export { householdHandlers, shownHousehold } from "./households.ts";
-export { calendarHandlers } from "./calendar.ts";
 export { nextHandlers } from "./next.ts";
 export { tasterHandlers } from "./tasters.ts";

@@ -4,14 +4,16 @@ import { batchState, restDue } from "../batches/index.ts";
 import type { Handlers } from "../handler.ts";
 import { knownHousehold } from "../known.ts";
 import { nextOfFlight } from "./next-flights.ts";
+import { nextOfRest } from "./next-rests.ts";
+import { readerOf, wholeRests } from "../resting/index.ts";
 import type { BatchRow, VesselRow } from "../rows.ts";
 
 export const nextHandlers: Handlers<"next"> = {
   /** What is due, oldest first; then what will be, soonest first; then what the household has none of, or little. */
-  next: ({ house, at }) =>
-    house.store.transaction(async (records) => {
+  next: async ({ house, at }) => {
+    const now = house.clock.now();
+    const found = await house.store.transaction(async (records) => {
       await knownHousehold(records, at.household);
-      const now = house.clock.now();
       const shelf = await shelfState(records, at.household);
       const sheets = await records.list("sheet", at.household);
       const tasters = new Map((await records.list("taster", at.household)).map((t) => [t.id, t.name]));
@@ -24,11 +26,21 @@ export const nextHandlers: Handlers<"next"> = {
             (id) => tasters.get(id) ?? "",
           ),
         ),
-      ].toSorted((a, b) => ((a.at ?? "") < (b.at ?? "") ? -1 : 1));
+      ];
       const recipes = (await records.list("recipe", at.household, { limit: 1 })).length;
       const lows = [...shelf.vessels.values()].flatMap((vessel) => nextOfBottle(shelf, vessel));
-      return { items: [...dated, ...missing(shelf, recipes), ...lows] };
-    }),
+      const rests = (await wholeRests(records, at.household)).filter(
+        ({ batch }) => batchState(batch, now) !== "finished" && batchNow(shelf, batch).size > 0,
+      );
+      const read = await readerOf(records, at.household);
+      return { dated, undated: [...missing(shelf, recipes), ...lows], rests, read };
+    });
+    const dated = [
+      ...found.dated,
+      ...found.rests.flatMap((whole) => nextOfRest(whole, found.read, now)),
+    ].toSorted((a, b) => ((a.at ?? "") < (b.at ?? "") ? -1 : 1));
+    return { items: [...dated, ...found.undated] };
+  },
 };
 
 const days = (n: number): string => (n === 1 ? "1 day" : `${n} days`);

@@ -17,10 +17,12 @@ const HALF_A_YEAR = 180;
 
 /** What to do, in the order one asks: taste when, ready when, and from when on the oak leads. */
 export function restSentences(told: Told): string[] {
-  const { pull, ready, readyToday, leadsFrom, leadsToday, nextTastings } = told;
+  const { pull, today, ready, readyToday, leadsFrom, leadsToday, nextTastings } = told;
   const [next] = nextTastings;
   const said: string[] = [];
-  if (next !== undefined) said.push(`Taste again on day ${next.day}.`);
+  if (next !== undefined && next.day <= today)
+    said.push(`Taste now: day ${next.day} was planned for it, and this is ${dayOf(today)}.`);
+  else if (next !== undefined) said.push(`Taste again on day ${next.day}.`);
   else
     said.push(
       `It is as likely as not there already (${chance(readyToday)}): taste today, and pull if you agree.`,

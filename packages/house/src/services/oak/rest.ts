@@ -16,7 +16,8 @@ const METHOD =
 const REST_NOT_KNOWN =
   "Nobody has published constants for small pieces of oak in spirit. What is believed beforehand is wide, partly from memory and partly taken without a source; your tastings decide.";
 
-export function restOf(body: Body): RestAnswer {
+/** @param plannedOn the day as of which the next tastings are planned; today where left out */
+export function restOf(body: Body, plannedOn?: number): RestAnswer {
   const { pull, tastings = [], falling = [], form = "two-stage" } = body;
   const leadsAt = body.leadsAt ?? pull.level + LEADS_ABOVE;
   const today = body.today ?? Math.max(0, ...tastings.map(({ day }) => day));
@@ -27,10 +28,17 @@ export function restOf(body: Body): RestAnswer {
       Object.hasOwn(levels, attribute) ? [{ day, level: levels[attribute] as number }] : [],
     );
     const rest = openRest({ conditions: conditionsOf(body), course, form, pullAt: pull.level, leadsAt });
-    return { attribute, course, tastings: own.length, belief: rest(own, today) };
+    const from = Math.min(plannedOn ?? today, today);
+    return {
+      attribute,
+      course,
+      tastings: own.length,
+      belief: rest(own, today),
+      planned: from === today ? null : rest(own, from),
+    };
   });
   // The rule's attribute stands first.
-  const { belief } = beliefs[0] as (typeof beliefs)[number];
+  const { belief, planned } = beliefs[0] as (typeof beliefs)[number];
   const told = {
     pull,
     leadsAt,
@@ -40,7 +48,7 @@ export function restOf(body: Body): RestAnswer {
     leads: windowOf(belief.leads),
     leadsFrom: belief.leadsFrom,
     leadsToday: belief.leadsToday,
-    nextTastings: belief.nextTastings().map(({ day, tells }) => ({ day, tells })),
+    nextTastings: (planned ?? belief).nextTastings().map(({ day, tells }) => ({ day, tells })),
   };
   return {
     ...told,

@@ -33,7 +33,12 @@ export async function usesOfBatch(records: Records, householdId: string, batchId
     (of) => of.kind === "batch" && of.batchId === batchId,
     () => false,
   );
-  return [...recipes, ...(await usingFlights(records, householdId, `batch:${batchId}`))];
+  const rests = await records.list("rest", householdId, { where: { batchId } });
+  return [
+    ...recipes,
+    ...rests.map(() => "its rest"),
+    ...(await usingFlights(records, householdId, `batch:${batchId}`)),
+  ];
 }
 
 /** Flights that offer, target or poured from a name. */
@@ -81,10 +86,12 @@ export async function usesOfVessel(
   const undone = touching.filter((transfer) => transfer.undoneAt !== null);
   const live = touching.length - undone.length;
   const batches = await records.list("batch", householdId, { where: { vesselId } });
+  const kept = await records.list("rest", householdId, { where: { sampleVesselId: vesselId } });
   return {
     uses: [
       ...(live === 0 ? [] : [live === 1 ? "1 transfer" : `${live} transfers`]),
       ...batches.map(({ name }) => `batch ${name}`),
+      ...kept.map(() => "a rest, whose sample it keeps"),
       ...(await usingFlights(records, householdId, `vessel:${vesselId}`, vesselId)),
     ],
     undone,

@@ -21,7 +21,9 @@ export type Deed =
   | "flight revealed"
   | "flight closed"
   | "flight closed and revealed"
-  | "flight called off";
+  | "flight called off"
+  | "calendar link made"
+  | "calendar link revoked";
 
 interface About {
   readonly caller: Caller;

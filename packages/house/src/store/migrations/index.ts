@@ -9,6 +9,7 @@ import { strengths } from "./0005-strengths.ts";
 import { words } from "./0006-words.ts";
 import { making } from "./0007-making.ts";
 import { passingOn } from "./0009-passing-on.ts";
+import { rest } from "./0010-rest.ts";
 
 /** Each step by its name, oldest first. A step that has been released is never changed; a new one is added. */
 export type Migrations = Readonly<
@@ -24,4 +25,5 @@ export const migrations: Migrations = {
   "0006_words": words,
   "0007_making": making,
   "0009_passing_on": passingOn,
+  "0010_rest": rest,
 };

@@ -1,0 +1,229 @@
+import type { AnswerOf } from "@partsproof/house/protocol";
+import ICAL from "ical.js";
+import type { Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+import { comeTo } from "./fixtures/come-to.ts";
+import { picture } from "./fixtures/picture.ts";
+import { type Evening, startEvening } from "./fixtures/start-evening.ts";
+
+const POLL = { timeout: 45_000, interval: 100 };
+const CASE_MS = 120_000;
+const KETTLE = "Bellharrow Full Kettle";
+const WALL = "Quernmouth Harbour Wall";
+const DAY_MS = 86_400_000;
+
+/** A day of this device's calendar, as a date field has it. */
+const daysAgo = (days: number): string => {
+  const date = new Date(Date.now() - days * DAY_MS);
+  const two = (value: number): string => String(value).padStart(2, "0");
+  return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
+};
+
+describe("from a recipe to a bottle that has rested, in a real browser", () => {
+  let evening: Evening;
+  let page: Page;
+  let at: { readonly household: string };
+  let home = "";
+  let recipe: AnswerOf<"addRecipe">;
+  let batch: AnswerOf<"getBatch">;
+
+  const addBottle = async (maker: string, name: string, value: number): Promise<AnswerOf<"addBottle">> => {
+    const body = { maker, name, strength: { basis: "abv20" as const, value } };
+    const { id } = await evening.api("addWhiskey", { at, body });
+    return evening.api("addBottle", { at, body: { whiskeyId: id } });
+  };
+  beforeAll(async () => {
+    evening = await startEvening();
+    at = { household: (await evening.api("addHousehold", { body: { name: "The lamp room" } })).id };
+    home = `/h/${at.household}`;
+    const slots = [
+      await addBottle("Bellharrow", "Full Kettle", 62.4),
+      await addBottle("Quernmouth", "Harbour Wall", 46),
+    ];
+    recipe = await evening.api("addRecipe", {
+      at,
+      body: {
+        name: "Kettle and Wall",
+        restDays: 14,
+        slots: slots.map(({ whiskeyId }, i) => ({
+          parts: 2 - i,
+          of: { kind: "whiskey" as const, whiskeyId: whiskeyId ?? "" },
+        })),
+      },
+    });
+    page = await evening.phone("blender");
+  }, 240_000);
+  afterAll(() => evening.end(), 60_000);
+  const nothingWrong = (): void => {
+    expect(evening.looks.take()).toStrictEqual([]);
+    expect(evening.troubles.take()).toStrictEqual([]);
+  };
+  afterEach(nothingWrong);
+
+  const look = async (screen: string): Promise<void> => {
+    await evening.looks.over(page, screen);
+    if (process.env["PARTSPROOF_PICTURES"] !== "1") return;
+    const before = page.viewportSize();
+    for (const width of [390, 1280])
+      for (const colorScheme of ["light", "dark"] as const) {
+        await page.setViewportSize({ width, height: 844 });
+        await page.emulateMedia({ colorScheme });
+        await picture(page, `${screen.replaceAll(/[^a-z0-9]+/g, "-")}-${colorScheme}`);
+      }
+    await page.emulateMedia({ colorScheme: "light" });
+    if (before !== null) await page.setViewportSize(before);
+  };
+  const heading = (level: 1 | 2, name: RegExp | string): Promise<void> =>
+    page.getByRole("heading", { level, name }).waitFor();
+  const press = (name: RegExp | string): Promise<void> => page.getByRole("button", { name }).click();
+  const target = async (): Promise<number> => Number(await page.locator(".weigh-digits").innerText());
+  const pour = async (g: number): Promise<void> => {
+    await page.getByRole("textbox", { name: "The scale shows" }).fill(g.toFixed(1));
+    await press("It is in");
+  };
+  const restNow = async (): Promise<AnswerOf<"pullRest">> => {
+    const { items } = await evening.api("listRests", { at: { ...at, batch: batch.id } });
+    if (items[0] === undefined) throw new Error("a rest requires to be there, got none");
+    return items[0];
+  };
+
+  it("a batch by weight, with a tenth too much of the first", { timeout: CASE_MS }, async () => {
+    await comeTo(page, `${home}/recipes/${recipe.id}`);
+    await page.getByRole("link", { name: "Pour by weight" }).click();
+    await heading(1, "Pour by weight");
+    // 700 mL are offered.
+    await page.getByLabel(/^The vessel holds/).fill("800 mL");
+    await press("Start pouring");
+    await heading(2, KETTLE);
+    await pour((await target()) * 1.1);
+    await heading(2, /too much of/);
+    await press(/^Make a bit more/);
+    await heading(2, WALL);
+    await pour(await target());
+    await heading(2, "What was really made");
+    await page.getByRole("link", { name: "Record it as a batch" }).click();
+    await press("Record the batch");
+    await heading(1, "Kettle and Wall");
+    const [made] = (await evening.api("listBatches", { at })).items;
+    if (made === undefined) throw new Error("a batch requires to be recorded, got none");
+    batch = made;
+    expect(batch.made.volumeMl).toBeCloseTo(770, 0);
+  });
+
+  it("a sample is kept, the oak goes in, and what it comes to stands beside a cask", {
+    timeout: CASE_MS,
+  }, async () => {
+    await page.getByRole("link", { name: "Oak and check tastings" }).click();
+    await heading(1, "Kettle and Wall: its rest");
+    await page.getByLabel("Begun on").fill(daysAgo(12));
+    await page.getByLabel("Flight, before and after").fill(daysAgo(-30));
+    await look("rest, begin");
+    await press("Begin its rest");
+    await heading(2, "Put the oak in");
+    // 1 × 1 × 16 cm have 66 cm² by geometry: in 740 mL 89 cm² a litre, 0.97 of a cask's 92.
+    await page.getByLabel("Width, thickness and length").fill("10x10x160mm");
+    await page.getByLabel("Weighs").fill("10.9");
+    await expect.poll(() => page.locator(".number-digits").allInnerTexts(), POLL).toEqual(["89", "0.97"]);
+    await page.getByLabel("Width, thickness and length").fill("long");
+    await press("The oak is in");
+    await page.getByRole("heading", { level: 2, name: "One thing to put right" }).waitFor();
+    await page.getByLabel("Width, thickness and length").fill("10x10x160mm");
+    await page.getByLabel("In since").fill(daysAgo(11));
+    await look("rest, oak in");
+    await press("The oak is in");
+    await page.getByText("No published constants.").waitFor();
+    const { sample, dose } = await restNow();
+    expect(sample?.ml).toBeCloseTo(30, 6);
+    expect(dose?.caskRatio).toBeCloseTo(0.97, 2);
+  });
+
+  it("two check tastings, in words and by hand; what to believe narrows, and is due on the front page", {
+    timeout: CASE_MS,
+  }, async () => {
+    const widths: number[] = [];
+    for (const [when, note, level] of [
+      [8, "vanilla and a little toasted oak", "3"],
+      [4, "vanilla, toasted oak", "4"],
+    ] as const) {
+      await press("Taste it now");
+      await page.getByLabel("Tasted on").fill(daysAgo(when));
+      await page.getByLabel("Nose", { exact: true }).fill(note);
+      const chip = page
+        .getByRole("list", { name: "Read in the note on the nose" })
+        .getByRole("button", { name: /toasted wood/i });
+      await chip.click();
+      const strip = page.getByRole("slider", { name: /toasted wood, how strong/i });
+      await strip.focus();
+      await strip.press("Home");
+      for (let n = 0; n < Number(level); n += 1) await strip.press("ArrowRight");
+      if (when === 8) await look("rest, a check tasting");
+      await press("Keep this tasting");
+      await page.getByRole("button", { name: "Taste it now" }).waitFor();
+      const rest = await restNow();
+      expect(rest.checks.at(-1)?.levels["wood.toasted"]).toBeCloseTo(Number(level), 6);
+      const { answer } = await evening.api("adviseRest", { at: { ...at, rest: rest.id } });
+      const { ifEver } = answer?.ready ?? {};
+      widths.push(Math.log((ifEver?.high ?? 0) / (ifEver?.low ?? 1)));
+    }
+    expect(widths[1]).toBeLessThan(widths[0] ?? 0);
+    await page.getByText(/4\.0 of 10 tasted on day 7/).waitFor();
+    await page.getByText("As a table, and as files").first().click();
+    await page.getByRole("columnheader", { name: "Believed, of 10" }).first().waitFor();
+    await look("rest, tasted twice");
+    await comeTo(page, home);
+    await page.getByText(/^Taste Kettle and Wall/).waitFor();
+    await look("front, with a rest");
+  });
+
+  it("the days go into a calendar by a secret link of neutral words, until it is revoked", {
+    timeout: CASE_MS,
+  }, async () => {
+    await page.getByRole("link", { name: "These days in your own calendar" }).click();
+    await heading(1, "In your own calendar");
+    await page.getByLabel("What will follow it").fill("kitchen phone");
+    await press("Make a link");
+    const address = await page.getByLabel("Link to the calendar of kitchen phone").inputValue();
+    await look("calendar, a link");
+    const feed = await (await fetch(address)).text();
+    const events = new ICAL.Component(ICAL.parse(feed)).getAllSubcomponents("vevent");
+    expect(events.length).toBeGreaterThanOrEqual(3);
+    expect(feed).not.toMatch(/Kettle|Wall|toasted|lamp room|kitchen/i);
+    await press(/^Revoke/);
+    await page
+      .getByText(/it opens nothing/)
+      .first()
+      .waitFor();
+    expect((await fetch(address)).status).toBe(404);
+  });
+
+  it("the sample and the batch are set up as a flight; the oak is pulled, and the loss is in the ledger", {
+    timeout: CASE_MS,
+  }, async () => {
+    await comeTo(page, `${home}/batches/${batch.id}/rest`);
+    await page.getByRole("link", { name: "Set the flight of both" }).click();
+    await heading(1, "Set a flight");
+    expect(await page.getByLabel("Name of the flight").inputValue()).toBe(
+      "Kettle and Wall, before and after",
+    );
+    await page.getByText("2 glasses for each taster.").waitFor();
+    await comeTo(page, `${home}/batches/${batch.id}/rest`);
+    await heading(2, "Pull the oak");
+    await page.getByLabel("Lost in filtering").fill("8");
+    await press("The oak is out");
+    await heading(2, /^On oak, /);
+    await look("rest, pulled");
+    const rest = await restNow();
+    expect([rest.lossMl, rest.oak.every(({ outAt }) => outAt === rest.endedAt)]).toEqual([8, true]);
+    const now = await evening.api("getBatch", { at: { ...at, batch: batch.id } });
+    expect(now.now.volumeMl).toBeCloseTo(batch.made.volumeMl - 30 - 8, 3);
+  });
+
+  it("the label goes to paper as a PDF", { timeout: CASE_MS }, async () => {
+    await comeTo(page, `${home}/batches/${batch.id}/label`);
+    await heading(1, /^Label and card/);
+    await page.emulateMedia({ media: "print" });
+    const paper = await page.pdf({ format: "A4" });
+    await page.emulateMedia({ media: null });
+    expect(paper.subarray(0, 5).toString("latin1")).toBe("%PDF-");
+  });
+});

@@ -1,0 +1,1 @@
+export { useReminders } from "./use-reminders.ts";

@@ -1,0 +1,3 @@
+export { calendarHandlers } from "./calendar.ts";
+export { feedHandlers } from "./feed.ts";
+export { linkHandlers } from "./links.ts";
