@@ -20,7 +20,7 @@ import { type Parts, sharesOf } from "./recipe.ts";
 
 // 300 blenders under `npm run long`; every time so few that the table only shows that all of it runs.
 const long = process.env["PARTSPROOF_LONG"] === "1";
-const count = long ? 300 : 6;
+const count = long ? 300 : 3;
 
 const idOf = (n: number): string => `w${n}`;
 
@@ -80,7 +80,7 @@ function told(truth: Truth, names: readonly (keyof typeof WAYS)[], toTheEnd: boo
 describe("flights of five until within 5 % of the range, on simulated blenders", {
   timeout: 3_600_000,
 }, () => {
-  // Six say too little for the shares that 300 are held to.
+  // Three say too little for the shares that 300 are held to.
   const most = (share: number): number => (long ? share : 13);
 
   test.each(["pairs", "anywhere"] as const)("L7 %s: against random, one part away and a lattice", (truth) => {
