@@ -64,7 +64,7 @@ eachDatabase((database) => {
       expect(copy.household.id).not.toBe(demo.id);
       const idsOf = ({ tables }: Archive): unknown[] =>
         Object.values(tables).flatMap((rows) => rows.map(({ id }) => id));
-      const ids = new Set(idsOf(first).filter((id) => id !== undefined));
+      const ids = new Set<unknown>(idsOf(first).filter((id) => id !== undefined));
       expect(idsOf(copy).filter((id) => ids.has(id))).toEqual([]);
       expect(canonical(await house.client("exportHousehold", { at }))).toBe(canonical(first));
     });
