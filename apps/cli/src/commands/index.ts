@@ -26,6 +26,7 @@ import { flightFree, flightTake } from "./flight/take.ts";
 import { calendar, calendarLink, calendarLinks, calendarRevoke } from "./household/calendar.ts";
 import { householdAdd } from "./household/add.ts";
 import { demoLoad, demoRemove } from "./household/demo.ts";
+import { householdEdit } from "./household/edit.ts";
 import { householdExport } from "./household/export.ts";
 import { householdList } from "./household/list.ts";
 import { next } from "./household/next.ts";
@@ -46,6 +47,7 @@ import { restTaste } from "./rest/taste.ts";
 import { profileFlight, profileRecipe, profileWhiskey } from "./profile/profiles.ts";
 import { recipeAdd, recipeRevise } from "./recipe/add.ts";
 import { recipeCheck } from "./recipe/check.ts";
+import { recipeEdit } from "./recipe/edit.ts";
 import { recipeExport } from "./recipe/export.ts";
 import { recipeFill } from "./recipe/fill.ts";
 import { recipeList } from "./recipe/list.ts";
@@ -74,6 +76,8 @@ import { searchBuy, searchRules, searchTradeOff } from "./search/around.ts";
 import { search } from "./search/search.ts";
 import { shelfAdd } from "./shelf/add.ts";
 import { shelfAddVessel } from "./shelf/add-vessel.ts";
+import { shelfEdit, shelfRemove } from "./shelf/edit.ts";
+import { whiskeyEdit, whiskeyRemove } from "./shelf/edit-whiskey.ts";
 import { shelfKeptUp, shelfNext } from "./shelf/kept-up.ts";
 import { shelfExport } from "./shelf/export.ts";
 import { shelfImport } from "./shelf/import.ts";
@@ -112,6 +116,7 @@ export const commands: readonly Command[] = [
   householdList,
   householdAdd,
   householdShow,
+  householdEdit,
   householdExport,
   householdRecovery,
   householdRestore,
@@ -131,6 +136,8 @@ export const commands: readonly Command[] = [
   shelfShow,
   shelfAdd,
   shelfAddVessel,
+  shelfEdit,
+  shelfRemove,
   shelfPour,
   shelfUndo,
   shelfTransfers,
@@ -140,6 +147,8 @@ export const commands: readonly Command[] = [
   shelfExport,
   whiskeyList,
   whiskeyShow,
+  whiskeyEdit,
+  whiskeyRemove,
   search,
   searchTradeOff,
   searchRules,
@@ -162,6 +171,7 @@ export const commands: readonly Command[] = [
   recipeOpen,
   recipeAdd,
   recipeRevise,
+  recipeEdit,
   trialAdd,
   trialList,
   trialShow,

@@ -29,6 +29,7 @@ export {
   readSetOrder,
   readSetPick,
   readSlot,
+  readTaste,
   readVesselAmount,
 } from "./read-pair.ts";
 export { readArea, readPiece } from "./read-oak.ts";

@@ -1,6 +1,8 @@
+import type { AttributeId } from "@partsproof/core/sensory";
 import { ATTRIBUTES } from "@partsproof/core/sensory";
 import { WoodSpecies } from "@partsproof/house/protocol";
 import type { Read } from "./flag.ts";
+import { readAttribute } from "./read-attribute.ts";
 import { readNumber, readWhole, unread } from "./read-number.ts";
 import { readMass, readMeasured } from "./read-quantity.ts";
 import { readStrengthSaid } from "./read-strength-said.ts";
@@ -44,6 +46,15 @@ export const readGrain = readPair(
   "<grain>=<per cent>, such as corn=51",
   anything,
   (text) => readNumber("grain", 0, 100, "%")(text.trim().replace(/\s*%$/, "")),
+  "last",
+);
+
+/** "smoke=6": how strong a whiskey is in one attribute, 0 to 10; null, which is nothing after "=", that it is not said any more. */
+export const readTaste = readPair<AttributeId, number | null>(
+  "taste",
+  "<attribute>=<0 to 10>, such as smoke=6",
+  readAttribute,
+  (text) => (text.trim() === "" ? { ok: true, value: null } : readNumber("taste", 0, 10)(text.trim())),
   "last",
 );
 

@@ -1,3 +1,4 @@
+import { attributeName } from "@partsproof/core/sensory";
 import type { Whiskey } from "@partsproof/house/protocol";
 import { columns } from "./columns.ts";
 import { type Fact, facts } from "./facts.ts";
@@ -7,6 +8,18 @@ const age = (years: number | null): string => (years === null ? "no age" : `${ye
 
 const whiskeyLine = ({ maker, name, release }: Whiskey): string =>
   [maker, name, release].filter((part) => part !== "").join(" ");
+
+/** As the shelf keeps it: what nobody could say, and what nobody has said, are not there. */
+function tastes(profile: Whiskey["profile"]): string | null {
+  if (profile === null) return null;
+  const said = Object.entries(profile.intensities).flatMap(([attribute, intensity]) => {
+    if (intensity === null || intensity === undefined) return [];
+    const [value, sd] = typeof intensity === "number" ? [intensity, null] : [intensity.value, intensity.sd];
+    return [`${attributeName(attribute)} ${value}${sd === null ? "" : ` ± ${sd}`}`];
+  });
+  const at = profile.tastedAt === null ? [] : [`tasted at ${stated(profile.tastedAt)}`];
+  return [said.join(", "), ...at].filter((text) => text !== "").join("; ");
+}
 
 export function whiskeyFacts(whiskey: Whiskey, currency: string): readonly Fact[] {
   const { grains, casks } = whiskey;
@@ -28,6 +41,7 @@ export function whiskeyFacts(whiskey: Whiskey, currency: string): readonly Fact[
         ? "not known"
         : casks.map(({ species, held }) => `${species}, held ${held}`).join("; "),
     ],
+    ["Tastes of", tastes(whiskey.profile)],
     ["Distilled at", whiskey.distilledAt],
     [
       "Price",
