@@ -72,11 +72,11 @@ const after: Readonly<
 /** Tables by the version that made them: rows of an older one have none. */
 const madeBy: Partial<Record<string, string>> = {
   trialSet: "0007_making",
-  passedFile: "0009_passing_on",
-  rest: "0010_rest",
-  oakPiece: "0010_rest",
-  checkTasting: "0010_rest",
-  calendarLink: "0010_rest",
+  passedFile: "0008_passing_on",
+  rest: "0009_rest",
+  oakPiece: "0009_rest",
+  checkTasting: "0009_rest",
+  calendarLink: "0009_rest",
 };
 
 /** The statements of fixtures/<version>.sql, which wrote rows when that version was the newest. */

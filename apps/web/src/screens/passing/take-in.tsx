@@ -31,6 +31,12 @@ export default function TakeIn() {
       setBusy(false);
     }
   };
+  const lookInto = async (file: File): Promise<void> => {
+    const read = await file.text();
+    // A long file in a field would hold the page up.
+    setText(read.length > 20_000 ? "" : read);
+    await look(read);
+  };
   const first = useRef(text);
   useEffect(() => {
     if (first.current === "") return;
@@ -67,13 +73,10 @@ export default function TakeIn() {
             <input
               type="file"
               accept="application/json,text/html,.json,.html"
-              onChange={async (event) => {
+              onChange={(event) => {
                 const file = event.target.files?.[0];
                 event.target.value = "";
-                if (file === undefined) return;
-                const read = await file.text();
-                setText(read.length > 20_000 ? "" : read);
-                await look(read);
+                if (file !== undefined) void lookInto(file);
               }}
             />
           </label>

@@ -8,8 +8,8 @@ import { question } from "./0004-question.ts";
 import { strengths } from "./0005-strengths.ts";
 import { words } from "./0006-words.ts";
 import { making } from "./0007-making.ts";
-import { passingOn } from "./0009-passing-on.ts";
-import { rest } from "./0010-rest.ts";
+import { passingOn } from "./0008-passing-on.ts";
+import { rest } from "./0009-rest.ts";
 
 /** Each step by its name, oldest first. A step that has been released is never changed; a new one is added. */
 export type Migrations = Readonly<
@@ -24,6 +24,6 @@ export const migrations: Migrations = {
   "0005_strengths": strengths,
   "0006_words": words,
   "0007_making": making,
-  "0009_passing_on": passingOn,
-  "0010_rest": rest,
+  "0008_passing_on": passingOn,
+  "0009_rest": rest,
 };
