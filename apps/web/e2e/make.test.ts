@@ -10,7 +10,7 @@ import { type Evening, startEvening } from "./fixtures/start-evening.ts";
 
 const CASE_MS = 120_000;
 
-describe("trials, batches and what comes of them, in a real browser", () => {
+describe("batches and what comes of them, in a real browser", () => {
   let evening: Evening;
   let page: Page;
   let at: { readonly household: string };
@@ -63,42 +63,6 @@ describe("trials, batches and what comes of them, in a real browser", () => {
     await page.emulateMedia({ colorScheme: "light" });
     if (before !== null) await page.setViewportSize(before);
   };
-
-  it("trials are planned of the shelf, kept, poured, and set as a flight with one tap", {
-    timeout: CASE_MS,
-  }, async () => {
-    await comeTo(page, `${home}/trials/new`);
-    await page.getByRole("heading", { level: 1, name: "Plan bench trials" }).waitFor();
-    await page.getByText("Choose at least two whiskeys").waitFor();
-    await page.getByLabel("Part 1").selectOption({ label: "Bellharrow Full Kettle, 62.4 % vol" });
-    await page.getByLabel("Part 2").selectOption({ label: "Quernmouth Harbour Wall, 50.0 % vol" });
-    await page.getByRole("heading", { name: "3 mixes" }).waitFor();
-    // Equal parts of 62.4 and 50 % vol come to 56.2: what `trial plan` of the command line says as well.
-    await page.locator(".trial-glasses li", { hasText: "56.2" }).waitFor();
-    await page.getByLabel("A trial measures at least").fill("5 mL");
-    await page.getByRole("button", { name: "Keep this set" }).click();
-    await page
-      .getByText(/requires 20 to 100 mL/)
-      .first()
-      .waitFor();
-    await page.getByLabel("A trial measures at least").fill("30 mL");
-    await page.getByLabel("Name of the set").fill("Lamp bench");
-    await page.getByRole("heading", { name: "3 mixes" }).waitFor();
-    await look("trials, planned");
-    await page.getByRole("button", { name: "Keep this set" }).click();
-    await page.getByRole("heading", { level: 1, name: "Lamp bench" }).waitFor();
-    await look("trials, kept");
-    await page.getByRole("button", { name: "They are poured" }).click();
-    await page.getByRole("link", { name: "Set a flight of them" }).click();
-    await page.getByRole("heading", { level: 1, name: "Set a flight" }).waitFor();
-    await page.getByText("3 glasses for each taster.").waitFor();
-    expect(await page.getByLabel("Name of the flight").inputValue()).toBe("Lamp bench");
-    const [set] = (await evening.api("listTrialSets", { at })).items;
-    expect(set?.made.map(({ leftMl }) => Math.round(leftMl))).toEqual([30, 30, 30]);
-    await comeTo(page, `${home}/trials`);
-    await page.getByText("3 of 3 poured").waitFor();
-    await look("trials, all sets");
-  });
 
   it("a batch: its label on paper, and the family tree it stands in", { timeout: CASE_MS }, async () => {
     const slot = (i: number, parts: number) => ({

@@ -1,9 +1,13 @@
 import type { AnswerOf } from "@partsproof/house/protocol";
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
 import ICAL from "ical.js";
 import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+import { root } from "../../../tools/place.ts";
 import { comeTo } from "./fixtures/come-to.ts";
 import { picture } from "./fixtures/picture.ts";
+import { goToStep, lockSheet, saved, takeSheet, tapRanking } from "./fixtures/sheet-steps.ts";
 import { type Evening, startEvening } from "./fixtures/start-evening.ts";
 
 const POLL = { timeout: 45_000, interval: 100 };
@@ -19,7 +23,7 @@ const daysAgo = (days: number): string => {
   return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
 };
 
-describe("from a recipe to a bottle that has rested, in a real browser", () => {
+describe("from trials to a bottle that has rested, in a real browser", () => {
   let evening: Evening;
   let page: Page;
   let at: { readonly household: string };
@@ -87,6 +91,69 @@ describe("from a recipe to a bottle that has rested, in a real browser", () => {
     return items[0];
   };
 
+  it("three trials are planned of the shelf, kept, poured and set as a flight with one tap", {
+    timeout: CASE_MS,
+  }, async () => {
+    await comeTo(page, `${home}/trials/new`);
+    await heading(1, "Plan bench trials");
+    await page.getByText("Choose at least two whiskeys").waitFor();
+    await page.getByLabel("Part 1").selectOption({ label: `${KETTLE}, 62.4 % vol` });
+    await page.getByLabel("Part 2").selectOption({ label: `${WALL}, 46.0 % vol` });
+    await page.getByRole("heading", { name: "3 mixes" }).waitFor();
+    // Equal parts of 62.4 and 46 % vol come to 54.25: what `mix` of the command line says as well.
+    await page.locator(".trial-glasses li", { hasText: /54\.[23]/ }).waitFor();
+    await page.getByLabel("A trial measures at least").fill("5 mL");
+    await press("Keep this set");
+    await page
+      .getByText(/requires 20 to 100 mL/)
+      .first()
+      .waitFor();
+    await page.getByLabel("A trial measures at least").fill("30 mL");
+    await page.getByLabel("Name of the set").fill("Lamp bench");
+    await page.getByRole("heading", { name: "3 mixes" }).waitFor();
+    await look("trials, planned");
+    await press("Keep this set");
+    await heading(1, "Lamp bench");
+    await look("trials, kept");
+    await press("They are poured");
+    const [set] = (await evening.api("listTrialSets", { at })).items;
+    expect(set?.made.map(({ leftMl }) => Math.round(leftMl))).toEqual([30, 30, 30]);
+    await page.getByRole("link", { name: "Set a flight of them" }).click();
+    await heading(1, "Set a flight");
+    await page.getByText("3 glasses for each taster.").waitFor();
+    expect(await page.getByLabel("Name of the flight").inputValue()).toBe("Lamp bench");
+  });
+
+  it("the flight of them is poured, ranked, locked and opened", { timeout: CASE_MS }, async () => {
+    await page.getByLabel("The pourer’s name").fill("Wynna");
+    await page.getByLabel("Another taster").fill("Ilka");
+    await page.getByRole("button", { name: "Add", exact: true }).click();
+    await page.getByRole("checkbox", { name: "Ilka" }).and(page.locator(":checked")).waitFor();
+    await press("Set the flight");
+    await heading(1, "Lamp bench");
+    const flight = new URL(page.url()).pathname.split("/").at(-1) ?? "";
+    const token = (await page.getByLabel("Link to Wynna’s page").inputValue()).split("#")[1] ?? "";
+    const list = await evening.api("getPourList", { at: { ...at, flight }, token });
+    await evening.api("markPoured", { at: { ...at, flight }, token });
+    await press("Hand over Ilka’s sheet");
+    const sheet = await page.getByLabel("Link to Ilka’s sheet").inputValue();
+    await page.keyboard.press("Escape");
+    const ilka = await evening.phone("Ilka");
+    await ilka.goto(sheet);
+    await takeSheet(ilka);
+    await goToStep(ilka, "Ranking");
+    await tapRanking(ilka, list.tasters[0]?.glasses.map(({ code }) => code) ?? []);
+    await saved(ilka);
+    await lockSheet(ilka);
+    await page.getByRole("button", { name: "Reveal", exact: true }).click();
+    await press("Open the first glass");
+    await press("Open all");
+    await page.getByText("Every glass is open.").waitFor();
+    await comeTo(page, `${home}/trials`);
+    await page.getByText("3 of 3 poured").waitFor();
+    await look("trials, all sets");
+  });
+
   it("a batch by weight, with a tenth too much of the first", { timeout: CASE_MS }, async () => {
     await comeTo(page, `${home}/recipes/${recipe.id}`);
     await page.getByRole("link", { name: "Pour by weight" }).click();
@@ -104,7 +171,8 @@ describe("from a recipe to a bottle that has rested, in a real browser", () => {
     await page.getByRole("link", { name: "Record it as a batch" }).click();
     await press("Record the batch");
     await heading(1, "Kettle and Wall");
-    const [made] = (await evening.api("listBatches", { at })).items;
+    const { items } = await evening.api("listBatches", { at });
+    const made = items.find(({ recipeId }) => recipeId === recipe.id);
     if (made === undefined) throw new Error("a batch requires to be recorded, got none");
     batch = made;
     expect(batch.made.volumeMl).toBeCloseTo(770, 0);
@@ -221,9 +289,13 @@ describe("from a recipe to a bottle that has rested, in a real browser", () => {
   it("the label goes to paper as a PDF", { timeout: CASE_MS }, async () => {
     await comeTo(page, `${home}/batches/${batch.id}/label`);
     await heading(1, /^Label and card/);
-    await page.emulateMedia({ media: "print" });
+    await page
+      .getByText(/Oak: 1 stick, .*days/)
+      .first()
+      .waitFor();
     const paper = await page.pdf({ format: "A4" });
-    await page.emulateMedia({ media: null });
     expect(paper.subarray(0, 5).toString("latin1")).toBe("%PDF-");
+    if (process.env["PARTSPROOF_PICTURES"] === "1")
+      writeFileSync(join(root, ".screens", "e2e", "rested-label.pdf"), paper);
   });
 });

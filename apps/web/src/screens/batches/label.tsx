@@ -4,6 +4,7 @@ import { Broken, Button, Busy, Choice, Page, Stepper } from "../../parts/index.t
 import { useHousehold } from "../../session/index.ts";
 import { BatchCard } from "../../print/batch-card.tsx";
 import { BottleLabel } from "../../print/bottle-label.tsx";
+import { oakWords } from "../../print/oak-words.ts";
 import type { ScreenProps } from "../screen.ts";
 import "./label.css";
 
@@ -17,9 +18,11 @@ export default function LabelPage({ params }: ScreenProps) {
     "listRecipeVersions",
     recipeId === undefined ? null : { at: { ...at, recipe: recipeId }, query: { limit: 200 } },
   );
+  const rests = useAsk("listRests", { at: { ...at, batch: params["batch"] ?? "" } });
   const [what, setWhat] = useState<"label" | "card">("label");
   const [copies, setCopies] = useState(2);
   const version = versions.answer?.items.find(({ number }) => number === batch.answer?.recipeNumber);
+  const oak = oakWords(rests.answer?.items ?? [], version?.oak ?? "");
   const back = { to: `/h/${household.id}/batches/${params["batch"] ?? ""}`, label: "The batch" };
   if (batch.state !== "here") {
     return (
@@ -61,11 +64,9 @@ export default function LabelPage({ params }: ScreenProps) {
         </div>
         <div className="paper">
           {what === "card" ? (
-            <BatchCard batch={batch.answer} oak={version?.oak ?? ""} />
+            <BatchCard batch={batch.answer} oak={oak} />
           ) : (
-            Array.from({ length: copies }, (_, i) => (
-              <BottleLabel key={i} batch={batch.answer} oak={version?.oak ?? ""} />
-            ))
+            Array.from({ length: copies }, (_, i) => <BottleLabel key={i} batch={batch.answer} oak={oak} />)
           )}
         </div>
       </Page>

@@ -3,3 +3,4 @@ export { batchHandlers } from "./batches.ts";
 export { makeHandlers } from "./make.ts";
 export { planHandlers } from "./plan.ts";
 export { stockOf, takeFrom } from "./plan-stock.ts";
+export { shownReduction } from "./reduction.ts";

@@ -39,9 +39,22 @@ eachDatabase((database) => {
       expect(days).toEqual(
         [0, 14].map((hours) => new Date(due + hours * 3_600_000).toISOString().slice(0, 10)),
       );
+      const watered = await house.client("editBatch", {
+        at: { ...pantry.at, batch: batch.id },
+        body: {
+          version: batch.version,
+          reduction: { waterTo: { basis: "abv20", value: 44 }, steps: 3, everyDays: 2 },
+        },
+      });
+      const { text } = await house.client("getCalendar", { at: pantry.at, query: { zone: "UTC" } });
+      const steps = eventsIn(text).filter(({ summary }) => summary.startsWith("The next step of water"));
+      expect(steps.map(({ startDate }) => startDate.toString()).toSorted()).toEqual(
+        watered.reduction?.left.map(({ dueAt }) => dueAt.slice(0, 10)),
+      );
+      expect(new Set(steps.map(({ uid }) => uid)).size).toBe(3);
       await house.client("editBatch", {
         at: { ...pantry.at, batch: batch.id },
-        body: { version: batch.version, finished: true },
+        body: { version: watered.version, finished: true },
       });
       expect((await house.client("getCalendar", { at: pantry.at, query: {} })).events).toBe(0);
     });

@@ -10,6 +10,8 @@ import { dayOn, dayWords } from "./days.ts";
 export interface Dated {
   /** Made and not finished, with something in them. */
   readonly batches: readonly BatchRow[];
+  /** Of these that get water in steps: the days on which a step is due. */
+  readonly steps: readonly { readonly batch: BatchRow; readonly dueAt: readonly string[] }[];
   /** Of these batches, that go on or have a flight planned. */
   readonly rests: readonly WholeRest[];
   readonly read: NoteReader;
@@ -19,7 +21,7 @@ export interface Dated {
 export type Words = "named" | "neutral";
 
 export function eventsOf(
-  { batches, rests, read }: Dated,
+  { batches, steps, rests, read }: Dated,
   zone: string,
   words: Words,
   now: Date,
@@ -28,6 +30,9 @@ export function eventsOf(
     words === "named" ? name : `the batch of ${dayWords(zone, madeAt)}`;
   return [
     ...batches.flatMap((batch) => restedEvent(batch, zone, called(batch))),
+    ...steps.flatMap(({ batch, dueAt }) =>
+      dueAt.map((at, i) => stepEvent(batch, at, dueAt.length - i, zone, called(batch))),
+    ),
     ...rests.flatMap((whole) => [
       ...(whole.rest.endedAt === null
         ? restEvents(whole, adviceOf(whole, read, now, "rule"), zone, called(whole.batch))
@@ -48,6 +53,16 @@ function restedEvent(batch: BatchRow, zone: string, called: string): CalendarEve
       on: { kind: "day", date: dayOn(zone, due.toISOString()) },
     },
   ];
+}
+
+/** Told apart by how many are still to come with it: one that is poured early does not rename the others. */
+function stepEvent(batch: BatchRow, at: string, toCome: number, zone: string, called: string): CalendarEvent {
+  return {
+    uid: `water-${toCome}-${batch.id}@partsproof`,
+    changedAt: new Date(batch.updatedAt),
+    words: `The next step of water for ${called}`,
+    on: { kind: "day", date: dayOn(zone, at) },
+  };
 }
 
 /** C1: before anything was tasted the window is all that was believed beforehand, months wide: it is left out. */

@@ -1,4 +1,4 @@
-import { batchState } from "../batches/index.ts";
+import { batchState, shownReduction } from "../batches/index.ts";
 import type { Records } from "../ports.ts";
 import { readerOf, wholeRests } from "../resting/index.ts";
 import { batchNow, shelfState } from "../shelf/index.ts";
@@ -13,6 +13,10 @@ export async function readDated(records: Records, householdId: string, now: Date
   const there = new Set(batches.map(({ id }) => id));
   return {
     batches,
+    steps: batches.flatMap((batch) => {
+      const left = shownReduction(batch, batchNow(shelf, batch))?.left ?? [];
+      return left.length === 0 ? [] : [{ batch, dueAt: left.map(({ dueAt }) => dueAt) }];
+    }),
     rests: (await wholeRests(records, householdId)).filter(({ batch }) => there.has(batch.id)),
     read: await readerOf(records, householdId),
   };
