@@ -149,6 +149,8 @@ describe("from trials to a bottle that has rested, in a real browser", () => {
     await press("Open the first glass");
     await press("Open all");
     await page.getByText("Every glass is open.").waitFor();
+    const { sheets } = await evening.api("getFinding", { at: { ...at, flight } });
+    expect(sheets.map(({ glasses }) => glasses.length)).toEqual([3]);
     await comeTo(page, `${home}/trials`);
     await page.getByText("3 of 3 poured").waitFor();
     await look("trials, all sets");
