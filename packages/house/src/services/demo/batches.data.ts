@@ -72,12 +72,33 @@ export const batches: readonly Entry[] = [
     note: "Stick in on the same evening.",
   },
   {
+    at: [16, "20:20"],
+    does: "lay",
+    batch: "watch",
+    wood: {
+      piece: { shape: "stick", cm: [0.5, 0.5, 6] },
+      species: "American oak",
+      toast: "medium toast",
+    },
+    pull: { attribute: "wood.toasted", level: 5 },
+  },
+  {
     at: [9, "20:10"],
     does: "pour",
     from: "watch",
     to: "glass",
     ml: 3,
     note: "Day 7, off a teaspoon.",
+  },
+  {
+    at: [9, "20:12"],
+    does: "check",
+    batch: "watch",
+    palate: "Vanilla already, a little toasted oak.",
+    strengths: [
+      ["wood.toasted", 2],
+      ["sweet.vanilla", 4],
+    ],
   },
   { at: [9, "20:15"], does: "remark", batch: "watch", note: "Day 7: vanilla already. Leave the stick in." },
 ];

@@ -19,9 +19,9 @@ const everyTable: { readonly [N in TableName]: boolean } = {
   recipeVersion: true,
   batch: true,
   trialSet: false,
-  rest: false,
-  oakPiece: false,
-  checkTasting: false,
+  rest: true,
+  oakPiece: true,
+  checkTasting: true,
   flight: true,
   flightKey: true,
   sheet: true,
@@ -210,7 +210,9 @@ eachDatabase((database) => {
       expect(items.map(({ text }) => text)).toEqual([
         "Keeper's Round, without the stair has rested its 30 days",
         "Is the Round done?: not locked yet by Jorren, Pell",
+        "Second Watch is likely ready from here on (80 %)",
         "Second Watch rests its 42 days",
+        "Taste Second Watch: day 45 on oak",
         "Saltreach Lamplighter's Rest last release: 97 mL left",
         "Saltreach Gull Stair second release: 97 mL left",
       ]);

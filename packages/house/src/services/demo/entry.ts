@@ -1,4 +1,5 @@
-import type { StatedStrength, VesselKind } from "../../protocol/index.ts";
+import type { AttributeId } from "@partsproof/core/sensory";
+import type { OakPiece, StatedStrength, VesselKind, WoodSpecies } from "../../protocol/index.ts";
 import type { z } from "zod";
 import type { FlightScript } from "./flight-script.ts";
 import type { When } from "./script-clock.ts";
@@ -83,6 +84,27 @@ interface Remark {
   readonly finished?: boolean;
 }
 
+/** Oak goes into a batch, with the rule for when it comes out. */
+interface Lay {
+  readonly does: "lay";
+  readonly batch: string;
+  readonly wood: {
+    readonly piece: OakPiece;
+    readonly species: WoodSpecies;
+    readonly toast: string;
+  };
+  readonly pull: { readonly attribute: AttributeId; readonly level: number };
+}
+
+/** A check tasting of a batch that rests. */
+interface Check {
+  readonly does: "check";
+  readonly batch: string;
+  readonly palate: string;
+  /** Of the whole glass, 0 to 10. */
+  readonly strengths: readonly (readonly [attribute: AttributeId, strength: number])[];
+}
+
 interface Taste {
   readonly does: "taste";
   readonly flight: FlightScript;
@@ -98,6 +120,8 @@ export type Entry = { readonly at: When } & (
   | Rewrite
   | Make
   | Remark
+  | Lay
+  | Check
   | Taste
 );
 export type EntryThat<D extends Entry["does"]> = Extract<Entry, { does: D }>;

@@ -59,6 +59,7 @@ const knowing = (household: string): Play["known"] => ({
   whiskeys: new Map(),
   vessels: new Map(),
   batches: new Map(),
+  rests: new Map(),
   recipes: new Map(),
   transfers: new Map(),
   names: new Map(),

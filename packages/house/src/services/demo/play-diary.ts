@@ -3,6 +3,7 @@ import type { Play } from "./play.ts";
 import { playBatch, playRemark } from "./play-batch.ts";
 import { playFlight } from "./play-flight.ts";
 import { playPour, playUndo } from "./play-pour.ts";
+import { playCheck, playOak } from "./play-rest.ts";
 import { playRecipe, playVersion } from "./play-recipe.ts";
 import { playBottle, playVessel } from "./play-shelf.ts";
 
@@ -32,6 +33,10 @@ function playEntry(play: Play, entry: Entry): Promise<void> {
       return playBatch(play, entry);
     case "remark":
       return playRemark(play, entry);
+    case "lay":
+      return playOak(play, entry);
+    case "check":
+      return playCheck(play, entry);
     case "taste":
       return playFlight(play, entry);
   }

@@ -6,6 +6,7 @@ import { type Asked, type Handler, HERE } from "../handler.ts";
 import { householdHandlers, tasterHandlers } from "../household/index.ts";
 import type { House } from "../ports.ts";
 import { recipeHandlers } from "../recipes/index.ts";
+import { beginHandlers, checkHandlers, oakInHandlers } from "../resting/index.ts";
 import { HouseRefusal } from "../refuse.ts";
 import { revealHandlers } from "../findings/index.ts";
 import type { ScriptClock } from "./script-clock.ts";
@@ -19,6 +20,9 @@ const handlers = {
   ...transferHandlers,
   ...recipeHandlers,
   ...batchHandlers,
+  ...beginHandlers,
+  ...oakInHandlers,
+  ...checkHandlers,
   ...flightHandlers,
   ...pouringHandlers,
   ...sheetHandlers,
@@ -72,6 +76,8 @@ export interface Known {
   readonly whiskeys: Map<string, string>;
   readonly vessels: Map<string, string>;
   readonly batches: Map<string, string>;
+  /** By the batch that rests. */
+  readonly rests: Map<string, string>;
   readonly recipes: Map<string, string>;
   readonly transfers: Map<string, string>;
   /** Vessel to the name a glass of it is guessed by (F1). */

@@ -27,7 +27,8 @@ const drawnAll = (profile: Profile): Drawn[] =>
     .map(([attribute, said]) => drawn(attribute, said))
     .toSorted((a, b) => (PLACES.get(a.attribute) ?? 0) - (PLACES.get(b.attribute) ?? 0));
 
-const plural = (count: number, one: string): string => `${count} ${one}${count === 1 ? "" : "s"}`;
+const plural = (count: number, one: string, many = `${one}s`): string =>
+  `${count} ${count === 1 ? one : many}`;
 
 export function keptLine(key: string, label: string, profile: KnownProfile): ProfileLine {
   return {
@@ -70,6 +71,6 @@ export function observedLine(
     sections: Object.fromEntries(Object.entries(sections).map(([where, own]) => [where, drawnAll(own)])),
     unknown: [],
     counted: { ...counted },
-    said: `${plural(counted.glasses, "sheet")} by ${plural(counted.tasters, "taster")} in ${plural(counted.flights, "revealed flight")}`,
+    said: `${plural(counted.glasses, "glass", "glasses")} by ${plural(counted.tasters, "taster")} in ${plural(counted.flights, "revealed flight")}`,
   };
 }
