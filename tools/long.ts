@@ -37,6 +37,12 @@ const suites: readonly Suite[] = [
     size: "eight phones over HTTP and HTTPS, one without a network for 5 minutes",
   },
   {
+    name: "screens",
+    project: "evening",
+    files: ["apps/web/e2e/"],
+    size: "every screen looked at on a phone, in the dark and on a laptop",
+  },
+  {
     name: "uncertainty",
     project: "core",
     files: ["packages/core/src/uncertainty/agreement.test.ts"],

@@ -15,7 +15,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { type CliAt, cliAt, issuesOf } from "./fixtures/cli.ts";
 import { words } from "./fixtures/words.ts";
 
-// A whole evening in processes of their own: two bottles, a recipe 2:1, a batch, and a flight that somebody else
+// A whole evening, where it matters in processes of their own: two bottles, a recipe 2:1, a batch, and a flight that somebody else
 // pours. What the commands print is held against what the API answers for the same thing, in another process.
 
 const SUNDAY = "Sunday, blind";
@@ -60,7 +60,7 @@ describe("an evening on the command line", { timeout: 180_000 }, () => {
       "--age",
       "6",
     ];
-    const second: { whiskey: Whiskey; bottle: Vessel } = await at.json(
+    const second: { whiskey: Whiskey; bottle: Vessel } = await at.ask(
       ...words(`shelf add`),
       ...wheat,
       ...words(`--price 40 --level 500ml --gone`),
@@ -99,7 +99,7 @@ describe("an evening on the command line", { timeout: 180_000 }, () => {
       ...words(`mix --part 2@62.4 --part 1@92proof --volume 750ml`),
     );
     expect(preview.result.abv20).toBeCloseTo(mixed.abv20, 9);
-    await at.json(
+    await at.ask(
       "recipe",
       "add",
       "--name",
@@ -110,7 +110,7 @@ describe("an evening on the command line", { timeout: 180_000 }, () => {
       "--target",
       "ninepenny mill sweet sack",
     );
-    const revised = await at.json("recipe", "revise", "two to one", "--water-to", "50", "--rest", "0");
+    const revised = await at.ask("recipe", "revise", "two to one", "--water-to", "50", "--rest", "0");
     expect(revised).toMatchObject({
       latest: { number: 2, waterTo: { basis: "abv20", value: 50 }, slots: [{ parts: 2 }, { parts: 1 }] },
     });
@@ -123,7 +123,7 @@ describe("an evening on the command line", { timeout: 180_000 }, () => {
   test("a batch as planned takes its stock off the shelf", async () => {
     const plan = await at.ask("batch", "plan", "--recipe", "two to one", "--final", "300ml");
     expect(plan).toMatchObject({ issues: [], recipeNumber: 2 });
-    const batch: Batch = await at.json(
+    const batch: Batch = await at.ask(
       ...words(
         `batch add --recipe "two to one" --final 300ml --name "First try" --vessel-label "Blending bottle 1" --capacity 500ml`,
       ),
@@ -142,7 +142,7 @@ describe("an evening on the command line", { timeout: 180_000 }, () => {
   test("a flight for two tasters, poured by a third, its key sealed", async () => {
     await at.ask("taster", "add", "Ilka");
     await at.ask("taster", "add", "Jorren");
-    made = await at.json(
+    made = await at.ask(
       ...words(
         `flight add --name "${SUNDAY}" --pour 15ml --pourer Wynna --glass "Blending bottle 1" --glass "Ninepenny Mill Sweet Sack" --glass "ninepenny mill sweet sack" --taster ilka --taster jorren --distractor "Dunnage Row Barn Door" --target "Sweet Sack"`,
       ),
@@ -156,7 +156,7 @@ describe("an evening on the command line", { timeout: 180_000 }, () => {
     expect(JSON.parse(shown.stdout)).toEqual(
       await api((c) => c("getFlight", { at: inHousehold({ flight: made.flight.id }) })),
     );
-    const list: PourList = await at.json("flight", "pour-list", SUNDAY, "--token", made.pourerToken ?? "");
+    const list: PourList = await at.ask("flight", "pour-list", SUNDAY, "--token", made.pourerToken ?? "");
     for (const { glasses } of list.tasters) {
       for (const { code } of glasses) expect(shown.stdout).not.toContain(`"${code}"`);
     }
@@ -175,11 +175,11 @@ describe("an evening on the command line", { timeout: 180_000 }, () => {
     const which = [SUNDAY, "--taster", taster];
     const young = await at.run(["flight", "take", ...which, "--json"]);
     expect([young.code, issuesOf(young)[0]?.code]).toEqual([2, "legal_age_needed"]);
-    const taken: AnswerOf<"takeSheet"> = await at.json("flight", "take", ...which, "--of-legal-age");
+    const taken: AnswerOf<"takeSheet"> = await at.ask("flight", "take", ...which, "--of-legal-age");
     tokens.set(taster, taken.token);
     const [a = "", b = "", c = ""] = taken.sheet.glasses.map(({ code }) => code);
     const mine = ["--token", taken.token];
-    await at.json(
+    await at.ask(
       "flight",
       "sheet",
       "edit",
@@ -194,7 +194,7 @@ describe("an evening on the command line", { timeout: 180_000 }, () => {
       "--typed-by",
       "Wynna",
     );
-    const sheet: Sheet = await at.json(
+    const sheet: Sheet = await at.ask(
       ...words(`flight sheet edit`),
       ...which,
       ...mine,
@@ -234,7 +234,7 @@ describe("an evening on the command line", { timeout: 180_000 }, () => {
     expect(twice.code).toBe(2);
     expect(issuesOf(twice)[0]).toMatchObject({ code: "name_used_too_often" });
     expect(issuesOf(twice)[0]?.path[0]).toBe("guess");
-    expect(await at.json("flight", "lock", ...which, ...mine)).toMatchObject({ state: "locked" });
+    expect(await at.ask("flight", "lock", ...which, ...mine)).toMatchObject({ state: "locked" });
     const late = await at.run(["flight", "sheet", "edit", ...which, ...mine, "--score", `${a}=1`, "--json"]);
     expect([late.code, issuesOf(late)[0]?.code]).toEqual([2, "sheet_locked"]);
   });

@@ -122,12 +122,15 @@ async function world(
 
 /**
  * A long run of base64url is ciphertext; of that only the length may be compared. So may a commitment, a closing and
- * the digest of an entry: SHA-256 over 256 random bits that nobody has before the reveal (core/sealing S2, S6).
+ * the digest of an entry: SHA-256 over 256 random bits that nobody has before the reveal (core/sealing S2, S6). The
+ * checksums of a household's file are worked out from what stands in the same file, ciphertext and all: whoever has it has
+ * them too, and a restore does work them out again (H4).
  */
 const withoutCiphertext = (answer: string): string =>
   answer
     .replaceAll(/[A-Za-z0-9_-]{200,}/g, (run) => `ciphertext of ${run.length}`)
-    .replaceAll(/(\\?"(?:commitment|closing|hash)\\?":\\?")[0-9a-f]{64}/g, "$1digest");
+    .replaceAll(/(\\?"(?:commitment|closing|hash)\\?":\\?")[0-9a-f]{64}/g, "$1digest")
+    .replaceAll(/(\\?"checksums\\?":)\{[^{}]*\}/g, "$1sums");
 
 /** Everything that anyone but the pourer can read, with no token and with each token but the pourer's. */
 async function everyAnswer(it: World, tokens: readonly (string | null)[]): Promise<Map<string, string>> {
