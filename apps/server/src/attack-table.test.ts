@@ -16,6 +16,7 @@ import { type Tried, table } from "./fixtures/attack/try-all.ts";
 import { setPassphrase } from "./fixtures/table/own-house.ts";
 import { openEmbeddedHouse, type OpenedHouse } from "./index.ts";
 
+const ALIKE = "the glasses of a set that hold the same";
 /** Rounds of the timing, and how far apart medians may lie, as a ratio. */
 const ROUNDS = 200;
 const MOST_APART = 1.3;
@@ -104,6 +105,8 @@ describe("whoever sits at the table tries to read a sealed key, or another's she
       token: scene.pouring.hostToken,
       body: { role: "taster" },
     });
+    const { items } = await client("listFlights", { at: { household: scene.household } });
+    const opened = new Set<unknown>(items.filter(({ state }) => state === "revealed").map(({ id }) => id));
     const file = new SqliteFile(join(folder, "house.db"), { readonly: true });
     const names = file
       .prepare("select name from sqlite_master where type = 'table'")
@@ -111,19 +114,22 @@ describe("whoever sits at the table tries to read a sealed key, or another's she
       .all() as string[];
     // Value by value: a column of JSON is looked at as JSON.
     const rows = names.flatMap((name) =>
-      (file.prepare(`select * from "${name}"`).all() as Record<string, unknown>[]).flatMap((row) =>
-        Object.values(row)
+      (file.prepare(`select * from "${name}"`).all() as Record<string, unknown>[]).flatMap((row) => {
+        const values = Object.values(row);
+        const isOpen = values.some((value) => opened.has(value));
+        return values
           .filter((value): value is string => typeof value === "string")
-          .map((value) => ({ name, value })),
-      ),
+          .map((value) => ({ name, value, isOpen }));
+      }),
     );
     file.close();
     expect(rows.length).toBeGreaterThan(500);
     const detect = detectorOf(scene, sealKey());
-    // Hashes of tokens are in the file and open nothing.
-    const found = rows.flatMap(({ name, value }) =>
+    // Hashes of tokens are in the file and open nothing. Codes have three digits: two that hold the same in a set of the sealed flight
+    // may stand together in one that was revealed, by chance.
+    const found = rows.flatMap(({ name, value, isOpen }) =>
       detect(value)
-        .filter((what) => !what.startsWith("the hash of"))
+        .filter((what) => !what.startsWith("the hash of") && !(isOpen && what === ALIKE))
         .map((what) => `${name}: ${what}, in ${value.slice(0, 400)}`),
     );
     expect(found).toEqual([]);

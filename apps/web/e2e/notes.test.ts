@@ -208,7 +208,7 @@ describe("a note read as it is spoken", () => {
     expect(evening.troubles.takeAnswers(409)).toBe(1);
     await look("the words of the household");
     await page.getByRole("button", { name: "Forget “the jetty”" }).click();
-    await page.getByText("“the jetty” forgotten").waitFor();
+    await page.getByText("“the jetty” forgotten").first().waitFor();
     await page.getByRole("button", { name: "Change “attic”" }).click();
     await page.getByLabel("By “attic” we mean").selectOption("wood.old");
     await page.getByRole("button", { name: "Save", exact: true }).click();

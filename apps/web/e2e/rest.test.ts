@@ -292,7 +292,7 @@ describe("from trials to a bottle that has rested, in a real browser", () => {
     await comeTo(page, `${home}/batches/${batch.id}/label`);
     await heading(1, /^Label and card/);
     await page
-      .getByText(/Oak: 1 stick, .*days/)
+      .getByText(/Oak: 1 stick.*days/)
       .first()
       .waitFor();
     const paper = await page.pdf({ format: "A4" });
