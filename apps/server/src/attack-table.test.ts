@@ -11,12 +11,12 @@ import { detectorOf } from "./fixtures/attack/detector.ts";
 import { everyDoor } from "./fixtures/attack/every-door.ts";
 import { type Scene, setScene } from "./fixtures/attack/scene.ts";
 import { send } from "./fixtures/attack/send.ts";
+import { ALIKE } from "./fixtures/attack/telling-json.ts";
 import { byTurns, median } from "./fixtures/attack/timing.ts";
 import { type Tried, table } from "./fixtures/attack/try-all.ts";
 import { setPassphrase } from "./fixtures/table/own-house.ts";
 import { openEmbeddedHouse, type OpenedHouse } from "./index.ts";
 
-const ALIKE = "the glasses of a set that hold the same";
 /** Rounds of the timing, and how far apart medians may lie, as a ratio. */
 const ROUNDS = 200;
 const MOST_APART = 1.3;

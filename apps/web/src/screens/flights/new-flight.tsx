@@ -44,7 +44,7 @@ import {
 } from "./plan.ts";
 import { proposedPlan } from "./proposed-plan.ts";
 import { planIssues, stillIssues } from "./plan-issues.ts";
-import { withCarried } from "./with-carried.ts";
+import { carriedBy, withCarried } from "./with-carried.ts";
 import { TastersField } from "./tasters-field.tsx";
 import type { Cupboard } from "./cupboard.ts";
 import { useCupboard } from "./use-cupboard.ts";
@@ -94,10 +94,6 @@ export default function NewFlight() {
     </Page>
   );
 }
-
-/** Vessels that an address names and that can be poured from. */
-const carriedBy = (query: URLSearchParams, { pourables }: Cupboard): readonly string[] =>
-  (query.get("glasses") ?? "").split(",").filter((id) => pourables.some(({ vesselId }) => vesselId === id));
 
 interface SetUpProps {
   readonly cupboard: Cupboard;

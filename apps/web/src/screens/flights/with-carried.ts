@@ -4,13 +4,21 @@ import { type Plan, withGlasses, withQuestion } from "./plan.ts";
 
 const QUESTIONS: readonly string[] = ["which_is_which", "like_best"];
 
+/** Vessels that an address names and that can be poured from, in its order. */
+export function carriedBy(
+  query: URLSearchParams,
+  { pourables }: Pick<Cupboard, "pourables">,
+): readonly string[] {
+  const known = new Set(pourables.map(({ vesselId }) => vesselId));
+  return (query.get("glasses") ?? "").split(",").filter((id) => known.has(id));
+}
+
 /**
  * The plan with what an address carries, "glasses=<vessel>,<vessel>&question=like_best&name=…": vessels that can be poured from, in
  * their order. What cannot be read of it is left out.
  */
 export function withCarried(plan: Plan, query: URLSearchParams, cupboard: Pick<Cupboard, "pourables">): Plan {
-  const known = new Set(cupboard.pourables.map(({ vesselId }) => vesselId));
-  const vessels = (query.get("glasses") ?? "").split(",").filter((id) => known.has(id));
+  const vessels = carriedBy(query, cupboard);
   if (vessels.length === 0) return plan;
   const question = query.get("question") ?? "";
   const asked = QUESTIONS.includes(question) ? withQuestion(plan, question as QuestionId) : plan;
