@@ -1,6 +1,6 @@
 /** Words that are flavours nowhere and stand beside words that are. Singular, "|" between. Common practice, no source. */
 
-/** Scots and hurried ways to write the small words. */
+/** Scots, American and hurried ways to write the small words. */
 export const SPELLINGS: Readonly<Record<string, string>> = {
   o: "of",
   "o'": "of",
@@ -30,6 +30,36 @@ export const SPELLINGS: Readonly<Record<string, string>> = {
   alot: "a lot",
   nae: "no",
   aw: "all",
+  cant: "can't",
+  cannot: "can't",
+  dont: "don't",
+  doesnt: "doesn't",
+  didnt: "didn't",
+  isnt: "isn't",
+  wasnt: "wasn't",
+  werent: "weren't",
+  arent: "aren't",
+  hasnt: "hasn't",
+  havent: "haven't",
+  hadnt: "hadn't",
+  wouldnt: "wouldn't",
+  couldnt: "couldn't",
+  wont: "won't",
+  im: "i'm",
+  ive: "i've",
+  thats: "that's",
+  theres: "there's",
+  whats: "what's",
+  wheres: "where's",
+  aint: "ain't",
+  flavor: "flavour",
+  color: "colour",
+  odor: "odour",
+  neighbor: "neighbour",
+  colored: "coloured",
+  rumor: "rumour",
+  rumored: "rumoured",
+  humor: "humour",
 };
 
 /** "By attic I mean musty", "when I say the jetty I mean seaweed". */

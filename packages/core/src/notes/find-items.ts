@@ -31,14 +31,7 @@ export const isFlavour = ({ by }: { readonly by: By }): boolean => by.flavour !=
 
 /** What a note's tokens are, from left to right; the longest phrase wins, and a flavour that reaches further over what begins before it. */
 export function findItems(tokens: readonly Token[], lexicon: Lexicon): Item[] {
-  const { spellings } = lexicon.language;
-  const forms = tokens.map(({ mark, text }) =>
-    mark !== ""
-      ? []
-      : Object.hasOwn(spellings, text)
-        ? [text, spellings[text] ?? text]
-        : singulars(text, lexicon),
-  );
+  const forms = tokens.map(({ mark, text }) => (mark !== "" ? [] : formsOf(text, lexicon)));
   const longest: (Match | null)[] = tokens.map((_, at) =>
     longestAt(tokens, forms, at, lexicon, LONGEST_PHRASE),
   );
@@ -67,6 +60,14 @@ export function findItems(tokens: readonly Token[], lexicon: Lexicon): Item[] {
     at += count;
   }
   return items;
+}
+
+/** The word as it stands, as the phrases spell it, and what it may be the plural of. */
+function formsOf(text: string, lexicon: Lexicon): readonly string[] {
+  const { spellings } = lexicon;
+  const forms = spellings.has(text) ? [text] : singulars(text, lexicon);
+  const spelled = forms.flatMap((form) => spellings.get(form) ?? []);
+  return spelled.length === 0 ? forms : [...forms, ...spelled];
 }
 
 /** A phrase as the vocabulary has it; one that names a kind of words, as it stands. */

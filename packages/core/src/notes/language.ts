@@ -71,7 +71,11 @@ export interface Ending {
   readonly gives?: "more" | "quality";
 }
 
-/** All that the reader knows of a language: another language is another file of this form. */
+/**
+ * All that the reader knows of a language: another language is another file of this form. Lists have "|" between entries; "/" between
+ * what may stand in one place of an entry, "_" for a space inside that: "apple /core/pie_filling" is "apple", "apple core" and
+ * "apple pie filling".
+ */
 export interface Language {
   /** Attribute id, or ids with "+" between, to words with "|" between, each perhaps with "=strength". */
   readonly flavours: Readonly<Record<string, string>>;

@@ -25,7 +25,7 @@ const correction = fc
   )
   .map(({ text, read, to }) => ({ text, where: "whole" as const, read, to }));
 
-describe("N15 what a correction teaches", () => {
+describe("N15 what a correction teaches", { timeout: 20_000 }, () => {
   test("with the lesson the note is read as it was corrected to be", () => {
     fc.assert(
       fc.property(correction, (said) => {

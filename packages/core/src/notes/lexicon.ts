@@ -31,6 +31,8 @@ export interface Node {
 export interface Lexicon {
   readonly root: Node;
   readonly language: Language;
+  /** Other ways to write the small words, to how the phrases have them. */
+  readonly spellings: ReadonlyMap<string, string>;
   readonly leaning: ReadonlyMap<string, number | null>;
   readonly tails: ReadonlySet<string>;
   readonly ownTails: ReadonlySet<string>;
@@ -64,11 +66,22 @@ function slipsOf(words: ReadonlySet<string>, language: Language): Slips {
 }
 
 const node = (): Node => ({ next: new Map(), kinds: new Map(), phrase: null });
+
+/** The phrases of a list: "|" stands between entries, "/" between what may stand in one place of an entry, "_" for a space inside that. */
 export const listed = (words: string): string[] =>
   words
     .replaceAll("\n", "")
     .split("|")
-    .filter((word) => word !== "");
+    .filter((entry) => entry !== "")
+    .flatMap((entry) => (entry.includes("/") ? everyWay(entry) : [entry]));
+
+/** "apple /core/pie_filling" is "apple", "apple core" and "apple pie filling". */
+const everyWay = (entry: string): string[] =>
+  entry
+    .split(" ")
+    .map((place) => place.split("/"))
+    .reduce((ways, place) => ways.flatMap((way) => place.map((word) => `${way} ${word}`)), [""])
+    .map((way) => way.replaceAll("_", " ").replace(/ {2,}/g, " ").trim());
 
 /** The phrases of an entry; "gone" and behind it "at once" is "gone at once". */
 const together = ({ words, behind }: Said): string[] =>
@@ -115,6 +128,7 @@ function plainly(language: Language): Built {
   return {
     root,
     language,
+    spellings: new Map(Object.entries(language.spellings)),
     leaning: new Map(Object.entries(language.leaning)),
     tails: new Set(listed(language.tails)),
     ownTails: new Set(listed(language.ownTails)),

@@ -1,7 +1,7 @@
 import { cutWords } from "./cut-words.ts";
-import { findItems } from "./find-items.ts";
+import { findItems, isFlavour } from "./find-items.ts";
 import type { Language, Said } from "./language.ts";
-import { buildLexicon, listed } from "./lexicon.ts";
+import { buildLexicon } from "./lexicon.ts";
 import { phraseOf } from "./learn-from.ts";
 
 /** What a note cannot be read without: denials, comparisons, parts of the tasting, the little words between, and "hint of". */
@@ -34,12 +34,9 @@ const FRAME: ReadonlySet<Said["says"]> = new Set<Said["says"]>([
  */
 export function saysHow(phrase: string, language: Language): boolean {
   const folded = phraseOf(phrase);
-  // "soft" and "lovely" stand before a flavour and are words of their own.
-  const named =
-    Object.values(language.flavours).some((words) => listed(words).includes(folded)) ||
-    language.phrases.some(({ says, words }) => says === "liking" && listed(words).includes(folded));
-  if (named) return false;
   const [item, more] = findItems(cutWords(folded), buildLexicon(language));
+  // "soft" and "lovely" stand before a flavour and are words of their own.
+  if (item?.words === folded && (isFlavour(item) || item.by.liking !== undefined)) return false;
   return (
     more === undefined &&
     (item?.senses.some(
