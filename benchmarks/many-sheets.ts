@@ -103,6 +103,7 @@ const whiskey = (i: number): Tables["whiskey"] => ({
   grains: null,
   casks: [],
   distilledAt: null,
+  place: null,
   priceMinor: null,
   bottleMl: 700,
   availability: "on sale",

@@ -73,6 +73,7 @@ export const whiskeyDrafts: fc.Arbitrary<WhiskeyDraft> = record({
     maxLength: 3,
   }),
   distilledAt: fc.option(text(0, 40), { nil: null }),
+  place: fc.option(text(0, 40), { nil: null }),
   priceMinor,
   bottleMl: fc.double({ min: 1, max: 100_000, noNaN: true }),
   availability: fc.constantFrom("sold" as const, "gone" as const),

@@ -43,6 +43,7 @@ export function whiskeyFacts(whiskey: Whiskey, currency: string): readonly Fact[
     ],
     ["Tastes of", tastes(whiskey.profile)],
     ["Distilled at", whiskey.distilledAt],
+    ["Place", whiskey.place],
     [
       "Price",
       whiskey.priceMinor === null

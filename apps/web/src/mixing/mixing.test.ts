@@ -24,6 +24,7 @@ const whiskey = (id: string, abv20: number, more: Partial<Whiskey> = {}): Whiske
   grains: null,
   casks: [],
   distilledAt: null,
+  place: null,
   priceMinor: 7000,
   bottleMl: 700,
   availability: "sold",

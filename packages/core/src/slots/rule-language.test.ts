@@ -88,17 +88,16 @@ test("L3 time grows with the text, and what is too long is refused", () => {
   ])
     expect(time(piece.repeat(2000).slice(0, 2000))).toBeLessThan(20);
   // Ten times the text, about ten times the time: a rule of squares would take a hundred times.
-  const cut = (length: number): number => {
-    const text = 'a "b\\"" or 5 % '.repeat(length / 16);
-    let best = Infinity;
-    for (let round = 0; round < 12; round += 1) {
+  // The best of each in turn, on a machine that others use too.
+  const texts = [160_000, 16_000].map((length) => 'a "b\\"" or 5 % '.repeat(length / 16));
+  const best = [Infinity, Infinity];
+  for (let round = 0; round < 100 && (round < 12 || best[0]! / best[1]! > 30); round += 1)
+    for (const [n, text] of texts.entries()) {
       const started = performance.now();
       cutTokens(text);
-      best = Math.min(best, performance.now() - started);
+      best[n] = Math.min(best[n]!, performance.now() - started);
     }
-    return best;
-  };
-  expect(cut(160_000) / cut(16_000)).toBeLessThan(60);
+  expect(best[0]! / best[1]!).toBeLessThan(60);
   expect(parseRule("a".repeat(1_000_000))).toMatchObject({
     ok: false,
     error: { code: "rule_out_of_bounds", at: 2000 },

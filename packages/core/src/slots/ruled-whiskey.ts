@@ -8,6 +8,7 @@ export type RuledWhiskey = Omit<ShelfWhiskey, "profile"> & {
   readonly profile: Readonly<Record<string, Intensity>>;
   /** Malt, pot still, rye, …: the class of whiskey that its grains and law make it. */
   readonly kind?: string | null;
+  /** The narrower first, with commas: "Saltreach Island, the north". */
   readonly place?: string | null;
   /** Calendar year of the release. */
   readonly released?: number | null;

@@ -67,6 +67,33 @@ test.each([
   expect(verdict).toEqual({ state, ...expected });
 });
 
+// Common practice of labels: region before country. Places are invented.
+test.each([
+  ["from Saltreach", "kept"],
+  ['from "The North"', "kept"],
+  ['from Quern or "the north"', "kept"],
+  ['from "Saltreach, the north"', "kept"],
+  ["from Quern", "broken", "Saltreach, the north"],
+  ['from "Quern, the north"', "broken", "Saltreach, the north"],
+  ["not from Saltreach", "broken", "Saltreach, the north"],
+  ["not from Quern", "kept"],
+  ['from ","', "broken", "Saltreach, the north"],
+  // The rule is narrower than what is said of the whiskey.
+  ['from "West Quay, Saltreach, the north"', "unknown", "place"],
+  ['not from "West Quay, Saltreach, the north"', "unknown", "place"],
+  ['from "West Quay, Saltreach, the north" or Saltreach', "kept"],
+] as const)("L4 of a whiskey from Saltreach, the north: %s is %s", (text, state, what?: string) => {
+  const parsed = parseRule(text);
+  const condition = parsed.ok ? parsed.rule[0] : undefined;
+  if (condition === undefined || condition.about === "same") throw new Error(text);
+  const verdict = verdictOf(condition, { ...sack, place: "Saltreach, the north" });
+  expect(verdict).toEqual({
+    state,
+    ...{ kept: {}, broken: { value: what }, unknown: { fact: what } }[state],
+  });
+  expect(verdictOf(condition, { ...sack, place: " , " })).toEqual({ state: "unknown", fact: "place" });
+});
+
 test("L4 two slots: what is not known of either keeps nothing", () => {
   const other: RuledWhiskey = { id: "o", abv20: abv20(50), profile: {}, group: "ninepenny" };
   const as = (not: boolean, what: "distillery" | "maker") => ({ about: "same" as const, what, not, slot: 2 });

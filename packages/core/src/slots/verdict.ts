@@ -128,8 +128,30 @@ function listed(
   return wrong.length > 0 ? broken(wrong.join(", ")) : (open ?? KEPT);
 }
 
-function factOf(what: Exclude<Named, "tag">, whiskey: RuledWhiskey): string | null | undefined {
-  return { kind: whiskey.kind, place: whiskey.place, distillery: whiskey.group, maker: whiskey.maker }[what];
+function factOf(what: Exclude<Named, "tag" | "place">, whiskey: RuledWhiskey): string | null | undefined {
+  return { kind: whiskey.kind, distillery: whiskey.group, maker: whiskey.maker }[what];
+}
+
+/** A place is written the narrower first, with commas: of "Saltreach Island, the north" each of the two is one it is from. */
+const partsOf = (place: string): readonly string[] =>
+  place
+    .split(",")
+    .map(plain)
+    .filter((part) => part !== "");
+
+/** Whether what is from `here` is from `there`. Null where what is said of it is wider than what is asked. */
+function isFrom(here: string, there: string): boolean | null {
+  const [said, asked] = [partsOf(here), partsOf(there)];
+  if (asked.length === 0) return false;
+  if (asked.every((part) => said.includes(part))) return true;
+  return said.every((part) => asked.includes(part)) ? null : false;
+}
+
+function fromPlace({ not, names }: Extract<Condition, { about: "named" }>, { place }: RuledWhiskey): Verdict {
+  if (!isKnown(place) || partsOf(place).length === 0) return unknown("place");
+  const from = names.map((name) => isFrom(place, name));
+  const is = from.includes(true) ? true : from.includes(null) ? null : false;
+  return is === null ? unknown("place") : is === not ? broken(place) : KEPT;
 }
 
 function named({ what, not, names }: Extract<Condition, { about: "named" }>, whiskey: RuledWhiskey): Verdict {
@@ -138,6 +160,7 @@ function named({ what, not, names }: Extract<Condition, { about: "named" }>, whi
     if (tags === undefined) return unknown("tags");
     return tags.some((tag) => among(names, tag)) === not ? broken(tags.join(", ")) : KEPT;
   }
+  if (what === "place") return fromPlace({ about: "named", what, not, names }, whiskey);
   const fact = factOf(what, whiskey);
   if (!isKnown(fact)) return unknown(what);
   return among(names, fact) === not ? broken(fact) : KEPT;

@@ -34,6 +34,8 @@ export const NamedWhiskey = z.looseObject({
   release: OptionalText.optional(),
   abv: Percent.optional(),
   ageYears: Years.optional(),
+  /** Where it comes from, the narrower first. */
+  place: ShortText.optional(),
   profile: Intensities.optional(),
 });
 

@@ -18,6 +18,7 @@ export const ShelfColumn = z.enum([
   "price",
   "count",
   "distilledAt",
+  "place",
   "availability",
   "casks",
   "grains",

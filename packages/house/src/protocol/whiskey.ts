@@ -55,6 +55,8 @@ const facts = {
   casks: z.array(Cask).max(12),
   /** Distillery or group of distilleries it was distilled at; null where not known. */
   distilledAt: OptionalText.nullable(),
+  /** Where it comes from, the narrower first: "Saltreach Island, the north"; null where not known. */
+  place: OptionalText.nullable(),
   /** Price of one full bottle; null where not known. */
   priceMinor: Money.nullable(),
   bottleMl: VolumeMl,
@@ -72,6 +74,7 @@ export const WhiskeyDraft = z.object({
   grains: facts.grains.default(null),
   casks: facts.casks.default([]),
   distilledAt: facts.distilledAt.default(null),
+  place: facts.place.default(null),
   priceMinor: facts.priceMinor.default(null),
   bottleMl: facts.bottleMl.default(700),
   availability: facts.availability.default("sold"),

@@ -51,6 +51,7 @@ export interface WhiskeyRow extends Row {
   readonly grains: readonly GrainShare[] | null;
   readonly casks: readonly Cask[];
   readonly distilledAt: string | null;
+  readonly place: string | null;
   readonly priceMinor: number | null;
   readonly bottleMl: number;
   readonly availability: string;

@@ -23,8 +23,10 @@ const { glasses, codes, nonce, salts } = newest.flightKey.opened ?? { glasses: [
 const inOneRow = codes.map(({ set: _, ...code }) => code);
 const { strengths: __, typedBy: ___, ...unmeasured } = newest.entry.written;
 const { answers: _, ...written } = unmeasured;
+/** What the rows of every version before 0010 are given for what it added. */
+const beforePlace = { whiskey: { place: null } };
 /** What the rows of every version before 0007 are given for what it added. */
-const beforeMaking = { batch: { reduction: null } };
+const beforeMaking = { ...beforePlace, batch: { reduction: null } };
 /** What the rows of every version before 0005 are given for what it added. */
 const beforeStrengths = {
   sheet: { strengths: [], typedBy: null },
@@ -56,17 +58,20 @@ const after: Readonly<
       flight: { ...beforeSets.flight, commitment: null, closing: null },
       flightKey: { opened: { glasses, codes: inOneRow } },
       ...beforeMaking,
-      whiskey: { profile: null },
+      whiskey: { ...beforePlace.whiskey, profile: null },
     },
   },
   "0002_table": {
     tables: ["taughtWord"],
-    fields: { ...beforeSets, ...beforeMaking, whiskey: { profile: null } },
+    fields: { ...beforeSets, ...beforeMaking, whiskey: { ...beforePlace.whiskey, profile: null } },
   },
   "0003_profile": { tables: ["taughtWord"], fields: { ...beforeSets, ...beforeMaking } },
   "0004_question": { tables: ["taughtWord"], fields: { ...beforeStrengths, ...beforeMaking } },
   "0005_strengths": { tables: ["taughtWord"], fields: beforeMaking },
   "0006_words": { tables: [], fields: beforeMaking },
+  "0007_making": { tables: [], fields: beforePlace },
+  "0008_passing_on": { tables: [], fields: beforePlace },
+  "0009_rest": { tables: [], fields: beforePlace },
 };
 
 /** Tables by the version that made them: rows of an older one have none. */

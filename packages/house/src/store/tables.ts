@@ -50,6 +50,7 @@ export const tables: { readonly [N in TableName]: Fields<N> } = {
     grains: "json",
     casks: "json",
     distilledAt: "text",
+    place: "text",
     priceMinor: "integer",
     bottleMl: "real",
     availability: "text",

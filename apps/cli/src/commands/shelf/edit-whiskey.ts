@@ -76,8 +76,23 @@ export const whiskeyRemove = householdCommand({
 type Change = Omit<NonNullable<BodyOf<"editWhiskey">>, "version">;
 
 function changeOf(given: GivenFlags<typeof flags>, whiskey: Whiskey, currency: string): Change {
-  const { maker, name, release, kind, strength, age, grain, cask, distilled, gone, sold, note, price, size } =
-    given;
+  const {
+    maker,
+    name,
+    release,
+    kind,
+    strength,
+    age,
+    grain,
+    cask,
+    distilled,
+    place,
+    gone,
+    sold,
+    note,
+    price,
+    size,
+  } = given;
   if (gone && sold) refuse(issueAt(["sold"], "flags_exclude", "one of --gone and --sold", "both"));
   const priceMinor = price === undefined ? undefined : minorUnits(price, currency);
   if (typeof priceMinor === "object") refuse(priceMinor);
@@ -91,6 +106,7 @@ function changeOf(given: GivenFlags<typeof flags>, whiskey: Whiskey, currency: s
     grains: grain.length === 0 ? undefined : grain.map(([of, percent]) => ({ grain: of, percent })),
     casks: cask.length === 0 ? undefined : [...cask],
     distilledAt: distilled,
+    place,
     availability: gone ? "gone" : sold ? "sold" : undefined,
     note,
     priceMinor,

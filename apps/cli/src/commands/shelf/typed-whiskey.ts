@@ -26,6 +26,11 @@ export const whiskeyFlags = {
   grain: many(readGrain, "<grain>=<%>", "again for each grain of the mash: corn=51"),
   cask: many(readCask, "<wood>:<held>", 'again for each: "American oak:bourbon", "European oak:nothing"'),
   distilled: one(readText("distilled"), "<where>", "distillery or group it was distilled at"),
+  place: one(
+    readText("place"),
+    "<where>",
+    'where it comes from, the narrower first: "Saltreach Island, the north"',
+  ),
   gone: yes("it is not sold any more"),
   note: one(readAnyText, "<text>", "whatever else is known"),
 };
@@ -35,7 +40,7 @@ export function typedWhiskey(
   flags: GivenFlags<typeof whiskeyFlags>,
   bottle: { readonly priceMinor: number | null; readonly ml: number | undefined },
 ): NonNullable<BodyOf<"addWhiskey">> {
-  const { maker, name, strength, release, kind, age, grain, cask, distilled, gone, note } = flags;
+  const { maker, name, strength, release, kind, age, grain, cask, distilled, place, gone, note } = flags;
   if (maker === undefined || name === undefined || strength === undefined) {
     const missing: Issue[] = [];
     for (const [flag, value] of Object.entries({ maker, name, strength })) {
@@ -54,6 +59,7 @@ export function typedWhiskey(
     grains: grain.length === 0 ? null : grain.map(([of, percent]) => ({ grain: of, percent })),
     casks: [...cask],
     distilledAt: distilled ?? null,
+    place: place ?? null,
     priceMinor: bottle.priceMinor,
     availability: gone ? "gone" : "sold",
     ...(release === undefined ? {} : { release }),

@@ -144,23 +144,33 @@ function Saying({ saying, onChange, slot, slots, currency }: SayingProps) {
           )}
         </>
       )}
-      {saying.about === "kind" && (
+      {(saying.about === "kind" || saying.about === "place") && (
         <>
           <Choice
-            label="It is"
+            label={saying.about === "kind" ? "It is" : "It comes from"}
             value={saying.not ? "not" : "is"}
             onChange={(is) => onChange({ ...saying, not: is === "not" })}
             options={[
-              { value: "is", label: "this" },
-              { value: "not", label: "anything but this" },
+              { value: "is", label: saying.about === "kind" ? "this" : "there" },
+              { value: "not", label: saying.about === "kind" ? "anything but this" : "anywhere but there" },
             ]}
           />
-          <SelectField
-            label="Which kind"
-            value={saying.name}
-            onChange={(name) => onChange({ ...saying, name })}
-            options={options(KINDS)}
-          />
+          {saying.about === "kind" ? (
+            <SelectField
+              label="Which kind"
+              value={saying.name}
+              onChange={(name) => onChange({ ...saying, name })}
+              options={options(KINDS)}
+            />
+          ) : (
+            <TextField
+              label="Which place"
+              hint="A region or a country"
+              value={saying.name}
+              onChange={(name) => onChange({ ...saying, name: name || "Europe" })}
+              input={{ maxLength: 120 }}
+            />
+          )}
         </>
       )}
       {saying.about === "other" && (

@@ -9,6 +9,7 @@ test("every sentence that can be tapped is one that the rule language reads agai
     "50 % or stronger",
     "4 years or older",
     "kind malt",
+    "from Europe",
     "rye >= 51 %",
     "only American oak",
     "only casks that held bourbon",

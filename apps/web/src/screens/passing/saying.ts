@@ -17,7 +17,7 @@ export type Saying =
       readonly value: number;
     }
   | { readonly about: "wood" | "held"; readonly how: "only" | "no" | "some"; readonly name: string }
-  | { readonly about: "kind"; readonly name: string; readonly not: boolean }
+  | { readonly about: "kind" | "place"; readonly name: string; readonly not: boolean }
   | { readonly about: "other"; readonly what: "distillery" | "maker"; readonly slot: number }
   | { readonly about: "sold" };
 export type About = Saying["about"];
@@ -26,6 +26,7 @@ export const ABOUTS: readonly { readonly about: About; readonly label: string }[
   { about: "strength", label: "Strength" },
   { about: "age", label: "Age" },
   { about: "kind", label: "Kind" },
+  { about: "place", label: "Place" },
   { about: "grain", label: "Grain" },
   { about: "wood", label: "Wood of its casks" },
   { about: "held", label: "What its casks held" },
@@ -53,7 +54,8 @@ export function conditionOf(saying: Saying): Condition {
     case "held":
       return { about: "listed", what: saying.about, how: saying.how, names: [saying.name] };
     case "kind":
-      return { about: "named", what: "kind", not: saying.not, names: [saying.name] };
+    case "place":
+      return { about: "named", what: saying.about, not: saying.not, names: [saying.name] };
     case "other":
       return { about: "same", what: saying.what, not: true, slot: saying.slot };
     case "sold":
@@ -100,6 +102,8 @@ export function startOf(about: About, whiskey: Whiskey | null, slot: number): Sa
       };
     case "kind":
       return { about, name: whiskey?.kind ?? "malt", not: false };
+    case "place":
+      return { about, name: whiskey?.place?.split(",")[0]?.trim() || "Europe", not: false };
     case "other":
       return { about, what: "distillery", slot: slot === 1 ? 2 : 1 };
     case "sold":

@@ -23,6 +23,7 @@ const SAYS: Readonly<Record<ShelfColumn, string>> = {
   price: "price",
   count: "how many",
   distilledAt: "distilled at",
+  place: "place",
   availability: "sold or gone",
   casks: "casks",
   grains: "grain bill",

@@ -98,6 +98,7 @@ function Facts({ whiskey, onEdit }: { readonly whiskey: Whiskey; readonly onEdit
       whiskey.grains?.map(({ grain, percent }) => `${percent} % ${grain}`).join(", ") ?? "not known",
     ],
     ["Distilled at", whiskey.distilledAt ?? "not known"],
+    ["Place", whiskey.place ?? "not known"],
     [
       `Price of ${printMl(whiskey.bottleMl)}`,
       whiskey.priceMinor === null ? "not known" : printMoney(whiskey.priceMinor, household.currency),

@@ -21,6 +21,7 @@ const whiskey: Whiskey = {
   ],
   casks: [{ species: "American oak", held: "nothing" }],
   distilledAt: null,
+  place: null,
   priceMinor: 6000,
   bottleMl: 700,
   availability: "gone",

@@ -20,6 +20,7 @@ export function whatChanged(before: Whiskey, after: Whiskey, currency: string): 
     grains: whiskey.grains?.map(({ grain, percent }) => `${percent} % ${grain}`).join(", ") ?? "not known",
     casks: whiskey.casks.map(printCask).join("; ") || "not known",
     "distilled at": whiskey.distilledAt ?? "not known",
+    place: whiskey.place ?? "not known",
     price: whiskey.priceMinor === null ? "not known" : printMoney(whiskey.priceMinor, currency),
     "bottle size": `${whiskey.bottleMl} mL`,
     availability: whiskey.availability,

@@ -123,6 +123,15 @@ export function WhiskeyFields({ typed, onChange, currency, all = false }: Whiske
               input={{ maxLength: 120 }}
             />
           </div>
+          <TextField
+            label="Place"
+            optional
+            path={["place"]}
+            value={typed.place}
+            onChange={(place) => set({ place })}
+            hint="Region, country: the narrower first, with a comma"
+            input={{ maxLength: 120 }}
+          />
           <fieldset className="lines">
             <legend className="field-label">Casks</legend>
             <IssuesOfWhole path={["casks"]} />

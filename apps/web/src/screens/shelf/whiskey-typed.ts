@@ -13,6 +13,7 @@ export interface TypedWhiskey {
   readonly grains: readonly { readonly grain: string; readonly percent: string }[];
   readonly casks: readonly Cask[];
   readonly distilledAt: string;
+  readonly place: string;
   readonly price: string;
   readonly bottle: string;
   readonly availability: Whiskey["availability"];
@@ -29,6 +30,7 @@ export const BLANK: TypedWhiskey = {
   grains: [],
   casks: [],
   distilledAt: "",
+  place: "",
   price: "",
   bottle: "700 mL",
   availability: "sold",
@@ -46,6 +48,7 @@ export function asTyped(whiskey: Whiskey, currency: string): TypedWhiskey {
     grains: whiskey.grains?.map(({ grain, percent }) => ({ grain, percent: String(percent) })) ?? [],
     casks: whiskey.casks,
     distilledAt: whiskey.distilledAt ?? "",
+    place: whiskey.place ?? "",
     price: moneyAsTyped(whiskey.priceMinor, currency),
     bottle: `${whiskey.bottleMl} mL`,
     availability: whiskey.availability,
@@ -107,6 +110,7 @@ export function readWhiskey(
         held: held.trim() === "" ? "not known" : held.trim(),
       })),
       distilledAt: typed.distilledAt.trim() === "" ? null : typed.distilledAt.trim(),
+      place: typed.place.trim() === "" ? null : typed.place.trim(),
       priceMinor: price.minor,
       bottleMl: bottle.value,
       availability: typed.availability,

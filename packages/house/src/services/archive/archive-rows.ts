@@ -46,7 +46,12 @@ const { number: ___, createdAt: ____, ...recipeBody } = RecipeVersion.shape;
 
 const taster = z.strictObject({ ...head, name: ShortText, guest: z.boolean().default(false) });
 const whiskey = z
-  .strictObject({ ...head, ...whiskeyFacts, profile: whiskeyFacts.profile.default(null) })
+  .strictObject({
+    ...head,
+    ...whiskeyFacts,
+    place: whiskeyFacts.place.default(null),
+    profile: whiskeyFacts.profile.default(null),
+  })
   .refine(({ strength }) => strength.value > 0, { path: ["strength", "value"], message: "more than 0" });
 const vessel = z.strictObject({
   ...head,

@@ -10,6 +10,7 @@ export function namedWhiskey({
   release,
   strength,
   ageYears,
+  place,
   profile,
 }: WhiskeyRow): NamedWhiskey {
   const said = Object.entries(profile?.intensities ?? {}).flatMap(([id, own]) =>
@@ -21,6 +22,7 @@ export function namedWhiskey({
     ...(release === "" ? {} : { release }),
     abv: abv20OfStrength(strengthOf(strength)),
     ...(ageYears === null ? {} : { ageYears }),
+    ...(place === null || place.trim() === "" ? {} : { place }),
     ...(said.length > 0 ? { profile: Object.fromEntries(said) } : {}),
   };
 }

@@ -185,6 +185,44 @@ eachDatabase((database) => {
       expect(short.bought[0]?.ids).toEqual([ids["Strong Oak"], bought.id]);
     });
 
+    test("X4 a rule asks where a whiskey comes from: region or country, elsewhere, not known", async () => {
+      await using house = await temporaryHouse(database);
+      const { client } = house;
+      const { at, ids } = await shelfOf(house, "Second", [
+        ["Island", 57, 5, { place: "Saltreach Island, the north" }],
+        ["Inland", 55, 5, { place: "Marlpit, the north" }],
+        ["South", 56, 5, { place: "the south" }],
+        ["Somewhere", 56, 5],
+      ]);
+      const slots = [
+        { parts: 1, of: { kind: "open" as const, named: { name: "A", abv: 55 } }, rule: 'from "the north"' },
+        {
+          parts: 1,
+          of: { kind: "open" as const, named: { name: "B", abv: 57 } },
+          rule: "from Saltreach Island",
+        },
+      ];
+      const recipe = await client("addRecipe", { at, body: { name: "Northern", slots } });
+      const own = { ...at, recipe: recipe.id };
+      const filled = await client("fillFromShelf", { at: own, body: {} });
+      expect(filled.best?.ids).toEqual([ids["Inland"], ids["Island"]]);
+      expect(filled.slots[0]).toMatchObject({
+        rejected: [{ id: ids["South"], breaks: [{ rule: 'from "the north"', value: "the south" }] }],
+        asked: [{ id: ids["Somewhere"], missing: [{ rule: 'from "the north"', fact: "place" }] }],
+      });
+      expect(filled.slots[1]?.rejected.map(({ breaks }) => breaks[0]?.value).toSorted()).toEqual([
+        "Marlpit, the north",
+        "the south",
+      ]);
+      // The file says where the recipe's own whiskey comes from, and what came in says so still.
+      const named = await client("addRecipe", {
+        at,
+        body: { name: "Own", slots: [{ parts: 1, of: { kind: "whiskey", whiskeyId: ids["Island"] ?? "" } }] },
+      });
+      const file = await client("exportRecipe", { at: { ...at, recipe: named.id }, body: {} });
+      expect(file.slots[0]?.whiskey?.place).toBe("Saltreach Island, the north");
+    });
+
     test("X5 loosest rules are found from the household's own whiskeys, and from a shelf's file alike", async () => {
       await using house = await temporaryHouse(database);
       const { client } = house;

@@ -27,9 +27,9 @@ export function shelfWhiskeys(
   };
 }
 
-/** What nobody has written down is not known: a cask list that is empty, a distillery that is "", an attribute that nobody noted. */
+/** What nobody has written down is not known: a cask list that is empty, a distillery or a place that is "", an attribute that nobody noted. */
 function whiskeyOf(row: WhiskeyRow, availableMl: number, digits: number): FillWhiskey {
-  const { grains, casks, priceMinor, bottleMl, release, distilledAt } = row;
+  const { grains, casks, priceMinor, bottleMl, release, distilledAt, place } = row;
   const sum = (grains ?? []).reduce((all, { percent }) => all + percent, 0);
   const shares: Record<string, number> = {};
   for (const { grain, percent } of grains ?? []) shares[grain] = (shares[grain] ?? 0) + percent / sum;
@@ -47,6 +47,7 @@ function whiskeyOf(row: WhiskeyRow, availableMl: number, digits: number): FillWh
     casks: casks.length > 0 ? casks.map((cask) => ({ ...cask })) : null,
     kind: row.kind,
     group: distilledAt === null || distilledAt.trim() === "" ? null : distilledAt,
+    place: place === null || place.trim() === "" ? null : place,
     released: yearOf(release),
     pricePerLitre: priceMinor === null ? null : (priceMinor / 10 ** digits / bottleMl) * 1000,
     availableMl,

@@ -90,13 +90,14 @@ function bareNamed(
   whiskey: RecipeFile["slots"][number]["whiskey"],
 ): Extract<Slot["of"], { kind: "open" }>["named"] {
   if (whiskey === undefined) return null;
-  const { maker, name, release, abv, ageYears, profile } = whiskey;
+  const { maker, name, release, abv, ageYears, place, profile } = whiskey;
   return {
     name,
     ...(maker === undefined ? {} : { maker }),
     ...(release === undefined ? {} : { release }),
     ...(abv === undefined ? {} : { abv }),
     ...(ageYears === undefined ? {} : { ageYears }),
+    ...(place === undefined ? {} : { place }),
     ...(profile === undefined ? {} : { profile }),
   };
 }

@@ -56,6 +56,7 @@ const heads = (currency: string): string[] => [
   `Price (${currency})`,
   "Count",
   "Distilled at",
+  "Place",
   "Availability",
   "Casks",
   "Grains",
@@ -63,8 +64,20 @@ const heads = (currency: string): string[] => [
 ];
 
 function csvRow({ whiskey, bottle, leftMl }: Listed, currency: string): string[] {
-  const { maker, name, release, kind, strength, ageYears, grains, casks, distilledAt, availability, note } =
-    whiskey;
+  const {
+    maker,
+    name,
+    release,
+    kind,
+    strength,
+    ageYears,
+    grains,
+    casks,
+    distilledAt,
+    place,
+    availability,
+    note,
+  } = whiskey;
   const price = bottle === null ? whiskey.priceMinor : bottle.priceMinor;
   const digits = digitsOf(currency);
   return [
@@ -80,6 +93,7 @@ function csvRow({ whiskey, bottle, leftMl }: Listed, currency: string): string[]
     price === null ? "" : (price / 10 ** digits).toFixed(digits),
     bottle === null ? "0" : "1",
     distilledAt ?? "",
+    place ?? "",
     availability,
     casks.map(({ species, held }) => (species === "not known" ? held : `${species} ${held}`)).join("; "),
     (grains ?? []).map(({ grain, percent }) => `${percent} % ${grain}`).join("; "),

@@ -57,6 +57,7 @@ export function rowOf({ line, cells }: TableRow, how: HowToRead): ListedRow {
     grains: grains ?? null,
     casks: read("casks", readCasks) ?? [],
     distilledAt: text("distilledAt", 120),
+    place: text("place", 120),
     priceMinor: price ?? null,
     bottleMl: size,
     availability: read("availability", readAvailability) ?? "sold",

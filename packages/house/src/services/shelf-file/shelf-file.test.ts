@@ -171,6 +171,7 @@ const cases: readonly Case[] = [
       {
         whiskey: {
           availability: "gone",
+          place: "Saltreach Island, the north",
           casks: [
             { species: "not known", held: "bourbon" },
             { species: "European oak", held: "sherry" },
@@ -181,7 +182,7 @@ const cases: readonly Case[] = [
           ],
         },
       },
-      { whiskey: { casks: [{ species: "not known", held: "nothing" }] } },
+      { whiskey: { place: null, casks: [{ species: "not known", held: "nothing" }] } },
     ],
   },
 ];

@@ -10,6 +10,7 @@ import { words } from "./0006-words.ts";
 import { making } from "./0007-making.ts";
 import { passingOn } from "./0008-passing-on.ts";
 import { rest } from "./0009-rest.ts";
+import { place } from "./0010-place.ts";
 
 /** Each step by its name, oldest first. A step that has been released is never changed; a new one is added. */
 export type Migrations = Readonly<
@@ -26,4 +27,5 @@ export const migrations: Migrations = {
   "0007_making": making,
   "0008_passing_on": passingOn,
   "0009_rest": rest,
+  "0010_place": place,
 };
