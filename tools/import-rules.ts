@@ -38,6 +38,7 @@ const rules: Readonly<Record<string, PackageRule>> = {
       rest: { from: subject },
       trials: { from: subject },
       learning: { from: subject },
+      mixing: { from: [...subject, "blending"] },
       calendar: { from: [] },
       "kept-up": { from: [...base, "alcoholometry", "ledger"] },
       notes: { from: subject },

@@ -79,6 +79,15 @@ const suites: readonly Suite[] = [
     size: "the posterior against long chains, 50 cases; 300 simulated blenders",
   },
   {
+    name: "mixing",
+    project: "core",
+    files: [
+      "packages/core/src/mixing/learn-mixing.ref.test.ts",
+      "packages/core/src/mixing/simulated.test.ts",
+    ],
+    size: "evidence against integration, 60 cases; tables of 400 simulated households a row",
+  },
+  {
     name: "notes",
     project: "core",
     files: ["packages/core/src/notes/fuzz.prop.test.ts"],

@@ -44,7 +44,7 @@ import { restPull, restRemove } from "./rest/pull.ts";
 import { restSet } from "./rest/set.ts";
 import { restShow } from "./rest/show.ts";
 import { restTaste } from "./rest/taste.ts";
-import { profileFlight, profileRecipe, profileWhiskey } from "./profile/profiles.ts";
+import { profileFlight, profileMixing, profileRecipe, profileWhiskey } from "./profile/profiles.ts";
 import { recipeAdd, recipeRevise } from "./recipe/add.ts";
 import { recipeCheck } from "./recipe/check.ts";
 import { recipeEdit } from "./recipe/edit.ts";
@@ -214,6 +214,7 @@ export const commands: readonly Command[] = [
   profileRecipe,
   profileWhiskey,
   profileFlight,
+  profileMixing,
   couldShowDiffer,
   couldShowInTurn,
   couldShowMatch,

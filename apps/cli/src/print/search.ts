@@ -1,4 +1,4 @@
-import type { SearchAnswer, SearchRecipe } from "@partsproof/house/protocol";
+import type { MixingUsed, SearchAnswer, SearchRecipe } from "@partsproof/house/protocol";
 import { type Column, columns } from "./columns.ts";
 import { abv, plural } from "./figures.ts";
 
@@ -44,6 +44,7 @@ export function printSearch(answer: SearchAnswer & Partial<Left>, words: Words =
 }
 
 interface Left {
+  readonly mixing: readonly MixingUsed[];
   readonly withoutProfile: readonly { readonly label: string }[];
 }
 
@@ -54,6 +55,7 @@ function said(answer: SearchAnswer & Partial<Left>, words: Words): readonly stri
     ...apartWords(answer),
     ...unknownWords(answer, words),
     ...unusedWords(answer),
+    ...mixingWords(answer),
     ...leftWords(answer),
   ];
 }
@@ -99,6 +101,10 @@ const unusedWords = ({ unusedWeights }: SearchAnswer): readonly string[] =>
   unusedWeights.length === 0
     ? []
     : [`Weights of attributes the target has not count for nothing: ${unusedWeights.join(", ")}.`];
+
+/** Where a household's own mixes speak against the mean of the parts. */
+const mixingWords = ({ mixing = [] }: Partial<Left>): readonly string[] =>
+  mixing.map(({ sentence, used }) => `${used ? "Gone by" : "Learned, but not gone by"}: ${sentence}.`);
 
 const leftWords = ({ withoutProfile = [] }: Partial<Left>): readonly string[] =>
   withoutProfile.length === 0

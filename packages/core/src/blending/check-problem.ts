@@ -44,7 +44,7 @@ export function checkProblem({
     finite(() => `target ${attribute}`, target.profile[attribute] ?? Number.NaN, 0, 10);
     finite(() => `weight of ${attribute}`, target.weights?.[attribute] ?? 1, 0, 1e6);
     const exponent = target.exponents?.[attribute] ?? 1;
-    finite(() => `exponent of ${attribute}`, exponent, 0.1, 10);
+    if (exponent !== Infinity) finite(() => `exponent of ${attribute}`, exponent, 0.1, 10);
     demand(
       () => "distance",
       "root mean square with a power law",

@@ -2,6 +2,7 @@ export { conflictOf } from "./conflict.ts";
 export type { Conflict } from "./conflict.ts";
 export { diverse, unlikeness } from "./diverse.ts";
 export { keepsRule } from "./keeps-rule.ts";
+export { mixedBy } from "./mixed-by.ts";
 export { asNoted, NOTED_SD } from "./noted.data.ts";
 export { priceOfRules } from "./price-of-rules.ts";
 export type { PriceOfRule } from "./price-of-rules.ts";

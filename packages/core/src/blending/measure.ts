@@ -24,9 +24,13 @@ export function measure(
   const predicted: number[] = [];
   let sum = 0;
   for (let a = 0; a < d; a += 1) {
+    const strongest = exponent[a] === Infinity;
     let mixed = 0;
-    for (let x = 0; x < support.length; x += 1) mixed += shares[x]! * powers[support[x]! * d + a]!;
-    const m = exponent[a] === 1 ? mixed : mixed ** (1 / exponent[a]!);
+    for (let x = 0; x < support.length; x += 1) {
+      const power = powers[support[x]! * d + a]!;
+      mixed = strongest ? Math.max(mixed, power) : mixed + shares[x]! * power;
+    }
+    const m = exponent[a] === 1 || strongest ? mixed : mixed ** (1 / exponent[a]!);
     predicted.push(m);
     const off = m - target[a]!;
     sum += weight[a]! * (absolute ? Math.abs(off) : off * off);

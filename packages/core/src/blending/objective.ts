@@ -11,7 +11,7 @@ export type Objective = {
   readonly weight: Float64Array;
   readonly exponent: Float64Array;
   readonly target: Float64Array;
-  /** Intensities to their exponent, one row of `attributes.length` a whiskey. */
+  /** Intensities to their exponent (as they are where it is infinite), one row of `attributes.length` a whiskey. */
   readonly powers: Float64Array;
   /** Weighted square of the spread of each whiskey's profile; 0 unless the distance is the expected one. */
   readonly spread: Float64Array;
@@ -44,11 +44,17 @@ export function objectiveOf(problem: Problem, shelf: readonly ShelfWhiskey[]): O
   for (const [i, whiskey] of shelf.entries())
     for (let a = 0; a < d; a += 1) {
       const { value, sd } = intensityOf(whiskey, attributes[a]!);
-      powers[i * d + a] = value ** exponent[a]!;
+      powers[i * d + a] = exponent[a] === Infinity ? value : value ** exponent[a]!;
       if (problem.distance === "expected") spread[i]! += weight[a]! * sd * sd;
     }
   const offsets = new Float64Array(powers.length);
   for (let a = 0; a < d; a += 1) {
+    if (exponent[a] === Infinity) {
+      // The strongest part is at least the mean, so what parts have above the target is never more than the strongest has.
+      for (let at = a; at < powers.length; at += d)
+        offsets[at] = Math.sqrt(weight[a]!) * Math.max(0, powers[at]! - target[a]!);
+      continue;
+    }
     const aim = target[a]! ** exponent[a]!;
     let low = Infinity;
     let high = -Infinity;

@@ -6,7 +6,10 @@ export type Target = {
   readonly profile: Readonly<Record<string, number>>;
   /** Above or equal to 0; 1 where left out. */
   readonly weights?: Readonly<Record<string, number>>;
-  /** Power law by attribute: mixed = (sum of share x intensity^e)^(1/e); 1, the plain mean, where left out. */
+  /**
+   * Power law by attribute: mixed = (sum of share x intensity^e)^(1/e); 1, the plain mean, where left out. Infinity: the strongest part
+   * rules, however little there is of it.
+   */
   readonly exponents?: Readonly<Record<string, number>>;
 };
 

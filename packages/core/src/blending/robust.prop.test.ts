@@ -36,6 +36,29 @@ function drawn(one: Problem, a: FoundRecipe, b: FoundRecipe): readonly [number, 
   return [sums[0] / weights, sums[1] / weights];
 }
 
+/** The same under power laws, where a level below nothing is nothing. */
+function bentDrawn(one: Problem, a: FoundRecipe, b: FoundRecipe): readonly [number, number] {
+  const sums: [number, number] = [0, 0];
+  for (const [name, t] of Object.entries(one.target.profile)) {
+    const truth = new Map(
+      one.whiskeys.map((whiskey) => {
+        const { value, sd } = intensityOf(whiskey, name);
+        return [whiskey.id, Math.max(0, value + sd * normal())];
+      }),
+    );
+    const e = one.target.exponents?.[name] ?? 1;
+    for (const [i, recipe] of [a, b].entries()) {
+      const shares = [...sharesOf(one, recipe)];
+      const mixed =
+        e === Infinity
+          ? Math.max(...shares.map(([id]) => truth.get(id) ?? 0))
+          : shares.reduce((sum, [id, share]) => sum + share * (truth.get(id) ?? 0) ** e, 0) ** (1 / e);
+      sums[i as 0 | 1] += (mixed - t) ** 2 / 8;
+    }
+  }
+  return sums;
+}
+
 test("U1, U2: expectation and chance agree with drawing the profiles", { timeout: 300_000 }, () => {
   const long = process.env["PARTSPROOF_LONG"] === "1";
   const draws = long ? 100_000 : 10_000;
@@ -81,6 +104,46 @@ test("U1, U2: expectation and chance agree with drawing the profiles", { timeout
     expect(probabilityCloser(one, a, b) + probabilityCloser(one, b, a)).toBeCloseTo(1, 10);
   }
   console.log(`LONG chance | 20 pairs, ${draws} draws | off by ${largest.toFixed(3)} at most`);
+});
+
+test("U1, U2: under a power law, and where the strongest rules, about right", { timeout: 300_000 }, () => {
+  const draws = process.env["PARTSPROOF_LONG"] === "1" ? 100_000 : 10_000;
+  const names = ["a0", "a1", "a2", "a3", "a4", "a5", "a6", "a7"];
+  let [offChance, offSquare] = [0, 0];
+  for (let n = 0; n < 20; n += 1) {
+    const base = randomProblem(seeded(n + 900), { n: 14, bottles: 4, parts: 8 });
+    const one: Problem = {
+      whiskeys: base.whiskeys.map((whiskey) => ({
+        ...whiskey,
+        profile: Object.fromEntries(
+          names.map((name) => [name, { value: 10 * uniform(), sd: 0.3 + 0.9 * uniform() }]),
+        ),
+      })),
+      target: {
+        profile: Object.fromEntries(names.map((name) => [name, 10 * uniform()])),
+        exponents: { a0: Infinity, a1: 2, a2: 3, a3: 0.5 },
+      },
+      rules: [],
+      maxBottles: 3,
+      maxParts: 6,
+    };
+    const { recipes } = search(one, 60);
+    const [a, b] = [recipes[0], recipes.at(-1)];
+    if (a === undefined || b === undefined || a === b) continue;
+    let [square, wins] = [0, 0];
+    for (let draw = 0; draw < draws; draw += 1) {
+      const [x, y] = bentDrawn(one, a, b);
+      square += x / draws;
+      if (x < y) wins += 1 / draws;
+    }
+    offChance = Math.max(offChance, Math.abs(probabilityCloser(one, a, b) - wins));
+    offSquare = Math.max(offSquare, Math.abs(expectedDistance(one, a) / Math.sqrt(square) - 1));
+  }
+  console.log(
+    `LONG bent chance | 20 pairs, ${draws} draws | chance off by ${offChance.toFixed(3)}, expected distance by ${(100 * offSquare).toFixed(1)} % at most`,
+  );
+  expect(offChance).toBeLessThan(0.07);
+  expect(offSquare).toBeLessThan(0.07);
 });
 
 test("U1: never less than the plain distance, and the same when nothing is uncertain", () => {

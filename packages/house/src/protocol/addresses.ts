@@ -161,6 +161,7 @@ export const addresses: Readonly<Record<RouteName | StreamName, readonly [method
   getRecipeFinding: ["GET", "/api/households/:household/recipes/:recipe/finding"],
   getWhiskeyFinding: ["GET", "/api/households/:household/whiskeys/:whiskey/finding"],
   getWhiskeyProfile: ["GET", "/api/households/:household/whiskeys/:whiskey/profile"],
+  getMixing: ["GET", "/api/households/:household/mixing"],
   getTried: ["GET", "/api/households/:household/recipes/:recipe/tried"],
   getRecipeProfile: ["GET", "/api/households/:household/recipes/:recipe/profile"],
   getFlightProfiles: ["GET", "/api/households/:household/flights/:flight/finding/profiles"],

@@ -119,6 +119,7 @@ export { NOTE_LONGEST, NoteObservation, NoteWhere, ReadDraft, ReadResult } from 
 export { RestAnswer, RestDraft } from "./rest.ts";
 export { Check, CheckStrength, PullRule, Rest, RestAdvice } from "./resting.ts";
 export { restSchema } from "./rest-schema.ts";
+export { LearnedMixing, MixingBoard, MixingUsed } from "./mixing.ts";
 export { NEXT_LIMITS, NextFlightAnswer, NextFlightDraft } from "./next-flight.ts";
 export { TriedHistory } from "./tried-history.ts";
 export { nextFlightSchema } from "./next-flight-schema.ts";

@@ -80,6 +80,7 @@ import { KeptUp, KeptUpQuery, NextAddition, NextAdditionDraft } from "./kept-up.
 import { Lineage, LineageQuery } from "./lineage.ts";
 import { TrialPlan, TrialPlanDraft, TrialSet, TrialSetDraft, TrialsPoured } from "./trial.ts";
 import { ReadDraft, ReadResult } from "./note.ts";
+import { MixingBoard } from "./mixing.ts";
 import { NextFlightAnswer, NextFlightDraft } from "./next-flight.ts";
 import { OakDraft, OakResult } from "./oak.ts";
 import { ProfileBoard } from "./profile-board.ts";
@@ -983,6 +984,14 @@ export const routes = {
     `${H}/whiskeys/:whiskey/profile`,
     "What a whiskey tastes of: as the shelf has it, and as it was observed.",
     { answer: ProfileBoard },
+  ),
+  getMixing: route(
+    "GET",
+    `${H}/mixing`,
+    "What mixing does, attribute by attribute, by mixes that were noted.",
+    {
+      answer: MixingBoard,
+    },
   ),
   getTried: route(
     "GET",

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { MixingExponent } from "./mixing.ts";
 
 /** What one search may hold. More is refused and not cut short. */
 export const SEARCH_LIMITS = {
@@ -131,8 +132,8 @@ export const SearchTarget = z.strictObject({
   ),
   /** 1 where left out. */
   weights: few(z.number().min(0).max(1e6), 100).optional(),
-  /** Power law by attribute: mixed = (sum of share x intensity^e)^(1/e); 1, the plain mean, where left out. */
-  exponents: few(z.number().min(0.1).max(10), SEARCH_LIMITS.attributes).optional(),
+  /** Power law by attribute: mixed = (sum of share x intensity^e)^(1/e); 1, the plain mean, where left out. Or "strongest": that part rules. */
+  exponents: few(MixingExponent, SEARCH_LIMITS.attributes).optional(),
 });
 export type SearchTarget = z.infer<typeof SearchTarget>;
 

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { Id } from "./fields.ts";
+import { MixingUsed } from "./mixing.ts";
 import { byAttribute } from "./profile.ts";
 import { SearchAnswer } from "./search-answer.ts";
 import { SearchProblem, SearchRules } from "./search.ts";
@@ -21,6 +22,8 @@ export const ShelfSearchDraft = z.strictObject({
   distance: SearchProblem.shape.distance,
   /** Where left out: shares of the alcohol if all were tasted at one strength, else of the volume. */
   shares: SearchProblem.shape.shares,
+  /** `mean`: every attribute by the mean of the parts, whatever mixes have shown. */
+  mixing: z.enum(["learned", "mean"]).default("learned"),
 });
 export type ShelfSearchDraft = z.infer<typeof ShelfSearchDraft>;
 
@@ -31,6 +34,8 @@ const labels = {
   currency: z.string(),
   /** Left out, because nobody has said what they taste of. */
   withoutProfile: z.array(z.object({ id: Id, label: z.string() })),
+  /** Attributes of the target that were found not to mix by the mean of the parts, and whether that counts here. */
+  mixing: z.array(MixingUsed),
 };
 
 /** The household's problem, as any search takes it: what is on the shelf, and what could be bought for it. */

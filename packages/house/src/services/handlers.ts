@@ -21,6 +21,7 @@ import { householdHandlers, nextHandlers, tasterHandlers } from "./household/ind
 import { followHandlers, joinHandlers, openJoiningHandlers, watchHandlers } from "./joining/index.ts";
 import { keptUpHandlers } from "./kept-up/index.ts";
 import { learningHandlers, triedHandlers } from "./learning/index.ts";
+import { mixingHandlers } from "./mixing/index.ts";
 import { lineageHandlers } from "./lineage/index.ts";
 import { noteHandlers, noteHereHandlers } from "./notes/index.ts";
 import { oakHandlers } from "./oak/index.ts";
@@ -63,6 +64,7 @@ export const allHandlers: Handlers = {
   ...oakHandlers,
   ...learningHandlers,
   ...triedHandlers,
+  ...mixingHandlers,
   ...trialHandlers,
   ...trialSetHandlers,
   ...lineageHandlers,

@@ -147,6 +147,7 @@ const attempts: Partial<Record<RouteName | StreamName, Attempt>> = {
   listFindings: {},
   getWeighedFlight: {},
   getWhiskeyProfile: {},
+  getMixing: {},
   getTried: {},
   getRecipeProfile: {},
   getFlightProfiles: {},

@@ -1,4 +1,5 @@
 import { findFlight, findRecipe, findWhiskey } from "../../door/index.ts";
+import { printMixing } from "../../print/mixing.ts";
 import { printBoard } from "../../print/profile.ts";
 import { householdCommand } from "../command.ts";
 
@@ -41,5 +42,17 @@ export const profileFlight = householdCommand({
       at: { household: here.household.id, flight: id },
     });
     return { json: board, text: () => printBoard(board) };
+  },
+});
+
+export const profileMixing = householdCommand({
+  name: "profile mixing",
+  says: "What mixing does, attribute by attribute: the mean of the parts, a power law, or the strongest part.",
+  args: {},
+  flags: {},
+  example: "profile mixing",
+  run: async (_, here) => {
+    const board = await here.client("getMixing", { at: { household: here.household.id } });
+    return { json: board, text: () => printMixing(board) };
   },
 });

@@ -36,6 +36,7 @@ export const shelfFlags = {
   keep: many(readText("keep"), "<whiskey>", "this one is kept for another day"),
   "only-wood": many(readText("only-wood"), "<species>", "such as American oak"),
   "not-gone": yes("only whiskeys that are still sold"),
+  mean: yes("takes every attribute by the mean of the parts, whatever mixes have shown"),
   top: one(readWhole("top", 1, SEARCH_LIMITS.recipes), "<1 to 200>", "how many recipes, 20 where left out"),
 };
 

@@ -57,6 +57,7 @@ export function nextAsked(
     ...target,
     useIt: true,
     shares: "volume",
+    mixing: "mean",
     top,
     rules: { maxBottles, maxParts, batchMl: addMl },
   });

@@ -1,4 +1,4 @@
 export { profileHandlers } from "./boards.ts";
-export { observed } from "./observed.ts";
-export { keptProfile } from "./predicted.ts";
-export { revealedSayings } from "./revealed-sayings.ts";
+export { type AllObserved, observed } from "./observed.ts";
+export { keptProfile, mixedOf } from "./predicted.ts";
+export { revealedSayings, type Saying } from "./revealed-sayings.ts";

@@ -1,7 +1,12 @@
 import { abv20OfStrength } from "@partsproof/core/alcoholometry";
 import { asNoted } from "@partsproof/core/blending";
 import { type Contents as Held, type Holding, volumeOf, WATER } from "@partsproof/core/ledger";
-import { type KnownProfile, type MixedProfile, mixedProfile } from "@partsproof/core/sensory";
+import {
+  type KnownProfile,
+  type MixedProfile,
+  mixedProfile,
+  type ProfilePart,
+} from "@partsproof/core/sensory";
 import type { WhiskeyRow } from "../rows.ts";
 import { type Shelf, strengthOf, whiskeyLabel } from "../shelf/index.ts";
 import type { AllObserved } from "./observed.ts";
@@ -24,21 +29,32 @@ export interface Prediction extends MixedProfile {
  * Y4: what a mix should taste of if it is the sum of its whiskeys, each as the shelf has it and, of what the shelf says nothing, as it
  * was observed. Null where nothing is in it but water.
  */
-export function predicted(shelf: Shelf, held: Held, { liquids }: AllObserved): Prediction | null {
+export function predicted(shelf: Shelf, held: Held, seen: AllObserved): Prediction | null {
+  const { shares, parts } = mixedOf(shelf, held, seen);
+  return parts.length === 0 ? null : { ...mixedProfile(parts), shares };
+}
+
+export interface MixedOf {
+  readonly shares: Prediction["shares"];
+  readonly parts: readonly (ProfilePart & { readonly id: string })[];
+}
+
+/** The whiskeys in a mix, how much of each and what is known of each; water left out. */
+export function mixedOf(shelf: Shelf, held: Held, { liquids }: AllObserved): MixedOf {
   const parts = [...held].flatMap(([id, holding]) => {
     const whiskey = id === WATER ? undefined : shelf.whiskeys.get(id);
     return whiskey === undefined ? [] : [{ whiskey, holding }];
   });
-  if (parts.length === 0) return null;
   const shares = atOneStrength(parts.map(({ whiskey }) => whiskey)) ? "alcohol" : "volume";
-  const mixed = mixedProfile(
-    parts.map(({ whiskey, holding }) => ({
+  return {
+    shares,
+    parts: parts.map(({ whiskey, holding }) => ({
+      id: whiskey.id,
       label: whiskeyLabel(whiskey),
       amount: shares === "alcohol" ? ethanolOf(holding) : volumeOf(new Map([[whiskey.id, holding]])),
       profile: { ...liquids.get(`whiskey:${whiskey.id}`)?.whole, ...keptProfile(whiskey) },
     })),
-  );
-  return { ...mixed, shares };
+  };
 }
 
 const ethanolOf = ({ pricedEthanolG, unpricedEthanolG }: Holding): number =>

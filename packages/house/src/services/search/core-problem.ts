@@ -38,10 +38,19 @@ export function coreTarget({ profile, weights, exponents }: SearchTarget): Targe
   return {
     profile: bare(profile),
     ...(weights === undefined ? {} : { weights: bare(weights) }),
-    ...(exponents === undefined ? {} : { exponents: bare(exponents) }),
+    ...(exponents === undefined ? {} : { exponents: bare(coreExponents(exponents)) }),
   };
 }
 
 /** Weights of attributes that the target has not. */
 export const unusedWeights = ({ profile, weights }: SearchTarget): readonly string[] =>
   Object.keys(weights ?? {}).filter((attribute) => !Object.hasOwn(profile, attribute));
+
+/** The strongest part that rules is the power law without end. */
+const coreExponents = (exponents: NonNullable<SearchTarget["exponents"]>): Record<string, number> =>
+  Object.fromEntries(
+    Object.entries(exponents).map(([name, exponent]) => [
+      name,
+      exponent === "strongest" ? Infinity : exponent,
+    ]),
+  );

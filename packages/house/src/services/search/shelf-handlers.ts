@@ -3,6 +3,7 @@ import type { Handlers } from "../handler.ts";
 import { knownHousehold } from "../known.ts";
 import type { House } from "../ports.ts";
 import { refuse } from "../refuse.ts";
+import { learnedMixing, readMixing } from "../mixing/index.ts";
 import { shelfState } from "../shelf/index.ts";
 import { searchingOf } from "./search-handlers.ts";
 import { problemOf } from "./shelf-problem.ts";
@@ -18,13 +19,17 @@ export const shelfSearchHandlers: Handlers<"searchShelf" | "shelfProblem"> = {
   shelfProblem: ({ house, at, body }) => read(house, at.household, body),
 };
 
-const read = (house: House, household: string, body: BodyRead<"searchShelf">): Promise<ShelfProblem> =>
-  house.store.transaction(async (records) => {
-    const { currency } = await knownHousehold(records, household);
-    const asked = problemOf(await shelfState(records, household), currency, body);
-    needWeight(asked);
-    return asked;
-  });
+async function read(house: House, household: string, body: BodyRead<"searchShelf">): Promise<ShelfProblem> {
+  const { currency, shelf, noted } = await house.store.transaction(async (records) => ({
+    currency: (await knownHousehold(records, household)).currency,
+    shelf: await shelfState(records, household),
+    noted: await readMixing(house, records, household),
+  }));
+  const { attributes } = await learnedMixing(house, shelf, noted);
+  const asked = problemOf(shelf, currency, body, attributes);
+  needWeight(asked);
+  return asked;
+}
 
 /** All weights at 0 leave nothing to come close to. */
 function needWeight({ problem: { target } }: ShelfProblem): void {

@@ -1,6 +1,14 @@
 import { abv20OfStrength } from "@partsproof/core/alcoholometry";
 import { asNoted } from "@partsproof/core/blending";
-import type { BodyRead, SearchProblem, SearchWhiskey, ShelfProblem } from "../../protocol/index.ts";
+import type {
+  BodyRead,
+  LearnedMixing,
+  MixingUsed,
+  SearchProblem,
+  SearchTarget,
+  SearchWhiskey,
+  ShelfProblem,
+} from "../../protocol/index.ts";
 import type { WhiskeyRow } from "../rows.ts";
 import { freeMl, onlyWhiskeyIn, type Shelf, strengthOf, whiskeyLabel } from "../shelf/index.ts";
 import { targetOf } from "./shelf-target.ts";
@@ -8,8 +16,15 @@ import { targetOf } from "./shelf-target.ts";
 type Asked = BodyRead<"searchShelf">;
 
 /** The problem a household asks: its whiskeys as far as somebody has said what they taste of, with what is left of them. */
-export function problemOf(shelf: Shelf, currency: string, asked: Asked): ShelfProblem {
-  const target = targetOf(shelf, asked);
+export function problemOf(
+  shelf: Shelf,
+  currency: string,
+  asked: Asked,
+  learned: readonly LearnedMixing[] = [],
+): ShelfProblem {
+  const aim = targetOf(shelf, asked);
+  const mixing = mixingUsed(aim, asked, learned);
+  const target = { ...aim, ...exponentsOf(mixing) };
   const attributes = Object.keys(target.profile);
   const left = levels(shelf);
   const all = [...shelf.whiskeys.values()].toSorted((a, b) => (a.id < b.id ? -1 : 1));
@@ -34,10 +49,33 @@ export function problemOf(shelf: Shelf, currency: string, asked: Asked): ShelfPr
     candidates: buyable.map((row) => ({ ...shown(row), availableMl: row.bottleMl })),
     names: Object.fromEntries(all.map((row) => [row.id, whiskeyLabel(row)])),
     currency,
+    mixing,
     withoutProfile: usable
       .filter(({ id, profile }) => profile === null && left.has(id))
       .map((row) => ({ id: row.id, label: whiskeyLabel(row) })),
   };
+}
+
+/** MI4: what was learned of the target's attributes, and whether it counts: distances other than the root mean square know the mean alone. */
+const mixingUsed = (
+  { profile }: SearchTarget,
+  { mixing, distance = "root mean square" }: Asked,
+  learned: readonly LearnedMixing[],
+): MixingUsed[] =>
+  learned
+    .filter(({ attribute, law }) => law !== "mean" && Object.hasOwn(profile, attribute))
+    .map(({ attribute, exponent, sentence }) => ({
+      attribute,
+      exponent,
+      used: mixing === "learned" && distance === "root mean square",
+      sentence,
+    }));
+
+function exponentsOf(mixing: readonly MixingUsed[]): Pick<SearchTarget, "exponents"> {
+  const used = mixing.filter((one) => one.used);
+  return used.length === 0
+    ? {}
+    : { exponents: Object.fromEntries(used.map(({ attribute, exponent }) => [attribute, exponent])) };
 }
 
 /** Free millilitres by whiskey, of vessels that hold it alone and are no batch's. */

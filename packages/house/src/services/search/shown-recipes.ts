@@ -36,7 +36,5 @@ export const shownRecipe = (problem: Problem, recipe: FoundRecipe | null | undef
 export const toldApart = (problem: Problem, recipes: readonly FoundRecipe[]): number =>
   isPlain(problem) ? cannotTellApart(problem, recipes).length : Math.min(1, recipes.length);
 
-/** Core reckons with uncertainty where profiles mix by the plain mean and distances are squares. */
-function isPlain({ target, distance }: Problem): boolean {
-  return distance !== "absolute" && Object.values(target.exponents ?? {}).every((exponent) => exponent === 1);
-}
+/** Core reckons with uncertainty where distances are squares. */
+const isPlain = ({ distance }: Problem): boolean => distance !== "absolute";

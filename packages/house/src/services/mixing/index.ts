@@ -1,0 +1,2 @@
+export { mixingHandlers } from "./handlers.ts";
+export { learnedMixing, readMixing } from "./learned-here.ts";
