@@ -37,6 +37,7 @@ const rules: Readonly<Record<string, PackageRule>> = {
       oak: { from: subject },
       rest: { from: subject },
       trials: { from: subject },
+      palate: { from: subject },
       learning: { from: subject },
       mixing: { from: [...subject, "blending"] },
       calendar: { from: [] },

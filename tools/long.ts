@@ -6,6 +6,7 @@ import { leave, onLeaving } from "./leaving.ts";
 import { readLongLine, type LongRow, table } from "./long-table.ts";
 import { LEAST_KILLED, runMutation } from "./mutation.ts";
 import { root } from "./place.ts";
+import { programs } from "./programs.ts";
 import { startPostgres } from "./postgres.ts";
 import { Tally } from "./tally.ts";
 import { runVitest, verdict } from "./vitest-results.ts";
@@ -126,7 +127,7 @@ tally.add(
   unknown.map((name) => `--only requires one of ${names.join(", ")}, got ${name}`),
 );
 
-const env: Record<string, string> = { PARTSPROOF_LONG: "1" };
+const env: Record<string, string> = { PARTSPROOF_LONG: "1", PARTSPROOF_PROGRAMS: await programs() };
 if (chosen.some(({ project }) => project === "server" || project === "house")) {
   await tally.check({
     name: "throw-away PostgreSQL",

@@ -2,15 +2,16 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { onLeaving } from "./leaving.ts";
-import { root } from "./place.ts";
+import { programs } from "./programs.ts";
 import { run } from "./run.ts";
 
 /** The real server on an empty data folder of its own, on any free port, until we leave; gives its address. */
-export function openServer(name: string): Promise<string> {
+export async function openServer(name: string): Promise<string> {
+  const main = join(await programs(), "server.mjs");
   const data = mkdtempSync(join(tmpdir(), `partsproof-${name}-`));
   onLeaving(() => rmSync(data, { recursive: true, force: true }));
   const open = Promise.withResolvers<string>();
-  const server = run(process.execPath, [join(root, "apps", "server", "src", "main.ts")], {
+  const server = run(process.execPath, [main], {
     env: { PORT: "0", PARTSPROOF_DATA: data },
     onLine: (line) => {
       const address = /open at (http:\S+)/.exec(line)?.[1];

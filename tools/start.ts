@@ -1,8 +1,8 @@
 import { spawn } from "node:child_process";
-import { existsSync } from "node:fs";
 import { join } from "node:path";
 import { NODE_FLAGS } from "../apps/server/src/node-flags.ts";
-import { environment, root } from "./place.ts";
+import { environment } from "./place.ts";
+import { programs } from "./programs.ts";
 import { buildWeb, webIsStale } from "./web.ts";
 
 // `npm start`: build the web app if its sources changed, then run the server.
@@ -16,11 +16,7 @@ if (webIsStale()) {
   }
 }
 
-const main = join(root, "apps", "server", "src", "main.ts");
-if (!existsSync(main)) {
-  console.error("npm start requires apps/server/src/main.ts, got no such file");
-  process.exit(1);
-}
+const main = join(await programs(), "server.mjs");
 
 const server = spawn(process.execPath, [...NODE_FLAGS, main, ...process.argv.slice(2)], {
   env: environment(),

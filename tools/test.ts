@@ -5,6 +5,7 @@ import { parseArgs } from "node:util";
 import { ensureChromium } from "./chromium.ts";
 import { leave, onLeaving } from "./leaving.ts";
 import { root } from "./place.ts";
+import { programs } from "./programs.ts";
 import { startPostgres } from "./postgres.ts";
 import { staticChecks } from "./static-checks.ts";
 import { Tally } from "./tally.ts";
@@ -53,6 +54,16 @@ if (needs(["house", "testkit", "server", "cli", "evening"])) {
       const postgres = await startPostgres();
       console.log(postgres.how);
       env["TEST_DATABASE_URL"] = postgres.url;
+      return true;
+    },
+  });
+}
+
+if (needs(["server", "cli", "evening"])) {
+  await tally.check({
+    name: "server and command line in few files",
+    passes: async () => {
+      env["PARTSPROOF_PROGRAMS"] = await programs();
       return true;
     },
   });

@@ -1,10 +1,9 @@
 import { createServer } from "node:http";
 import type { AddressInfo } from "node:net";
 import { createClient, type Household } from "@partsproof/house/protocol";
-import { temporaryDatabase } from "@partsproof/testkit";
+import { spawnServer, temporaryDatabase } from "@partsproof/testkit";
 import { expect, test } from "vitest";
 import { cli, cliAt, environment, issuesOf, ran } from "./fixtures/cli.ts";
-import { spawnServer } from "./fixtures/server.ts";
 
 // What only a process of its own shows: exit codes, what goes to which stream, other houses.
 
@@ -40,7 +39,7 @@ test("over HTTP a house says what it says in this process", SLOW, async () => {
   const kitchen: Household = await at.ask("household", "add", "Kitchen table");
   await at.ask("shelf", "add", "--maker", "Dunnage Row", "--name", "Barn Door", "--strength", "62.4");
   const here = await at.ask("shelf", "list");
-  const server = await spawnServer(at.data);
+  const server = await spawnServer({ PARTSPROOF_DATA: at.data });
   try {
     const there = await cli(["shelf", "list", "--house", server.address, "--json"]);
     expect([there.code, there.stderr]).toEqual([0, ""]);
@@ -50,7 +49,7 @@ test("over HTTP a house says what it says in this process", SLOW, async () => {
     const refused = await cli(["demo", "remove", "--house", server.address, "--data", at.data, "--json"]);
     expect([refused.code, issuesOf(refused)[0]?.code]).toEqual([2, "flags_exclude"]);
   } finally {
-    await server.end();
+    await server.end("SIGTERM");
   }
   const gone = await cli(["shelf", "list", "--house", server.address, "--json"]);
   expect([gone.code, gone.stdout]).toEqual([1, ""]);

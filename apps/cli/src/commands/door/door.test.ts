@@ -4,15 +4,13 @@ import { createServer } from "node:http";
 import type { AddressInfo } from "node:net";
 import { networkInterfaces, tmpdir } from "node:os";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
 import { createClient } from "@partsproof/house/protocol";
 import { type SpawnedServer, spawnServer } from "@partsproof/testkit";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { environment, issuesOf, type Ran } from "../../fixtures/cli.ts";
+import { environment, issuesOf, main, type Ran } from "../../fixtures/cli.ts";
 import { runProgram } from "../../program.ts";
 
 const PASSPHRASE = "nine lanterns on the north quay";
-const main = fileURLToPath(new URL("../../main.ts", import.meta.url));
 
 function networkAddress(): string {
   const all = Object.values(networkInterfaces()).flatMap((list) => list ?? []);
