@@ -89,6 +89,12 @@ const suites: readonly Suite[] = [
     size: "evidence against integration, 60 cases; tables of 400 simulated households a row",
   },
   {
+    name: "palate",
+    project: "core",
+    files: ["packages/core/src/palate/tables.test.ts", "packages/core/src/palate/posterior.test.ts"],
+    size: "400 simulated tables of tasters; levels against long chains, 50 cases",
+  },
+  {
     name: "notes",
     project: "core",
     files: ["packages/core/src/notes/fuzz.prop.test.ts"],

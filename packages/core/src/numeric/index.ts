@@ -9,5 +9,6 @@ export { rootOfPolynomial } from "./root-of-polynomial.ts";
 export { integrate } from "./integrate.ts";
 export { cholesky, inverseOf, solveCholesky, solveUpper, type Square } from "./cholesky.ts";
 export { type Concave, type Maximum, maximiseConcave } from "./maximise-concave.ts";
+export { type Climbed, type ClimbOptions, climb, type Slope } from "./climb.ts";
 export { type Eigen, symmetricEigen } from "./symmetric-eigen.ts";
 export { type LeastSquares, leastSquares } from "./least-squares.ts";
