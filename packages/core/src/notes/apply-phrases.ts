@@ -1,7 +1,8 @@
 import { backward, forward } from "./attach.ts";
 import { applyNot, ends, notButs } from "./deny.ts";
 import { gradesBefore, leans } from "./otherwise.ts";
-import { type Draft, isStop, type Mention, says } from "./mention.ts";
+import { isFelt } from "./flavour-context.ts";
+import { type Draft, isPlain, isStop, type Mention, says } from "./mention.ts";
 
 /** Hands every degree, "no", hedge and comparison of the note to the flavour it is of. */
 export function applyPhrases(draft: Draft): void {
@@ -24,10 +25,26 @@ export function applyPhrases(draft: Draft): void {
     applyUnsure(draft, n);
   }
   for (const mention of draft.mentions) {
-    if (items[mention.at]?.more) compare(mention, items[mention.at - 1]?.words ?? "");
+    if (items[mention.at]?.more && likens(draft, mention))
+      mention.degrees.push({ strength: 7.8, amplify: false });
+    else if (items[mention.at]?.more) compare(mention, items[mention.at - 1]?.words ?? "");
     if (asked(draft, mention)) mention.unsure = true;
   }
   notButs(draft);
+}
+
+/** "hotter than a stove": very hot, and compared with no glass. */
+function likens({ items, lexicon }: Draft, { last }: Mention): boolean {
+  const [than, article, what] = [items[last + 1], items[last + 2], items[last + 3]];
+  return (
+    says(than, "than") !== undefined &&
+    lexicon.words.articles.has(article?.words ?? "") &&
+    what !== undefined &&
+    what.mark === "" &&
+    says(what, "other") === undefined &&
+    says(what, "seconds") === undefined &&
+    says(article, "other") === undefined
+  );
 }
 
 /** "Thinner" is less of what weighs. */
@@ -51,6 +68,9 @@ function degree(draft: Draft, n: number, mention: Mention, strength: number): vo
 function exclaimed({ items, at }: Draft, n: number): boolean {
   const [before, next] = [at[n - 1], items[n + 1]];
   if (before === undefined) return false;
+  // "dry as August"
+  if (items[n]?.words === "as" && next !== undefined && isPlain(next) && isFelt(items[n - 1]))
+    return items[before.at - 1]?.words !== "as";
   if (items[n]?.words === "as")
     return (
       /^(?:a|an|any|anything|can|hell|you)$/.test(next?.words ?? "") && items[before.at - 1]?.words !== "as"

@@ -30,7 +30,7 @@ const plural = ({ items }: Draft, { last }: Mention): boolean =>
   /^(?:have|are|were)\b/.test(items[last + 1]?.words ?? "");
 
 /** Whether nothing but a comma or one join, and small words, stands between two flavours. */
-function joined({ items }: Draft, a: Mention, b: Mention): "and" | "or" | "with" | "comma" | null {
+function joined({ items, lexicon }: Draft, a: Mention, b: Mention): "and" | "or" | "with" | "comma" | null {
   if (b.at === a.last + 1) return "and";
   let found: "and" | "or" | "with" | "comma" | null = null;
   for (let n = a.last + 1; n < b.at; n++) {
@@ -39,7 +39,8 @@ function joined({ items }: Draft, a: Mention, b: Mention): "and" | "or" | "with"
     if (item?.mark === "comma") found ??= "comma";
     // "lashings of toffee, and behind it a lavender": the degree is of the first alone.
     else if (join !== undefined) found = found === "comma" && join === "and" ? "comma" : join;
-    else if (item === undefined || item.mark !== "" || !says(item, "glue")) return null;
+    else if (item === undefined || item.mark !== "") return null;
+    else if (!says(item, "glue") && !lexicon.leaning.has(item.words)) return null;
   }
   return found;
 }

@@ -1,4 +1,5 @@
 import { backward, forward } from "./attach.ts";
+import { isFelt } from "./flavour-context.ts";
 import { type Draft, isStop, type Mention, says } from "./mention.ts";
 
 /** Whether a phrase closes its part of the sentence, but for "now", "though" and the like. */
@@ -51,6 +52,12 @@ const said = (items: Draft["items"], at: Draft["at"], n: number): boolean =>
       /^(?:yes|yep|yeah|aye)$/.test(words) && items[m - 1]?.mark === "comma" && at[m - 2] !== undefined,
   );
 
+/** "and is gone", "then gone" */
+const brief = ({ items }: Draft, n: number): boolean =>
+  /(?:^| )gone$/.test(items[n]?.words ?? "") &&
+  /(?:^|^and )(?:and|then)$/.test(items[n - 1]?.words ?? "") &&
+  !says(items[n - 2], "break");
+
 /** Hands a "no" to the flavour after it, a "has gone" to the one before. */
 export function applyNot(draft: Draft, n: number): void {
   const item = draft.items[n];
@@ -73,6 +80,11 @@ export function applyNot(draft: Draft, n: number): void {
         draft.items[n - 1]?.mark === "ask" ||
         (isStop(draft.items[n - 1]) && ends(draft, n) && not !== undefined),
     });
+    // "a spark that flicks and is gone" was there.
+    if (near && brief(draft, n)) {
+      near.degrees.push({ strength: 2.2, amplify: false });
+      return;
+    }
     const ahead = not && forward(draft, n, { words: 3, link: true });
     if (near && !(ahead && !ends(draft, n))) {
       near.gone = true;
@@ -101,6 +113,16 @@ export function applyNot(draft: Draft, n: number): void {
     }
   // "plum instead of pear" says nothing of a pear.
   if (/^(?:rather than|instead of|in place of)/.test(item?.words ?? "")) {
+    mention.dropped = true;
+    return;
+  }
+  // "the chocolate not sweet"
+  if (
+    draft.at[n - 1] !== undefined &&
+    mention.attributes.includes("taste.basic") &&
+    !isFelt(draft.items[n - 1]) &&
+    item?.words === "not"
+  ) {
     mention.dropped = true;
     return;
   }

@@ -5,7 +5,7 @@
  * all of it: common practice, no source.
  */
 export const FLAVOURS: Readonly<Record<string, string>> = {
-  "grain.cereal": `ale|amaranth|barley /tea|barleycorn|basmati|bean flour|black/dark/wholemeal bread|bran|bread black|\
+  "grain.cereal": `ale|amaranth|barley /tea/water|barleycorn|basmati|bean flour|black/dark/wholemeal bread|bran|bread black|\
 /breakfast/hot cereal|brewery|brewhouse|buckwheat|bulgur|chaff|chicken/horse feed|corn /bread/chip/husk/mash/oil|\
 cornbread /crust|cornfield|cornflake|cornmeal|couscous|/cracked/cream_of/puffed/shredded wheat|crispbread|draff|\
 feed store|flapjack|flour mill|grainfield|graininess|granola|grist|grits|homebrew|hominy|husk|kettle/sweet corn|\
@@ -29,8 +29,8 @@ turnover|victoria sponge|viennoiserie|waffle /cone|white rolls|yeast|yeastiness`
   "fruit.orchard": `apple /butter/cellar/core/loft/orchard/pie_filling/pip/schnapps/sweet/wine|applesauce|\
 /asian/conference/poached/ripe pear|baked/bruised/cider/cooking/crab/poached/red/sliced/stewed/windfall apple|\
 braeburn|bramley|calvados|comice|crabapple|eau de vie|golden delicious|granny smith|green/pome/sharon/white fruit|\
-/hard cider|loquat|medlar|membrillo|nashi|orchard|pear brandy|peardrop|perry|pink lady|pippin|quince /paste|russet|\
-scrumpy|windfall`,
+/hard cider|loquat|medlar|membrillo|nashi|orchard|pear brandy/drop|peardrop|perry|pink lady|pippin|quince /paste|\
+russet|scrumpy|windfall`,
   "fruit.tropical": `banana /bread/chip/cream/custard/ester/milk/milkshake/split/sweet/toffee|banoffee|bubblegum|\
 /candied/grilled/tinned pineapple|cantaloupe|cashew fruit|charentais|coconut flesh|custard apple|dragonfruit|durian|\
 exotic|foam/fried/overripe banana|fruit cocktail/punch/salad|fruity gum|galia|guava|honeydew /melon|jackfruit|kiwi|\
@@ -53,8 +53,8 @@ strawberry /lace/pencil/sweet/yoghurt|summer pudding|tayberry|white currant|wine
   "fruit.citrus": `bergamot /tea|blood/chocolate/seville orange|calamansi|candied citrus/lemon/orange/orange_peel/peel|citric|citron|\
 citronella|citrus /cleaner/fruit|clementine|creamsicle|curacao|daiquiri|dreamsicle|earl grey/grey_tea|kaffir/key lime|\
 key lime pie|kumquat|\
-lemon /and_lime/balsam/bar/barley/butter/cheese/cream/curd/drizzle/lime/pie/shortbread/sweet/tea/wax|lemonade|\
-lime /curd/pickle|limeade|limoncello|mandarin|margarita mix|marmalade|mixed peel|mojito|\
+lemon /and_lime/balsam/bar/barley/barley_water/butter/cheese/cream/curd/drizzle/lime/pie/shortbread/sweet/tea/wax|\
+lemonade|lime /curd/pickle|limeade|limoncello|mandarin|margarita mix|marmalade|mixed peel|mojito|\
 orange /cream/creamsicle/marmalade/soda/squash/sweet|orangeade|paloma|pickled/salted lemon|/pink grapefruit|pomelo|\
 satsuma|sherbet /lemon/straw|st clement's|tangerine|triple sec|yuzu|zest`,
   "fruit.dried": `apricot leather|barmbrack|black bun|boozy/brandied/christmas/dry/macerated/soaked/steeped/stewed/sun_dried/vine fruit|\
@@ -113,8 +113,8 @@ caramel corn/custard/wafer|caramelisation|caramelised /onion|caramelization|cara
 confectioner|cotton/hard/rock/sponge candy|creme brulee|/creme/dark/salt/salted/soft caramel|/date molasses|demerara|\
 dextrose|dolly mixture|dulce de leche|flan|florentine|fructose|glucose|gobstopper|gulab jamun|halwa|hokey pokey|\
 humbug|/ice lolly|icing glaze|jaggery|jalebi|kola kube|lollipop|love heart|maple|marshmallow|meringue|\
-millionaire's shortbread|muscovado|nougat bar|nougatine|panela|parkin|pavlova|pekmez|penuche|piloncillo|popsicle|\
-s'more|/scottish tablet|seaside rock|smore|sticky glaze/pudding|stroopwafel|sugar cane/crust|sugarcane|sugared|\
+millionaire's shortbread|muscovado|nougat bar|nougatine|panela|pavlova|pekmez|penuche|piloncillo|popsicle|s'more|\
+/scottish tablet|seaside rock|smore|sticky glaze/pudding|stroopwafel|sugar cane/crust|sugarcane|sugared|\
 sweet jar/potato/shop|sweetie|sweets|sweetshop|toffee brittle/crisp|turbinado|/vanilla fudge`,
   "sweet.honey": `\
 /acacia/beeswax/burnt/chestnut/clover/dark/forest/heather/lavender/lime/manuka/orange_blossom/runny/sweet/thyme/wildflower honey|\
@@ -141,12 +141,12 @@ easter egg|espresso|flat white|fudge/mud/opera cake|ganache|latte|/latte macchia
 ristretto|rocky road|sachertorte|tiramisu|/toffee mocha|truffles`,
   "spice.warm": `\
 /all/apple_pie/baker's/baking/barrel/biscuit/brown/cake/christmas/cookie/eastern/exotic/five/holiday/incense/mixed/mulling/oak/oriental/pie/pumpkin/pumpkin_pie/rye/soft/sweet/winter/wood/xmas spice|\
-allspice /berry|asafran|baharat|cardamom /bun/coffee/tea|cardamon|carrot/parkin cake|cassia|chai /latte/tea|\
+allspice /berry|asafran|baharat|cardamom /bun/coffee/tea|cardamon|carrot cake|cassia|chai /latte/tea|\
 christmas /biscuit/cookie/market|cinnamon /bark/biscuit/bun/candy/cereal/cookie/mint/sugar/toast/toothpick|\
 clove /cigarette/ham/oil/studded_orange|cloved ham|dutch/pepper biscuit|garam masala|ginger bread/cake/loaf|\
 gingerbread /man|gluhwein|hot cross bun|jerk seasoning|kretek|lebkuchen|mace|masala chai/tea|mulled /cider|\
-nutmeg /shell|pain d'epices|pfeffernusse|pimento berry|pumpkin bread/latte/pie|quatre epices|ras el hanout|saffron|\
-snickerdoodle|speculaas|speculoos|spekulatius|spice biscuit/box/bread/cake/cookie/merchant/tea|\
+nutmeg /shell|pain d'epices|parkin /cake|pfeffernusse|pimento berry|pumpkin bread/latte/pie|quatre epices|\
+ras el hanout|saffron|snickerdoodle|speculaas|speculoos|spekulatius|spice biscuit/box/bread/cake/cookie/merchant/tea|\
 spiced /biscuit/bun/cake/cider/teacake|spiciness|spicy /wood|tagine|tonka|turmeric|yuletide|za'atar`,
   "spice.sharp": `arugula|asafetida|\
 /black/cayenne/chilly/cracked/cracked_black/ground/ground_black/hot/pink/rye/sichuan/szechuan/white/wood pepper|\
@@ -194,11 +194,12 @@ dying/glowing/oak embers|glowing/hot coals|pyrography|rick house|rickhouse|toast
   "wood.old": `\
 aged/ancient/antique/barn/church/dried/dry/fossil/lacquered/mouldering/rotten/rotting/tired/varnished/waxed/weathered wood|\
 aged/ancient/bog/tired oak|ancient/seasoned/ship's timber|antique /furniture/shop/store|attic|banister|bannister|\
-barnwood|beeswax/floor/furniture/wax polish|benzoin /resin|blanket/cedar/cedar_cigar/cigar/lacquer box|\
+barnwood|/beeswax/floor/wax polish|benzoin /resin|blanket/cedar/cedar_cigar/cigar/lacquer box|\
 blanket/hope/linen/sea chest|bookcase|bookshelf|bookshelves|cathedral|censer|chancel|chapel|choir stall|church /pew|\
-cloister|damp/dunnage warehouse|danish/teak oil|dead/hollow tree|driftwood|dry rot|dunnage|dusty furniture|\
-fiddle/guitar/violin case|floor/furniture wax|frankincense|grandfather clock|grandfather's desk/study|gun cabinet|\
-gun/rifle stock|hollow/rotten/rotting log|humidor|incense /burner|joss stick|junk shop|loft|moth ball|mothball|museum|\
+cloister|damp/dunnage warehouse|danish/teak oil|dead/hollow tree|driftwood|dry rot|dunnage|\
+dusty attic/cupboard/furniture/loft|fiddle/guitar/violin case|floor wax|frankincense|\
+furniture polish/shop/store/warehouse/wax|grandfather clock|grandfather's desk/study|gun cabinet|gun/rifle stock|\
+hollow/rotten/rotting log|humidor|incense /burner|joss stick|junk shop|loft|moth ball|mothball|museum|\
 /mushroomy/wine cellar|myrrh|naphthalene|oak panel|/oak panelling|\
 old attic/barn/barn_wood/barrel/beam/boards/boat/boathouse/bookcase/bookshelf/bureau/cabinet/cask/cello/chair/chapel/chest/church/crate/cupboard/desk/drawer/dresser/floorboard/furniture/guitar/house/hull/lacquer/oak/organ/piano/room/schoolroom/shack/shed/ship/stump/table/timber/toolbox/trunk/varnish/violin/wardrobe/warehouse/wood|\
 panelled library/room|parquet|parquet/warehouse/waxed floor|pew|piano|polished boards/floor/furniture/table|pulpit|\
@@ -246,18 +247,17 @@ squid ink|/sticking plaster|strandline|surgical dressing/glove/tape/ward|sushi w
 tar shampoo|tarred ship|/tide wrack|tideline|toilet cleaner|trawler/wet net|wakame|wharf|wharves`,
   "earth.earth": `after_the/first/fresh/summer/woods_after rain|aluminium|aluminum|/ash/chalk/garden/greenhouse/peat/potting soil|\
 autumn forest/leaf/woods|bean sprout|beet|beetroot|black/brown/damp/dead/dried/dry/fall/fallen/old/rotting leaves|\
-/black/dark/dug/turned earth|/black/white truffle|blood|bog|brassy|brick|brick/chalk/desert/plaster/rock dust|carrot|\
+/black/dark/dug/turned earth|/black/white truffle|blood|bog|brass|brassy|brick|brick/desert/plaster/rock dust|carrot|\
 cave|cep|chalk cliff|chanterelle|churchyard|clay|clay/flower/plant pot|coin|compost /heap|concrete|copper /coin/pipe|\
-crypt|damp cave/chalk/forest/garden/ground/rock/sand/stone/woods|dirt|/dried mushroom|\
-dusty /attic/cellar/floor/road/track|earthen|earthenware|earthiness|farm track|/farmyard mud|ferrous|flint|flowerpot|\
-forest floor|fungal|fungi|fungus|garden shed|ginseng|granite|graphite|gravel|graveyard|gunflint|/horse manure|\
-/horse/stable muck|humus|iron|jerusalem artichoke|lead pipe|leaf litter/mold/mould/mulch|lichen|limestone|loam|marsh|\
-metal /shavings|metallic /tang|mineral /salts|mineral/river/spring/stream/well water|minerality|minerally|morel|\
-mountain stream|muck heap|muddy|mulchy|neep|old battery/nails|parsnip|patchouli|/peat moss|pebble|penny|petrichor|\
-porcini|potato /sack/skin|potter's wheel|potting compost/shed|rain on_hot_pavement/on_stone|rainforest|rainwater|\
-raw potatoes|riverbed|root /cellar/veg/vegetable|rust|rusty nail|sand|shiitake|slate|sous bois|stable yard|\
-steel /wool|stone /cellar/church|stoniness|swamp|swede|terracotta|tin can|tinny|toadstool|truffle oil|truffled|turnip|\
-undergrowth|vetiver|water butt|\
+crypt|damp cave/chalk/forest/garden/ground/rock/sand/stone/woods|dirt|/dried mushroom|dusty /cellar/floor/road/track|\
+earthen|earthenware|earthiness|farm track|/farmyard mud|ferrous|flint|flowerpot|forest floor|fungal|fungi|fungus|\
+garden shed|ginseng|granite|graphite|gravel|graveyard|gunflint|/horse manure|/horse/stable muck|humus|iron|\
+jerusalem artichoke|lead pipe|leaf litter/mold/mould/mulch|lichen|limestone|loam|marsh|metal /shavings|metallic /tang|\
+mineral /salts|mineral/river/spring/stream/well water|minerality|minerally|morel|mountain stream|muck heap|muddy|\
+mulchy|neep|old battery/nails|parsnip|patchouli|/peat moss|pebble|penny|petrichor|porcini|potato /sack/skin|\
+potter's wheel|potting compost/shed|rain on_hot_pavement/on_stone|rainforest|rainwater|raw potatoes|riverbed|\
+root /cellar/veg/vegetable|rust|rusty nail|sand|shiitake|slate|sous bois|stable yard|steel /wool|stone /cellar/church|\
+stoniness|swamp|swede|terracotta|tin can|tinny|toadstool|truffle oil|truffled|turnip|undergrowth|vetiver|water butt|\
 wet cement/chalk/concrete/dirt/earth/forest/gravel/ground/leaf/pavement/plaster/rock/slate/soil/stone/woods|\
 woodland /floor|worm cast`,
   "earth.leather-and-leaf": `antiquarian/hymn/prayer book|baseball/boxing glove|baseball/catcher's/catchers mitt|book spine|\
@@ -265,7 +265,7 @@ book/musty/yellowed/yellowing pages|bookbinding|books|boot/harness/tack room|boo
 /car_seat/new/saddle/shoe/soft/sweaty/whip/worn leather|chamois|chaw|\
 /cherry/cherry_pipe/chewing/cured/dark/dried/drying/leaf/pipe/rolling/sweet/vanilla/wet tobacco|\
 cigar/cured/dried/dry/tobacco leaf|club armchair|cobbler's|cowhide|cricket bag/ball/glove|/cuban/unlit/unsmoked cigar|\
-dry paper|fresh/unlit cigarette|gentleman's/gentlemen's/gents club|grandfather's pipe|harness|havana|hookah|\
+dry paper|dubbin|fresh/unlit cigarette|gentleman's/gentlemen's/gents club|grandfather's pipe|harness|havana|hookah|\
 horse barn/blanket/saddle/stable/stall/sweat/tack|horsebox|horses|horsey|horsy|hymnal|\
 leather bound_book/chair/oil/sofa/trousers/workshop|leatherbound|library|love letters|manuscript|newspaper|newsprint|\
 old atlas/bible/book/bookshop/boot/car/comics/football/horse/letter/library/magazine/newspaper/pages/paper/pipe/study/suitcase|\
@@ -273,38 +273,38 @@ paper /bags|parchment|pipe /stem|rawhide|riding/walking boots|/rolling baccy|sad
 /second_hand bookshop|sheepskin|shisha|shoe shop|snuff|snuffbox|stable|study|suede|sweaty saddle|tabac|tack|\
 tanned hide|tanner's|tannery|tanning pit|tobacco barn|tobacconist|/used bookstore|vellum|watch strap`,
   "savoury.sulphur": `asafoetida|/bad/boiled/hard_boiled/rotten egg|beef /broth/stock/tea|bicycle/bike/car tire|/bicycle/bike/rubber tyre|\
-bike shop|bin juice|black powder/pudding|/blood sausage|blown_out/burnt/lit/safety/spent/struck match|\
+bike shop|bin juice|black powder/pudding|/blood sausage|/blown_out/burnt/lit/safety/spent/strike_a/struck match|\
 /boiled cauliflower|/boiled/cooked cabbage|bone marrow|/book_of matches|bouillon|broccoli|broth|\
 brown/worcester/worcestershire sauce|/brussels sprout|butcher's|cap/toy gun|caramelized onions|casserole|cat/dog food|\
 chicken skin/soup/stock|coleslaw|collard/turnip greens|consomme|cordite|corned/raw beef|drain|drains|egginess|fart|\
 firecracker|firework|flatulence|fried onion|game|garden hose|garlic /butter|garlicky|gas leak|gassy|gravy /granules|\
 /grilled steak|guff|gum boots|gumboot|gunpowder|gunsmoke|haggis|hamburger|hoisin|hosepipe|hot water bottle rubber|\
-/hung pheasant|inner tube|kale water|lamb stew|latex|leek|marrowbone|marsh/natural/swamp gas|match smoke|matchbox|\
-matchhead|matchstick head|meat /pie/stock|meatiness|mercaptan|miso|msg|neoprene|/new tires|offal|onion /soup|pate|\
-pencil eraser|plimsoll|plughole|pork belly|ramps|roast beef/chicken/duck/lamb/meat/pork/turkey|rotting vegetable|\
+/hung pheasant|inner tube|kale water|lamb stew|latex|leek|marrowbone|marsh/natural/swamp gas|match smoke/struck|\
+matchbox|matchhead|matchstick head|meat /pie/stock|meatiness|mercaptan|miso|msg|neoprene|/new tires|offal|onion /soup|\
+pate|pencil eraser|plimsoll|plughole|pork belly|ramps|roast beef/chicken/duck/lamb/meat/pork/turkey|rotting vegetable|\
 rubber /band|rubbery|rubbish bin|sauerkraut|savory|savoury|sewage|sewer|shallot|shell casing|shoyu|soy|soya|\
 spent cartridge/rocket|stink bomb|stock cube|sulfite|sulfur|sulfuric|sulfurous|sulphite|sulphur|sulphuric|sulphuring|\
 sulphurous|tamari|teriyaki|truffle fries|umami|venison|vitamin b/tablets|vitamins|wellington/welly boot|wetsuit|\
 yeast extract/spread`,
-  "savoury.fat": `\
+  "savoury.fat": `animal/beef/chip/cooking/doughnut/duck/fried/frying/goose/hot/pan/pork fat|\
 avocado/baby/bicycle/bike/chain/chip/cod/cooking/engine/frying/gear/gun/hair/hemp/lamp/linseed/machine/mineral/motor/olive/rapeseed/sewing_machine/sunflower/tractor/vegetable oil|\
-/axle/peanut grease|/bacon/beef dripping|/bar_of/dish/hand/pear soap|bed/clean/fresh linen|\
-/beef/chip/doughnut/duck/fried/frying/goose fat|beeswax|brake fluid|brilliantine|butter wrapper|\
-/candle/cheese/paraffin/sealing wax|candlewax|cheese/parmesan/pork rind|chip pan/shop|chips|/church candle|\
-cold/face/shaving cream|crackling|crisps|/deep fryer|detergent|face/grease/oil paint|fattiness|french fry|\
-/fresh laundry|fried bread/food/potato|fries|greasepaint|/hand lotion|handwash|lanolin|lard|linseed|lip balm/gloss|\
-lipstick|lubricant|moisturiser|mutton|oil can|petroleum jelly|pomade|pork scratching|potato chip/crisp|putty|shampoo|\
-shaving foam|sheep|/sheep/wet wool|soapiness|soapsuds|suet|sunflower margarine|tallow|tempura|\
+/axle/peanut grease|/bacon/beef dripping|/bar_of/dish/hand/pear soap|bed/clean/fresh linen|beeswax|brake fluid|\
+brilliantine|butter wrapper|/candle/cheese/paraffin/sealing wax|candlewax|cheese/parmesan/pork rind|chip pan/shop|\
+chips|/church candle|cold/face/shaving cream|crackling|crisps|/deep fryer|detergent|face/grease/oil paint|fattiness|\
+fatty|french fry|/fresh laundry|fried bread/food/potato|fries|greasepaint|/hand lotion|handwash|lanolin|lard|linseed|\
+lip balm/gloss|lipstick|lubricant|moisturiser|mutton|oil can|petroleum jelly|pomade|pork scratching|potato chip/crisp|\
+putty|shampoo|shaving foam|sheep|/sheep/wet wool|soapiness|soapsuds|suet|sunflower margarine|tallow|tempura|\
 washing powder/up_liquid|/wax crayon|wax paper|waxed canvas/cloth/cotton/jacket/paper/string|waxiness|wool jumper`,
   "savoury.sour-and-sweaty": `acetic /acid|ammonia|armpit|baby sick/spit/vomit|balsamic|/balsamic/cider/malt/pickle/pickling/white/wine vinegar|\
 beer/wine dregs|bile|/blue/goat/stinky/strong cheese|body odor/odour|bretty|brie|butyric|camembert|\
-cat litter/pee/piss/spray/urine|changing/locker room|cheddar|curdled /cream/milk|damp dirty_dog/dog/fur|diaper|\
-/dirty/gym/old/sweaty sock|dog basket/bed/blanket|flat/spilt beer|football boots|goat|gorgonzola|\
-gym bag/kit/locker/shoe|kimchi|kombucha|lambic|litter box/tray|mouse cage/droppings|mousy|nappy|off cream|\
-off/rotten/rotting fruit|off/spoiled/spoilt milk|old sneaker/trainer|parmesan|pickled /onion|pickling|pub carpet|puke|\
-rancid /butter/cream/milk/oil|rancidity|rugby kit/shirt|sauerkraut juice|shoes worn|sick|/smelly/stinky feet|\
-smelly/worn shoes|socks|sour beer/cabbage/cheese/cider/dairy/fruit/milk/pickle/wine|spit up|sports bag/hall|\
-squash court|stale ale/beer/wine|stilton|stomach acid|sweat|sweatiness|tomcat|trainers|urinal|urine|vomit|washed rind|\
+cat litter/pee/piss/spray/urine|changing/locker room|cheddar|cheese and_onion/and_onion_crisp|curdled /cream/milk|\
+damp dirty_dog/dog/fur/labrador/spaniel|diaper|/dirty/gym/old/sweaty sock|dog basket/bed/blanket|feety|\
+flat/spilt beer|football boots|goat|gorgonzola|gym bag/kit/locker/shoe|kimchi|kombucha|lambic|litter box/tray|\
+mouse cage/droppings|mousy|nappy|off cream|off/rotten/rotting fruit|off/spoiled/spoilt milk|old sneaker/trainer|\
+parmesan|pickle/sauerkraut juice|pickled /onion|pickling|pub carpet|puke|rancid /butter/cream/milk/oil|rancidity|\
+rugby kit/shirt|shoes worn|sick|/smelly/stinky feet|smelly/worn shoes|socks|\
+sour beer/cabbage/cheese/cider/dairy/fruit/milk/pickle/wine|spit up|sports bag/hall|squash court|stale ale/beer/wine|\
+stilton|stomach acid|sweat|sweatiness|tomcat|trainers|urinal|urine|vomit|washed rind|\
 wet collie/dog/fur/horse/hound/labrador/poodle/shoes/spaniel/terrier`,
   "savoury.stale": `baby/hospital food|basement|boiled carrots/greens/veg|boiled/canned/cooked/overcooked/tinned vegetable|burlap|\
 canned corn/peas|canteen dinner|cardboard /box|charity shop|closed/musty/stuffy/unaired/unopened room|cork|corked|\
@@ -325,14 +325,14 @@ cellulose /thinner|chemical /sweetness|chemically /sweet|chemicals|chemistry lab
 cleaning fluid/product/spray|clingfilm|contact/rubber cement|correction fluid|descaler|diesel /fumes/oil|doll's head|\
 dry cleaning|duct/electrical/masking/sticky tape|electrical fire|epoxy|ester|ethyl acetate|fake fruit|felt tip|\
 fiberglass|fibreglass /resin|/fresh ink|/fresh/gloss/spray/tin_of/wet paint|/fresh/nail varnish|fuel /oil|\
-gas can/pump/station|gasoline|glue stick|/hair lacquer|hair salon|hairdresser|hairdye|hairspray|heating oil|\
-highlighter|hot circuit|jet engine/fuel|kerosene/paraffin /lamp|laboratory|lighter fluid/fuel/gas|lilo|linoleum|\
-lunchbox|magic/permanent/whiteboard marker|marker/whiteboard pen|model kit|nail bar/polish_remover/salon|naphtha|\
-new car/car_smell/carpet/doll/electronics/lino/vinyl|paddling pool|paint fumes/stripper/thinner|perm/rubber solution|\
-peroxide|petrol /fumes/station|photocopier|plastic bag/wrap|plasticky|polish remover|polyester|pool liner|primus|\
-propane|puncture repair|pva|pvc /pipe|school lab|sellotape|shoe spray|shower curtain|solder flux|solvent|\
-spray adhesive/can|superglue|synthetic banana|thinners|toner|turpentine|turps|vinyl record/seats|white gas/out/spirit|\
-xylene`,
+/garage forecourt|gas can/pump/station|gasoline|glue stick|/hair lacquer|hair salon|hairdresser|hairdye|hairspray|\
+heating oil|highlighter|hot circuit|jet engine/fuel|kerosene/paraffin /lamp|laboratory|lighter fluid/fuel/gas|lilo|\
+linoleum|lunchbox|magic/permanent/whiteboard marker|marker/whiteboard pen|model kit|nail bar/polish_remover/salon|\
+naphtha|new car/car_smell/carpet/doll/electronics/lino/vinyl|paddling pool|paint fumes/stripper/thinner|\
+perm/rubber solution|peroxide|petrol /fumes/station|photocopier|plastic bag/wrap|plasticky|polish remover|polyester|\
+pool liner|primus|propane|puncture repair|pva|pvc /pipe|school lab|sellotape|shoe spray|shower curtain|solder flux|\
+solvent|spray adhesive/can|superglue|synthetic banana|thinners|toner|turpentine|turps|vinyl /record/seats|\
+white gas/out/spirit|xylene`,
   "spirit.ethanol": `alcohol /bite/burn/fumes/heat/kick/sting/tingle/vapor/vapour|alcoholic /burn|antibac/antibacterial/sanitising gel|\
 bathtub gin|\
 bite_on_the/burn_on_the/burns_my/burns_the/heat_on_the/hot/hot_on_the/prickling/sharp_on_the/singes_the/sting_in_the/sting_my/stings_the/stings_your/tingle_in_the/tingle_on_the nose|\
@@ -341,15 +341,15 @@ cask_strength/high_proof/spirit heat|ethanol /bite/burn/heat/sting|ethanolic|eye
 firewater|foreshots|/fresh/grain/methylated/neutral/new_make/raw/surgical spirit|fumes|grappa|\
 hand gel/rub/sanitiser/sanitizer|high/low wines|hooch|made my eyes water=8|makes my_eyes_water/your_eyes_water|\
 medical/rubbing alcohol|meths|moonshine|newmake|nose burn/heat/hot/prickle/sting/tingle|overproof|poitin|prickle|\
-prickliness|prickling|/raw booze|rocket fuel|sanitiser|sanitizer|schnapps|singes nose hairs|spirit bite|spiritous|\
-spirituous|stillhouse|stillroom|vapor|vapour|vodka|waters the eyes|white dog/lightning`,
-  "taste.basic": `acerbic|acid|acidic|acidulous|bitter|/bitter/semi/sour/sugary/syrupy sweet|bitterish=3.2|bitterly|bittersweet|\
-bone dry=8|bone dryness=8|bonedry=8|cloying=8|cloyingly sweet=8|dry as a bone=8|dry as a desert=8|dry as dust=8|\
-dry as sand=8|dryish=3.2|face puckering=8|lip smackingly sour=7.5|mouth puckeringly sour=8|/off dry|saccharine=7|\
-saline|salinity|salt|salted|saltily|saltiness|salty|savory/savoury/umami taste|/sharp acidity|sickly sweet=7.5|\
-sickly sweetness=7.5|sickly=7.5|sourish=3.2|sourly|sugariness|sweet as anything=8|sweet as honey=8|sweet as sugar=8|\
-/sweet/sweet_and sour|sweetish=3.2|sweetly|sweetness|tang|tanginess|tart|tooth achingly sweet=8|tooth rotting=8|\
-toothachingly sweet=8|unsweet=0|unsweetened=0`,
+prickliness|prickling|/raw booze|rocket fuel|sanitiser|sanitizer|schnapps|singes nose hairs|smells hot|spirit bite|\
+spiritous|spirituous|stillhouse|stillroom|vapor|vapour|vodka|waters the eyes|white dog/lightning`,
+  "taste.basic": `acerbic|acid|acidic|acidulous|bitter /as_aspirin/as_medicine/like_aspirin/like_medicine/sweet|bitterish=3.2|bitterly|\
+bittersweet|bone dry=8|bone dryness=8|bonedry=8|cloying=8|cloyingly sweet=8|dry as a bone=8|dry as a desert=8|\
+dry as dust=8|dry as sand=8|dryish=3.2|face puckering=8|lip smackingly sour=7.5|mouth puckeringly sour=8|/off dry|\
+saccharine=7|saline|salinity|salt|salted|saltily|saltiness|salty|savory/savoury/umami taste|\
+/semi/sour/sugary/syrupy sweet|/sharp acidity|sickly sweet=7.5|sickly sweetness=7.5|sickly=7.5|sourish=3.2|sourly|\
+sugariness|sweet as anything=8|sweet as honey=8|sweet as sugar=8|/sweet/sweet_and sour|sweetish=3.2|sweetly|sweetness|\
+tang|tanginess|tart|tooth achingly sweet=8|tooth rotting=8|toothachingly sweet=8|unsweet=0|unsweetened=0`,
   "feel.weight": `a lot of weight=7.5|big bodied=7.5|big body=7.5|/bigger body|buttery mouthfeel|buttery/creamy/oily texture|\
 chewiness=7|chewy|coating /the_mouth|\
 coats everything/my_mouth/my_tongue/the_glass/the_mouth/the_palate/the_tongue/your_mouth|coats like=7|coats well=7|\
@@ -363,18 +363,19 @@ thick=7|thickness|thin=2|thinnish=2.5|unctuous=7|viscosity|viscous=7|watered dow
 weighty=7|wispy=2|without body=0`,
   "feel.burn": `afterburn|anaesthetic|anesthetic|barn burner=8|bite|bites|biting=7|blazing=8|/boozy heat|burned my mouth=7.5|\
 burning=7.5|burns like=7.5|burns=7|/chest warmth|clear your sinuses=8|clears the sinuses=8|effervescence|effervescent|\
-/ethanol kick|fiery=8|fizz|fizzes|fizziness|glow|glowing|hot|/kentucky hug|nip|numb|numbing|paint aff=8|/peppery burn|\
-pop rocks|popping candy|prickle_on_the/prickles_the tongue|punchy=7|scalding=8|scorcher=8|scorching=8|searing=8|\
-space dust|sparkling|sparkly|spritzy|sting|stinging|stings|strip paint|strip varnish=8|strip wallpaper=8|\
-strips the enamel=8|take the enamel off=8|take the paint off=8|take the skin off=8|take the varnish off=8|tingle|\
-tingles|tingliness|tingling|warm /glow|warming|warmly|warms`,
-  "feel.pull": `astringency|astringent|chalkiness|cheek sucking|\
+/ethanol kick|fiery=8|fire in_the_mouth/on_the_palate|fire_in_the/fire_on_the/prickle_on_the/prickles_the tongue|fizz|\
+fizzes|fizziness|glow|glowing|hot|/kentucky hug|nip|numb|numbing|paint aff=8|/peppery burn|pop rocks|popping candy|\
+punchy=7|scalding=8|scorcher=8|scorching=8|scratch|scratches|scratchy|searing=8|space dust|sparkling|sparkly|spritzy|\
+sting|stinging|stings|strip paint|strip varnish=8|strip wallpaper=8|strips the enamel=8|take the enamel off=8|\
+take the paint off=8|take the skin off=8|take the varnish off=8|takes the_roof_of/the_roof_off|tingle|tingles|\
+tingliness|tingling|warm /glow|warming|warmly|warms`,
+  "feel.pull": `astringency|astringent|chalk /dust|chalkiness|cheek sucking|\
 cotton/dries_my/dries_the/dries_your/dry/drying/dryness_in_the/dusty/leaves_dry_the mouth|cottonmouth|dries|\
 dries_the/dry/dryness_on_the/dusty/fur_on_the/furry/furs_the/fuzzy/leathery/powder_on_the/rough tongue|dusty feel|\
-dusty/grainy/powdery texture|fur_on_the/furs_the/squeaky teeth|furry|glides|gliding|goes down smooth=2|grip|gripping|\
-grippy|grips|gritty|\
+dusty/grainy/powdery texture|fur_on_the/furs_the/squeaky teeth|furry|glides|gliding|goes down smooth=2|\
+grape pip/seed/stalk/stem|grip|gripping|grippy|grips|grips hard=8|gritty|\
 gums/leaves_me/leaves_my_mouth/leaves_the_mouth/leaves_you/makes_my_mouth/mouth/mouth_coating/mouth_feels dry|\
-/mouth puckering/drying|/oak tannins|parched|parching|powdery|pucker|puckered|rasping|raspy|sandpaper|/sherbety chalk|\
+/mouth puckering/drying|/oak tannins|parched|parching|powdery|pucker|puckered|rasping|raspy|sandpaper|sherbety chalk|\
 silken smooth=2|smooth as a baby=2|smooth as anything=2|smooth as butter=2|smooth as glass=2|smooth as silk=2|\
 smooth=2.5|smoothly|smoothness|/stewed/tea/wood tannin|sucks the_cheeks/the_moisture/your_cheeks_in|supple|\
 tannic /dryness/grip|tanninic|teeth squeak|velvet=2.5|walnut skin dryness`,
@@ -382,10 +383,10 @@ tannic /dryness/grip|tanninic|teeth squeak|velvet=2.5|walnut skin dryness`,
   "time.finish+feel.burn": `hot finish`,
   "time.finish+wood.fresh": `lingering oak`,
   "whole.balance": `assertive|austere|balanced|bold|brash|bright|clean|closed|closed/opened/opening/opens up|coherent|cohesive|complex|\
-complexity|crisp|deep|delicacy|delicate|depth|disjointed|edgy|flat|fresh|harmonious|harmony|harsh|heavy|hollow|\
-imbalanced|immature|integrated|lifeless|linear|lively|many layers|mature|maturity|mellow|muddled|/multi layered|\
-/off/out_of balance|one dimensional|one/single note|open|over wooded|overoaked|past its best|polished|pure|raw|\
-refined|rich|robust|rough /edge|round|rounded|rugged|rustic|sharp|shut down|simple|simplicity|soft|spiky|\
-straightforward|tired|unbalanced|uncomplicated|underoaked|vibrant|well aged/balanced/integrated/rounded|young|youth|\
-youthful`,
+complexity|crisp|deep|delicacy|delicate|depth|disjointed|edgy|flat|fresh|harmonious|harmony|harsh|\
+heavy /in_the_mouth/on_the_palate/on_the_tongue|hollow|imbalanced|immature|integrated|lifeless|linear|lively|\
+many layers|mature|maturity|mellow|muddled|/multi layered|/off/out_of balance|one dimensional|one/single note|open|\
+over wooded|overoaked|past its best|polished|pure|raw|refined|rich|robust|rough /edge|round|rounded|rugged|rustic|\
+sharp|shut /down/tight|simple|simplicity|soft|spiky|straightforward|tired|unbalanced|uncomplicated|underoaked|vibrant|\
+well aged/balanced/integrated/rounded|young|youth|youthful`,
 };

@@ -30,6 +30,7 @@ export const SPELLINGS: Readonly<Record<string, string>> = {
   alot: "a lot",
   nae: "no",
   aw: "all",
+  its: "it's",
   cant: "can't",
   cannot: "can't",
   dont: "don't",

@@ -13,6 +13,7 @@ import {
 } from "./english-things.data.ts";
 import { ENDINGS, NUMBERS, PLURALS } from "./english-endings.data.ts";
 import { EVERYDAY, HEARD, SLIPS, SOUNDS } from "./english-slips.data.ts";
+import { WORDS } from "./english-words.data.ts";
 import type { Language } from "./language.ts";
 
 /** English, British and American. */
@@ -20,6 +21,7 @@ export const ENGLISH: Language = {
   flavours: FLAVOURS,
   phrases: [...PHRASES, ...CUES],
   kinds: KINDS,
+  words: WORDS,
   leaning: LEANING,
   tails: TAILS,
   ownTails: OWN_TAILS,

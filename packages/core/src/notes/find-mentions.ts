@@ -15,6 +15,7 @@ import {
   saysChange,
 } from "./otherwise.ts";
 import { saidOfFood } from "./said-of-food.ts";
+import { derived } from "./word-forms.ts";
 import { warmRoom } from "./surroundings.ts";
 
 type Flavour = Extract<Sense, { readonly says: "flavour" }>;
@@ -27,6 +28,18 @@ export function findMentions(items: readonly Item[], lexicon: Lexicon): Draft {
     const flavours = flavoursAt(draft, at);
     if (flavours === null || isName(items, at, lexicon) || isPerson(items, at, lexicon)) continue;
     if (ofThing(items, at, lexicon) || ofWood(draft, at) || whereItLay(draft, at)) continue;
+    const before = draft.mentions.at(-1);
+    // "a eucalyptus forest" is one thing.
+    if (
+      before !== undefined &&
+      before.last === at - 1 &&
+      lexicon.words.places.has(items[at]?.text ?? "") &&
+      isNoun(items[before.last], lexicon)
+    ) {
+      before.last = at;
+      draft.at[at] = before;
+      continue;
+    }
     const last = tailEnd(draft, at, flavours.attributes);
     const own = last > at && lexicon.ownTails.has(items[last]?.words ?? "") ? ["grain.bake"] : [];
     const mention: Mention = {
@@ -60,7 +73,16 @@ export function findMentions(items: readonly Item[], lexicon: Lexicon): Draft {
     draft.mentions.push(mention);
     for (let inside = at; inside <= last; inside++) draft.at[inside] = mention;
   }
+  refined(draft);
   return draft;
+}
+
+/** "polish shoe polish": the second says better what the first was. */
+function refined({ mentions }: Draft): void {
+  for (const [n, mention] of mentions.entries()) {
+    const next = mentions[n + 1];
+    if (next?.at === mention.last + 1 && next.word.endsWith(` ${mention.word}`)) mention.dropped = true;
+  }
 }
 
 const LAY = /^(?:on|under|beside|behind|near|across|over|past|through|below|outside)(?: the| a)?$/;
@@ -86,6 +108,14 @@ function ofWood({ items, at: mentions }: Draft, at: number): boolean {
   const word = items[before]?.words ?? "";
   return /^of(?: the| a)?$/.test(word) && mentions[before - 1] !== undefined;
 }
+
+/** "eucalyptus", not "smoky" or "old". */
+const isNoun = (item: Item | undefined, lexicon: Lexicon): boolean =>
+  item !== undefined &&
+  !lexicon.leaning.has(item.words) &&
+  !isFelt(item) &&
+  (item.text === "" || derived(item.text, lexicon) === null) &&
+  item.text === item.words;
 
 interface Found {
   readonly word: string;

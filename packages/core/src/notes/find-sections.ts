@@ -40,7 +40,7 @@ function named({ items, lexicon }: Draft, { at }: Mention): Where | undefined {
   if (words.length < 2) return undefined;
   for (const word of words) {
     const where = lexicon.root.next.get(word)?.phrase?.by.where as SaidSense | undefined;
-    if (where?.form === "head" || where?.form === "stays") return where.where;
+    if (where?.form === "head" || where?.form === "stays" || word === "smells") return where?.where;
   }
   return undefined;
 }

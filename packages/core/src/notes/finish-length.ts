@@ -1,6 +1,6 @@
 import type { Item } from "./find-items.ts";
 import type { Stance, Where } from "./language.ts";
-import { type Draft, isStop, type SaidSense, says } from "./mention.ts";
+import { type Draft, isPlain, isStop, type SaidSense, says } from "./mention.ts";
 
 export interface FinishLength {
   readonly start: number;
@@ -21,7 +21,7 @@ export function finishLengths(draft: Draft, sections: readonly Where[]): FinishL
   const found: (FinishLength & { readonly n: number; readonly stays: boolean })[] = [];
   for (const [n, item] of items.entries()) {
     if (item.mark !== "" || draft.at[n] !== undefined || draft.elsewhere.has(n)) continue;
-    const length = lengthSaid(item) ?? missing(items, n);
+    const length = lengthSaid(item) ?? missing(draft, n);
     const written = /^(\d{1,3})(?:s|sec|secs)$/.exec(item.words);
     const seconds = written
       ? Number(written[1])
@@ -31,8 +31,15 @@ export function finishLengths(draft: Draft, sections: readonly Where[]): FinishL
     if (length === undefined && seconds === null) continue;
     // "he goes on and on"
     if (/^(?:he|she|they|we|i|you|who)$/.test(items[n - 1]?.words ?? "") && seconds === null) continue;
+    // "it stays cold"
+    const next = items[n + 1];
+    if (item.words === "stays" && next !== undefined && isPlain(next) && !next.words.endsWith("ly")) continue;
+    // "vinegar on the nose, then nothing"
+    if (sections[n] === "nose" && /\bnothing$/.test(item.words)) continue;
     // "Mid: rye bread", "after some minutes comes the vanilla"
     if (items[n + 1]?.mark === "colon" || waited(items, n)) continue;
+    // "the pear is still there"
+    if (item.words.startsWith("still ") && ofFlavour(draft, n)) continue;
     // "gone" of a flavour is no length of the finish.
     if (says(item, "gone") && length !== MISSING && takes(items, n)) continue;
     if (
@@ -99,11 +106,18 @@ const lengthSaid = (item: Item): SaidSense | undefined =>
 const MISSING: SaidSense = { says: "length", strength: 0, stance: "absent", alone: true };
 
 /** "Finish: none." */
-function missing(items: readonly Item[], n: number): SaidSense | undefined {
-  if (!/^(?:none|nil|absent|nothing|zero|nowhere|missing)$/.test(items[n]?.words ?? "")) return undefined;
+function missing({ items, lexicon }: Draft, n: number): SaidSense | undefined {
+  if (!lexicon.words.nothings.has(items[n]?.words ?? "")) return undefined;
   const before = items[n - 1];
   const cue = before?.mark === "colon" || before?.words === "is" ? items[n - 2] : before;
   return says(cue, "where")?.where === "finish" && isStop(items[n + 1]) ? MISSING : undefined;
+}
+
+/** "the pear is": a flavour and what links it stand right before. */
+function ofFlavour({ items, at }: Draft, n: number): boolean {
+  let m = n - 1;
+  while (m >= 0 && says(items[m], "link") && !says(items[m], "start")) m--;
+  return m < n - 1 && at[m] !== undefined && at[m]?.attributes.every((id) => id !== "time.finish") === true;
 }
 
 const takes = (items: readonly Item[], n: number): boolean => {
@@ -163,18 +177,27 @@ function leadsToFinish({ items, at }: Draft, n: number): boolean {
 
 /** "it is so short." */
 function saysIt(items: readonly Item[], n: number): boolean {
-  if (!/^(?:short|shorter|long|longer|brief|lengthy)$/.test(items[n]?.words ?? "")) return false;
+  if (!/^(?:short|shorter|long|longer|brief|lengthy|quick|fleeting)$/.test(items[n]?.words ?? ""))
+    return false;
   const after = items[n + 1];
   if (after !== undefined && after.mark === "" && !says(after, "than") && !says(after, "break")) return false;
   let m = n - 1;
   while (
     m >= 0 &&
     (says(items[m], "degree") ||
-      /^(?:also|is|very|too|not|a|bit|rather|just|far|much|way|considerably|so)$/.test(items[m]?.words ?? ""))
+      /^(?:also|is|was|were|very|too|not|a|bit|rather|just|far|much|way|considerably|so)$/.test(
+        items[m]?.words ?? "",
+      ))
   )
     m--;
-  return /^(?:it|it's|its|it is)$/.test(items[m]?.words ?? "");
+  return /^(?:it|it's|its|it is|you)$/.test(items[m]?.words ?? "");
 }
+
+/** "It fades rather quickly." */
+const itGoes = (items: readonly Item[], n: number): boolean =>
+  / /.test(items[n]?.words ?? "") &&
+  /^(?:it|and it|then it|but it)$/.test(items[n - 1]?.words ?? "") &&
+  (items[n + 1] === undefined || items[n + 1]?.mark !== "" || says(items[n + 1], "break") !== undefined);
 
 /** "oak, drying, very long": a length by itself behind flavours. */
 function endsList({ items, at }: Draft, n: number): boolean {
@@ -214,8 +237,11 @@ function aboutFinish(draft: Draft, n: number, sections: readonly Where[]): boole
   const { items, at } = draft;
   if (leadsToFinish(draft, n)) return true;
   const length = says(items[n], "length");
+  if (length && (saysIt(items, n) || itGoes(items, n))) return true;
   if (length?.form === "beside") {
-    const joined = says(items[n - 1], "join") !== undefined || items[n - 1]?.mark === "comma";
+    let m = n - 1;
+    while (says(items[m], "degree") || says(items[m], "amplify")) m--;
+    const joined = says(items[m], "join") !== undefined || items[m]?.mark === "comma";
     return beside(draft, n) || (sections[n] === "finish" && joined && (items[n + 1]?.mark ?? "stop") !== "");
   }
   const next = items[n + 1];
@@ -223,16 +249,21 @@ function aboutFinish(draft: Draft, n: number, sections: readonly Where[]): boole
     if (!length || sections[n] !== "finish") return false;
   }
   if (sections[n] === "finish") return true;
+  // "short & clean."
+  const joined =
+    says(items[n + 1], "join") !== undefined &&
+    at[n + 2] !== undefined &&
+    (items[n + 3]?.mark ?? "stop") !== "";
+  if (length && joined && isStop(items[n - 1])) return true;
   const [before, after] = [items[n - 1], items[n + 1]];
   const marked = (item: Item | undefined): boolean => item === undefined || item.mark !== "";
   if (marked(before) && marked(after) && length && (isStop(before) || isStop(after))) return true;
-  if (length && saysIt(items, n)) return true;
   // "oak very drying very long"
   if (length && isStop(after) && endsList(draft, n)) return true;
   // "Thankfully brief."
   if (length && isStop(after) && isStop(items[n - 2]) && before?.mark === "" && !at[n - 1]) return true;
   // "Tails off rather sharply."
-  if (isStop(before) && length && length.strength !== undefined && length.strength < 4 && bare(draft, n))
+  if (isStop(before) && length && length.strength !== undefined && length.strength < 5 && bare(draft, n))
     return true;
   for (let m = n + 1; m < items.length && m < n + 12 && !isStop(items[m]); m++)
     if (says(items[m], "where")) return says(items[m], "where")?.where === "finish";

@@ -109,6 +109,10 @@ export function inPlainContext(draft: Draft, at: number): boolean {
     if (before.mark === "" && says(before, "where") !== undefined && at - left <= 3) return true;
     if (before.mark === "colon" && says(items[left - 1], "where")) return true;
   }
+  // "the glue has gone"
+  const next = items[at + 1];
+  if (next !== undefined && !isFelt(items[at]) && any(next, ["gone", "lessened"]) && next.words !== "away")
+    return true;
   let right = at + 1;
   while (items[right] !== undefined && (says(items[right], "join") || items[right]?.mark === "comma"))
     right++;

@@ -64,6 +64,20 @@ export interface Said {
   readonly alone?: true;
 }
 
+/** A kind of words that a rule asks for: see WORDS of the language. */
+export type WordSet =
+  /** Nouns that an adjective before them only describes: "gentle warmth". */
+  | "qualities"
+  /** Places that the flavour's noun before them only describes: "a eucalyptus forest". */
+  | "places"
+  /** What begins something that a flavour is measured by: "hotter than a stove". */
+  | "articles"
+  /** What says by itself that there is no finish: "Finish: none". */
+  | "nothings"
+  | "selves"
+  /** Who may say what a note tastes of: "the banana folks talk about". */
+  | "people";
+
 /** Endings that make one word of another. */
 export interface Ending {
   readonly ends: string;
@@ -82,6 +96,7 @@ export interface Language {
   readonly phrases: readonly Said[];
   /** Kinds of small words that a phrase names in angle brackets: "<when> <who> swallow", "<the?>" where it may be left out. */
   readonly kinds: Readonly<Record<string, string>>;
+  readonly words: Readonly<Record<WordSet, string>>;
   readonly leaning: Readonly<Record<string, number | null>>;
   readonly tails: string;
   readonly ownTails: string;

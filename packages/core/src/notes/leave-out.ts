@@ -1,3 +1,4 @@
+import type { Item } from "./find-items.ts";
 import { type Draft, isPlain, isStop, says } from "./mention.ts";
 import { isPerson } from "./otherwise.ts";
 import { smellsNearby } from "./surroundings.ts";
@@ -144,7 +145,12 @@ function narrates(draft: Draft, n: number): boolean {
   // "burned the" is an idiom of its own.
   const verb = items[n]?.words ?? "";
   const told = lexicon.told.has(says(items[n], "idiom") ? (verb.split(" ")[0] ?? "") : verb);
-  if (!had && !told) return false;
+  const past =
+    isPlain(items[n] as Item) &&
+    /[a-z]{2}ed$/.test(verb) &&
+    !lexicon.flavourWords.has(verb) &&
+    draft.at[n] === undefined;
+  if (!had && !told && !past) return false;
   let m = n - 1;
   while (m >= 0 && BETWEEN.test(items[m]?.words ?? "")) m--;
   const who = items[m];
@@ -155,6 +161,8 @@ function narrates(draft: Draft, n: number): boolean {
     isPlain(who) && (HIS.test(before) || (before === "the" && !THINGS_DO.test(items[n]?.words ?? "")));
   const anybody = /^(?:some|every)(?:body|one)$/.test(who.words) && BRINGS.test(items[n]?.words ?? "");
   if (!SOMEBODY.test(who.words) && !named && !related && !anybody) return false;
+  if (past && !told && !had && !named && !/^(?:he|she|they|we)(?:'d)?$/.test(who.words) && !HIS.test(before))
+    return false;
   if (had && (who.words === "i" || isPraised(draft, n))) return false;
   for (let at = m - 1; at >= 0 && at > m - 16 && !isStop(items[at]); at--)
     if (says(items[at], "memory") || /\blike\b/.test(items[at]?.words ?? "")) return false;

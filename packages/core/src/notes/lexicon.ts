@@ -1,5 +1,5 @@
 import { cutWords } from "./cut-words.ts";
-import type { Language, Said } from "./language.ts";
+import type { Language, Said, WordSet } from "./language.ts";
 import { type LearnedWord, LONGEST_PHRASE } from "./learned.ts";
 import { soundOf } from "./sound-of.ts";
 
@@ -33,6 +33,7 @@ export interface Lexicon {
   readonly language: Language;
   /** Other ways to write the small words, to how the phrases have them. */
   readonly spellings: ReadonlyMap<string, string>;
+  readonly words: Readonly<Record<WordSet, ReadonlySet<string>>>;
   readonly leaning: ReadonlyMap<string, number | null>;
   readonly tails: ReadonlySet<string>;
   readonly ownTails: ReadonlySet<string>;
@@ -83,6 +84,11 @@ const everyWay = (entry: string): string[] =>
     .reduce((ways, place) => ways.flatMap((way) => place.map((word) => `${way} ${word}`)), [""])
     .map((way) => way.replaceAll("_", " ").replace(/ {2,}/g, " ").trim());
 
+const sets = (words: Language["words"]): Lexicon["words"] =>
+  Object.fromEntries(
+    Object.entries(words).map(([kind, list]) => [kind, new Set(listed(list))]),
+  ) as unknown as Lexicon["words"];
+
 /** The phrases of an entry; "gone" and behind it "at once" is "gone at once". */
 const together = ({ words, behind }: Said): string[] =>
   behind === undefined
@@ -129,6 +135,7 @@ function plainly(language: Language): Built {
     root,
     language,
     spellings: new Map(Object.entries(language.spellings)),
+    words: sets(language.words),
     leaning: new Map(Object.entries(language.leaning)),
     tails: new Set(listed(language.tails)),
     ownTails: new Set(listed(language.ownTails)),

@@ -6,7 +6,7 @@ import type { Lexicon, Sense } from "./lexicon.ts";
 export interface Mention {
   /** Its item; it may reach over those that follow, up to `last`. */
   readonly at: number;
-  readonly last: number;
+  last: number;
   readonly word: string;
   readonly attributes: readonly string[];
   /** What the word itself says of the strength. */

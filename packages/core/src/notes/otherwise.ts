@@ -50,6 +50,21 @@ const isOwn = ({ senses }: Item): boolean =>
     (sense) => sense.says === "flavour" && sense.attributes.some((id) => /^(?:feel|taste)\./.test(id)),
   );
 
+const isWhole = ({ senses }: Item): boolean =>
+  senses.some(
+    (sense) =>
+      sense.says === "flavour" &&
+      sense.attributes.some((id) => id.startsWith("whole.") || id === "feel.weight"),
+  );
+const isQuality = ({ text }: Item, lexicon: Lexicon): boolean =>
+  lexicon.words.qualities.has(text) ||
+  lexicon.language.endings.some(
+    ({ ends, instead, gives }) =>
+      gives === "quality" &&
+      text.endsWith(ends) &&
+      lexicon.flavourWords.has(text.slice(0, text.length - ends.length) + instead),
+  );
+
 /** Whether an item only says how the flavour after it is: "rich toffee". */
 export function leans(items: readonly Item[], at: number, lexicon: Lexicon): boolean {
   const item = items[at];
@@ -67,9 +82,11 @@ export function leans(items: readonly Item[], at: number, lexicon: Lexicon): boo
     if (next === at + 1 && after.words === item.words && isOwn(item)) return false;
     // "oily, ashy" without its comma
     if (next === at + 1 && saysHow(after.text, lexicon) && isOwn(item)) return false;
+    // "gentle warmth", "delicate sweetness"
+    if (next === at + 1 && flavours.length > 0 && isWhole(item) && isQuality(after, lexicon)) return true;
     if (
       flavours.some(({ attributes }) => attributes.some((id) => !OWN_RIGHT.test(id))) &&
-      !lexicon.shy.has(after.words)
+      (!lexicon.shy.has(after.words) || (next === at + 1 && !lexicon.leaning.has(after.words)))
     )
       return true;
     // "a light touch of honey", "a soft sort of smoke"; "round fruits"
@@ -104,6 +121,8 @@ export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boo
   if (BITES.test(item.text) && mentions[at - 1] !== undefined) return true;
   // "hung up to dry"
   if (item.text === "dry" && items[at - 1]?.words === "to") return true;
+  // "it dries itself at the hearth"
+  if (item.text.endsWith("s") && lexicon.words.selves.has(items[at + 1]?.words ?? "")) return true;
   // "put out the light"
   const after = items[at + 1];
   if (item.text === "light" && items[at - 1]?.words === "the" && (after?.mark !== "" || says(after, "link")))
@@ -167,6 +186,9 @@ export function isLength(items: readonly Item[], at: number): boolean {
   return false;
 }
 
+const talks = (items: readonly Item[], n: number): boolean =>
+  says(items[n], "reports") !== undefined || says(items[n], "aside") !== undefined;
+
 const LIKENED = /\blike\b/;
 
 /** "an oak table", "my peaty friend": the flavour's word only says what thing it is. What a note likens the glass to still counts. */
@@ -176,6 +198,14 @@ export function ofThing(items: readonly Item[], at: number, lexicon: Lexicon): b
   // "plum red apples"
   const after = items[at + 2];
   if (after !== undefined && after.mark === "" && isFlavour(after)) return false;
+  // "the banana folks talk about"
+  if (
+    lexicon.words.people.has(next.words) &&
+    after !== undefined &&
+    after.mark === "" &&
+    talks(items, at + 2)
+  )
+    return false;
   if (lexicon.things.has(next.words)) return true;
   if (!lexicon.scenery.has(next.words)) return false;
   for (let n = at - 1; n >= 0 && n > at - 8 && !isStop(items[n]); n--)

@@ -10,6 +10,7 @@ import { leaveOut } from "./leave-out.ts";
 import { likenedFeel } from "./likened-feel.ts";
 import type { Lexicon } from "./lexicon.ts";
 import { type Draft, type Mention, says } from "./mention.ts";
+import { panelScores } from "./panel-scores.ts";
 import { spreadOf, strengthOf } from "./strength-of.ts";
 import { takeBack } from "./take-back.ts";
 
@@ -53,6 +54,7 @@ export function readNote(text: string, lexicon: Lexicon, where: Where = "whole")
   const items = findItems(cutWords(text, lexicon.shortened), lexicon);
   const draft = findMentions(items, lexicon);
   applyPhrases(draft);
+  panelScores(draft);
   carryOver(draft);
   likenedFeel(draft);
   leaveOut(draft);

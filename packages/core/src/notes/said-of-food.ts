@@ -23,7 +23,9 @@ export function saidOfFood(draft: Draft, at: number): boolean {
     case "burned":
     case "burnt":
     case "charred":
-      return near(items, at, -1, /^grain\.bake$/);
+      return (
+        near(items, at, -1, /^grain\.bake$/) || (before !== undefined && isOf(items[at - 1], /^sweet\.sugar/))
+      );
     case "dusty":
     case "muddy":
       return (
@@ -54,8 +56,8 @@ export function saidOfFood(draft: Draft, at: number): boolean {
   )
     return true;
   // "cherries again, sour ones"
-  if (open && next.words === "ones" && isOf(item, /^taste/))
-    return near(items, at, -1, /^(?:fruit|nut|plant)/);
+  if (open && /^ones?$/.test(next.words) && isOf(item, /^taste/))
+    return near(items, at, -1, /^(?:fruit|nut|plant|sweet\.cocoa)/);
   // "the jam of plums"
   return (
     open &&
@@ -75,6 +77,15 @@ function near(items: readonly Item[], at: number, step: number, kind: RegExp): b
 
 /** "salt as the sea" is salt. */
 function saltAs({ items, at: mentions }: Draft, at: number): boolean {
+  // "salty, like when you've been swimming in the sea"
+  let likened = false;
+  for (let m = at - 1; m > at - 14 && !isStop(items[m]); m--) {
+    likened ||= /\blike\b/.test(items[m]?.words ?? "");
+    if (mentions[m] !== undefined) {
+      if (likened && mentions[m]?.word.startsWith("salt")) return true;
+      break;
+    }
+  }
   let n = at - 1;
   while (n > at - 4 && /^(?:the|as|like)(?: the)?$/.test(items[n]?.words ?? "")) n--;
   return n < at - 1 && (mentions[n]?.word ?? "").startsWith("salt");

@@ -32,6 +32,23 @@ export function sectionCue({ items, at }: Draft, n: number): SaidSense | undefin
   // "at the end of the table" is a place.
   if (/^of(?: the| a)?$/.test(next?.words ?? "") && /(?:^| )end$/.test(items[n]?.words ?? ""))
     return undefined;
+  // "altogether sunnier" is no verdict.
+  if (
+    cue?.where === "whole" &&
+    next?.mark === "" &&
+    before?.mark === "" &&
+    !says(before, "join") &&
+    !says(before, "break") &&
+    / /.test(items[n]?.words ?? "") === false
+  )
+    return undefined;
+  // "the finish tastes of coffee"
+  if (
+    cue?.form === "verb" &&
+    /^(?:tastes|smells)\b/.test(items[n]?.words ?? "") &&
+    says(before, "where")?.where === "finish"
+  )
+    return undefined;
   if (cue?.form === "head") {
     const led = lead(items, n);
     if (led === undefined) return cue;
@@ -44,6 +61,8 @@ export function sectionCue({ items, at }: Draft, n: number): SaidSense | undefin
     const begins = before === undefined || before.mark !== "" || at[n - 1] !== undefined;
     if (next?.mark === "colon") return cue;
     const letter = (items[n]?.words.length ?? 0) <= 3;
+    // "peaches n cream"
+    if (items[n]?.by.join !== undefined && before?.mark === "" && next?.mark === "") return undefined;
     const closes = next === undefined || next.mark !== "" || says(next, "join") !== undefined;
     if ((items[n]?.words.length ?? 0) > 2 && closes && (at[n - 1] !== undefined || says(before, "length")))
       return { ...cue, form: "head" };
@@ -64,7 +83,10 @@ export function sectionCue({ items, at }: Draft, n: number): SaidSense | undefin
       next.mark !== "" ||
       at[n + 1] ||
       (says(next, "degree") && next.words !== "some") ||
-      (says(next, "link") && !says(next, "glue") && [2, 3, 4].some((step) => at[n + step] !== undefined)) ||
+      (says(next, "link") &&
+        !/^comes?$/.test(next.words) &&
+        !says(next, "glue") &&
+        [2, 3, 4].some((step) => at[n + step] !== undefined)) ||
       (says(next, "start") && next.words !== "it") ||
       says(next, "unsure") ||
       /^(?:stays?|remains?|rests?)\b/.test(next.words);

@@ -31,7 +31,8 @@ function graded({ degrees, inherent }: Mention, plain: number): number {
     : strength;
   if (inherent === null) return pushed;
   if (inherent < PLAIN) return clamp(pushed > PLAIN ? inherent - 0.8 : inherent + 0.5);
-  if (inherent > PLAIN) return clamp(pushed > PLAIN ? inherent + 0.8 : 3.2);
+  // "quite thick"
+  if (inherent > PLAIN) return clamp(pushed > PLAIN ? inherent + 0.8 : pushed > 4 ? 6 : 3.2);
   return pushed;
 }
 

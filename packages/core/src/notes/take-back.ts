@@ -19,6 +19,8 @@ export function takeBack(draft: Draft): void {
       !says(items[n - 1], "glue")
     )
       continue;
+    // "flat, sorry."
+    if (/^(?:sorry|pardon)$/.test(item.words) && isStop(items[n + 1])) continue;
     const wrong = last(draft, n);
     const right = next(draft, n);
     if (wrong === undefined || right === undefined) continue;
