@@ -1,9 +1,7 @@
-import { type Draft, isStop, type Mention, says } from "./mention.ts";
+import { is, type Draft, isStop, type Mention, says } from "./mention.ts";
 
 const OWN_RIGHT = /^(?:taste|feel|whole|time)\./;
 const ADJECTIVE = /(?:y|ic|ed|ing|al|ful)$/;
-const DETERMINER =
-  /^(?:a|an|the|with|this|that|its|then|then a|and a|has a|nice|lovely|such a|quite a|rather|some|big|real|in a)$/;
 
 /** Whether a flavour says how something is: "sweet", "smoky". */
 const adjectival = ({ items }: Draft, { at, last, attributes }: Mention): boolean =>
@@ -27,7 +25,7 @@ export function adjectivesBefore(draft: Draft, n: number): readonly Mention[] {
       found.push(mention);
       continue;
     }
-    if (DETERMINER.test(item.words)) return found;
+    if (is(item, "beforePart")) return found;
     if (item.mark === "comma" || says(item, "join")) {
       near ??= [...found];
       if (near.length === 0) return [];

@@ -1,8 +1,9 @@
 import { backward, forward } from "./attach.ts";
 import { applyNot, ends, notButs } from "./deny.ts";
+import type { Item } from "./find-items.ts";
 import { gradesBefore, leans } from "./otherwise.ts";
 import { isFelt } from "./flavour-context.ts";
-import { type Draft, isPlain, isStop, type Mention, says } from "./mention.ts";
+import { is, type Draft, isPlain, isStop, type Mention, says } from "./mention.ts";
 
 /** Hands every degree, "no", hedge and comparison of the note to the flavour it is of. */
 export function applyPhrases(draft: Draft): void {
@@ -27,18 +28,18 @@ export function applyPhrases(draft: Draft): void {
   for (const mention of draft.mentions) {
     if (items[mention.at]?.more && likens(draft, mention))
       mention.degrees.push({ strength: 7.8, amplify: false });
-    else if (items[mention.at]?.more) compare(mention, items[mention.at - 1]?.words ?? "");
+    else if (items[mention.at]?.more) compare(mention, items[mention.at - 1]);
     if (asked(draft, mention)) mention.unsure = true;
   }
   notButs(draft);
 }
 
 /** "hotter than a stove": very hot, and compared with no glass. */
-function likens({ items, lexicon }: Draft, { last }: Mention): boolean {
+function likens({ items }: Draft, { last }: Mention): boolean {
   const [than, article, what] = [items[last + 1], items[last + 2], items[last + 3]];
   return (
     says(than, "than") !== undefined &&
-    lexicon.words.articles.has(article?.words ?? "") &&
+    is(article, "articles") &&
     what !== undefined &&
     what.mark === "" &&
     says(what, "other") === undefined &&
@@ -48,9 +49,8 @@ function likens({ items, lexicon }: Draft, { last }: Mention): boolean {
 }
 
 /** "Thinner" is less of what weighs. */
-function compare(mention: Mention, before: string): void {
-  if (/(?:^| )(?:much|far|way|lots|loads|miles|lot|deal|considerably|significantly)$/.test(before))
-    mention.amplified = true;
+function compare(mention: Mention, before: Item | undefined): void {
+  if (is(before, "muchMore")) mention.amplified = true;
   if (
     (mention.inherent ?? 5) < 4 &&
     mention.attributes.some((id) => id === "feel.weight" || id === "time.finish")
@@ -71,15 +71,8 @@ function exclaimed({ items, at }: Draft, n: number): boolean {
   // "dry as August"
   if (items[n]?.words === "as" && next !== undefined && isPlain(next) && isFelt(items[n - 1]))
     return items[before.at - 1]?.words !== "as";
-  if (items[n]?.words === "as")
-    return (
-      /^(?:a|an|any|anything|can|hell|you)$/.test(next?.words ?? "") && items[before.at - 1]?.words !== "as"
-    );
-  return (
-    /^of (?:it|that|him|her)$/.test(items[n]?.words ?? "") &&
-    items[before.at - 1]?.words === "the" &&
-    isStop(next)
-  );
+  if (items[n]?.words === "as") return is(next, "likenedTo") && items[before.at - 1]?.words !== "as";
+  return is(items[n], "ofIt") && items[before.at - 1]?.words === "the" && isStop(next);
 }
 
 function applyDegree(draft: Draft, n: number): void {
@@ -152,7 +145,7 @@ function applyChange(draft: Draft, n: number): void {
   }
   const change = says(item, "lessened") ?? says(item, "increased");
   // "a trickle of honey down the middle"
-  if (change === undefined || (/^(?:down|less|up)$/.test(item?.words ?? "") && !ends(draft, n))) return;
+  if (change === undefined || (is(item, "ambiguousChange") && !ends(draft, n))) return;
   const mention = backward(draft, n, { words: 2, comma: 1 });
   if (mention) mention[change.says === "lessened" ? "less" : "more"] = true;
 }

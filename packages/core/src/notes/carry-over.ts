@@ -1,4 +1,4 @@
-import { type Draft, type Mention, says } from "./mention.ts";
+import { is, type Draft, type Mention, says } from "./mention.ts";
 
 /** What "A and B" share: a degree, a "more", a hedge before both; a "no" before "A or B". */
 export function carryOver(draft: Draft): void {
@@ -26,8 +26,7 @@ export function carryOver(draft: Draft): void {
   }
 }
 
-const plural = ({ items }: Draft, { last }: Mention): boolean =>
-  /^(?:have|are|were)\b/.test(items[last + 1]?.words ?? "");
+const plural = ({ items }: Draft, { last }: Mention): boolean => is(items[last + 1], "plural");
 
 /** Whether nothing but a comma or one join, and small words, stands between two flavours. */
 function joined({ items, lexicon }: Draft, a: Mention, b: Mention): "and" | "or" | "with" | "comma" | null {

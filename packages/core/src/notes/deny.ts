@@ -1,11 +1,11 @@
 import { backward, forward } from "./attach.ts";
 import { isFelt } from "./flavour-context.ts";
-import { type Draft, isStop, type Mention, says } from "./mention.ts";
+import { is, type Draft, isStop, type Mention, says } from "./mention.ts";
 
 /** Whether a phrase closes its part of the sentence, but for "now", "though" and the like. */
 export const ends = ({ items }: Draft, n: number): boolean => {
   const next = items[n + 1];
-  if (next !== undefined && /^(?:now|though|too|today|tonight|this time|here|again|mind)$/.test(next.words))
+  if (next !== undefined && is(next, "closers"))
     return items[n + 2] === undefined || items[n + 2]?.mark !== "";
   return (
     next === undefined ||
@@ -15,16 +15,13 @@ export const ends = ({ items }: Draft, n: number): boolean => {
   );
 };
 
-const MUCH =
-  /^(?:much|much of|so much|too much|a lot|a lot of|lot of|a great deal of|great deal of|many|very|overly|all that|plenty of|loads of)$/;
-
 const AWAY =
   /^(?:now|completely|entirely|already|altogether|by|from|in|at|on|here|again|too|though|for|since|before|after|when|once|totally|away|off|today|tonight|this|as|well|with|into|to|like|it|that|i|just|mostly|nearly|almost|quickly|fast|early|so|somewhere|forever|yet|because|within|under|without|really|long|thank|thankfully|sadly|alas)\b/;
 
 /** "has gone a bit quiet", "gone soft": is otherwise, and not away. */
 function becomes({ items, at }: Draft, n: number): boolean {
   const [item, next] = [items[n], items[n + 1]];
-  if (!/(?:^| )(?:gone|went)$/.test(item?.words ?? "")) return false;
+  if (!is(item, "becoming")) return false;
   if (next === undefined || next.mark !== "") return false;
   if (next.words === "to" || (next.words === "away" && items[n + 2]?.words === "to")) return true;
   if (at[n + 1] || says(next, "degree")) return !AWAY.test(next.words);
@@ -47,10 +44,7 @@ const said = (items: Draft["items"], at: Draft["at"], n: number): boolean =>
   at[n - 2] !== undefined &&
   items[n - 1]?.mark === "comma" &&
   isStop(items[n + 1]) &&
-  items.some(
-    ({ words }, m) =>
-      /^(?:yes|yep|yeah|aye)$/.test(words) && items[m - 1]?.mark === "comma" && at[m - 2] !== undefined,
-  );
+  items.some((item, m) => is(item, "yes") && items[m - 1]?.mark === "comma" && at[m - 2] !== undefined);
 
 /** "and is gone", "then gone" */
 const brief = ({ items }: Draft, n: number): boolean =>
@@ -64,7 +58,7 @@ export function applyNot(draft: Draft, n: number): void {
   const not = says(item, "not");
   const gone = says(item, "gone");
   // "can't find any fruit" is no word on what stood before; "can't find it" is.
-  const named = /^(?:it|them|that|one)$/.test(draft.items[n + 1]?.words ?? "");
+  const named = is(draft.items[n + 1], "pronouns");
   const open = /(?:any|find|get|feel|smell|taste)$/.test(item?.words ?? "") && !ends(draft, n) && !named;
   // "Mouth: custard. Finish: none."
   const headed = draft.items[n - 1]?.mark === "colon" && says(draft.items[n - 2], "where") !== undefined;
@@ -95,11 +89,7 @@ export function applyNot(draft: Draft, n: number): void {
   if (not === undefined) return;
   // "peat, yes; smoke no.", "oak is not."
   const left = draft.at[n - 1] ?? (item?.words === "no" && answers(draft, n) ? draft.at[n - 2] : undefined);
-  if (
-    left &&
-    /^(?:no|not|is not|isn't|isnt|are not|aren't)$/.test(item?.words ?? "") &&
-    (draft.items[n + 1] === undefined || isStop(draft.items[n + 1]))
-  ) {
+  if (left && is(item, "notAfter") && (draft.items[n + 1] === undefined || isStop(draft.items[n + 1]))) {
     left.gone = true;
     return;
   }
@@ -107,7 +97,7 @@ export function applyNot(draft: Draft, n: number): void {
   if (!mention) return;
   // "doesn't have much oak" has some.
   for (let m = n + 1; m < mention.at; m++)
-    if (MUCH.test(draft.items[m]?.words ?? "")) {
+    if (is(draft.items[m], "amounts")) {
       mention.little = true;
       return;
     }
@@ -140,9 +130,7 @@ function replaced(items: Draft["items"], { last }: Mention, { at }: Mention): bo
     between.length > 0 &&
     between.length < 7 &&
     !between.some((item) => isStop(item)) &&
-    between.some(({ words }) =>
-      /^(?:more|more like|more of|it's|its|rather|actually|but|just|maybe)$/.test(words),
-    )
+    between.some((item) => is(item, "exchanged"))
   );
 }
 

@@ -1,4 +1,5 @@
 import type { Token } from "./cut-words.ts";
+import type { WordSet } from "./language.ts";
 import type { By, Lexicon, Node, Phrase, Sense } from "./lexicon.ts";
 import { LONGEST_PHRASE } from "./learned.ts";
 import { derived, singulars } from "./word-forms.ts";
@@ -18,6 +19,8 @@ export interface Item {
   readonly capital: boolean;
   /** A comparison by its ending: "smokier". */
   readonly more: boolean;
+  /** The kinds of words it is one of: see WORDS of the language. */
+  readonly kinds: ReadonlySet<WordSet>;
 }
 
 interface Match {
@@ -27,6 +30,7 @@ interface Match {
 }
 
 const NOTHING: By = {};
+const NO_KINDS: ReadonlySet<WordSet> = new Set();
 export const isFlavour = ({ by }: { readonly by: By }): boolean => by.flavour !== undefined;
 
 /** What a note's tokens are, from left to right; the longest phrase wins, and a flavour that reaches further over what begins before it. */
@@ -40,15 +44,16 @@ export function findItems(tokens: readonly Token[], lexicon: Lexicon): Item[] {
     const token = tokens[at];
     if (token === undefined) break;
     if (token.mark !== "") {
-      items.push({ ...token, words: "", text: "", senses: [], by: NOTHING, more: false });
+      items.push({ ...token, words: "", text: "", senses: [], by: NOTHING, more: false, kinds: NO_KINDS });
       at++;
       continue;
     }
     const match = clear(tokens, forms, longest, at, lexicon);
     const count = match?.count ?? 1;
+    const words = match === null ? token.text : wordsOf(match, tokens, at);
     items.push({
       mark: "",
-      words: match === null ? token.text : wordsOf(match, tokens, at),
+      words,
       text: count === 1 ? token.text : "",
       senses: match?.phrase.senses ?? [],
       by: match?.phrase.by ?? NOTHING,
@@ -56,6 +61,7 @@ export function findItems(tokens: readonly Token[], lexicon: Lexicon): Item[] {
       end: tokens[at + count - 1]?.end ?? token.end,
       capital: token.capital,
       more: match?.more ?? false,
+      kinds: lexicon.kindsOf(words, count === 1 ? token.text : ""),
     });
     at += count;
   }

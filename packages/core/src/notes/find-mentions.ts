@@ -2,7 +2,7 @@ import { type Item, isFlavour } from "./find-items.ts";
 import { findSlip, maySlip } from "./find-slip.ts";
 import { inContext, inList, inPlainContext, isFelt, placed } from "./flavour-context.ts";
 import type { Lexicon, Sense } from "./lexicon.ts";
-import { type Draft, isPlain, type Mention, says } from "./mention.ts";
+import { is, type Draft, isPlain, type Mention, says } from "./mention.ts";
 import {
   describes,
   gradesBefore,
@@ -33,7 +33,7 @@ export function findMentions(items: readonly Item[], lexicon: Lexicon): Draft {
     if (
       before !== undefined &&
       before.last === at - 1 &&
-      lexicon.words.places.has(items[at]?.text ?? "") &&
+      is(items[at], "places") &&
       isNoun(items[before.last], lexicon)
     ) {
       before.last = at;
@@ -85,28 +85,23 @@ function refined({ mentions }: Draft): void {
   }
 }
 
-const LAY = /^(?:on|under|beside|behind|near|across|over|past|through|below|outside)(?: the| a)?$/;
-
 /** "pears on newspaper": a common word for where the flavour before it lay. */
 function whereItLay({ items, at: mentions, lexicon }: Draft, at: number): boolean {
   if (!lexicon.shy.has(items[at]?.words ?? "")) return false;
   let n = at - 1;
-  while (/^(?:the|a|an|my|her|his|old|cold|wet|hot)$/.test(items[n]?.words ?? "")) n--;
-  return LAY.test(items[n]?.words ?? "") && mentions[n - 1] !== undefined;
+  while (is(items[n], "beforeThing")) n--;
+  return is(items[n], "liesOn") && mentions[n - 1] !== undefined;
 }
-
-const DRINK = /^(?:wine|rum|sherry|bourbon|port|madeira|cognac|brandy|beer)$/;
 
 /** "the vanilla of the wood": of which it is, and no more wood. */
 function ofWood({ items, at: mentions }: Draft, at: number): boolean {
-  if (!/^(?:wood|woods|barrels?|casks?|oak|candle|tree)$/.test(items[at]?.text ?? "")) return false;
+  if (!is(items[at], "wooden")) return false;
   // "rum casks", "a barrel of bourbon" say where it lay.
   const next = items[at + 1]?.words === "of" ? items[at + 2] : items[at - 1];
-  if (next !== undefined && DRINK.test(next.words) && items[at]?.text !== "oak") return true;
+  if (next !== undefined && is(next, "drinks") && items[at]?.text !== "oak") return true;
   let before = at - 1;
   if (items[before]?.words === "the" || items[before]?.words === "a") before--;
-  const word = items[before]?.words ?? "";
-  return /^of(?: the| a)?$/.test(word) && mentions[before - 1] !== undefined;
+  return is(items[before], "of") && mentions[before - 1] !== undefined;
 }
 
 /** "eucalyptus", not "smoky" or "old". */

@@ -1,6 +1,6 @@
 import type { Item } from "./find-items.ts";
 import type { Stance, Where } from "./language.ts";
-import { type Draft, isPlain, isStop, type SaidSense, says } from "./mention.ts";
+import { is, type Draft, isPlain, isStop, type SaidSense, says } from "./mention.ts";
 
 export interface FinishLength {
   readonly start: number;
@@ -12,8 +12,6 @@ export interface FinishLength {
 }
 
 const STAYS = /^(?:linger|stay|last|persist|remain|hang|goes on$|keeps going$|never stops)/;
-const STAYS_A_LITTLE =
-  /^(?:a touch|a little|a bit|a little bit|briefly|slightly|a moment|a second|for a moment|a tad|somewhat|nicely|well|a shade)$/;
 
 /** What a note says of how long the finish is: words where a finish is spoken of, words that need none beside them, seconds. */
 export function finishLengths(draft: Draft, sections: readonly Where[]): FinishLength[] {
@@ -30,7 +28,7 @@ export function finishLengths(draft: Draft, sections: readonly Where[]): FinishL
         : counted(draft, n);
     if (length === undefined && seconds === null) continue;
     // "he goes on and on"
-    if (/^(?:he|she|they|we|i|you|who)$/.test(items[n - 1]?.words ?? "") && seconds === null) continue;
+    if (is(items[n - 1], "persons") && seconds === null) continue;
     // "it stays cold"
     const next = items[n + 1];
     if (item.words === "stays" && next !== undefined && isPlain(next) && !next.words.endsWith("ly")) continue;
@@ -59,7 +57,7 @@ export function finishLengths(draft: Draft, sections: readonly Where[]): FinishL
       items[n]?.words.split(" ").length === 1
     )
       continue;
-    const little = stays && STAYS_A_LITTLE.test(items[n + 1]?.words ?? "");
+    const little = stays && is(items[n + 1], "smallStay");
     const strength =
       seconds !== null ? ofSeconds(seconds) : little ? 5 : graded(items, n, length?.strength ?? 5);
     const unsure = [n - 1, n - 2, n - 3, n + 1, n + 2].some((m) => says(items[m], "unsure") !== undefined);
@@ -106,8 +104,8 @@ const lengthSaid = (item: Item): SaidSense | undefined =>
 const MISSING: SaidSense = { says: "length", strength: 0, stance: "absent", alone: true };
 
 /** "Finish: none." */
-function missing({ items, lexicon }: Draft, n: number): SaidSense | undefined {
-  if (!lexicon.words.nothings.has(items[n]?.words ?? "")) return undefined;
+function missing({ items }: Draft, n: number): SaidSense | undefined {
+  if (!is(items[n], "nothings")) return undefined;
   const before = items[n - 1];
   const cue = before?.mark === "colon" || before?.words === "is" ? items[n - 2] : before;
   return says(cue, "where")?.where === "finish" && isStop(items[n + 1]) ? MISSING : undefined;
@@ -129,8 +127,7 @@ const takes = (items: readonly Item[], n: number): boolean => {
 function waited(items: readonly Item[], n: number): boolean {
   if (!says(items[n], "seconds") || lasts(items, n)) return false;
   for (let m = n - 1; m >= 0 && m >= n - 4 && items[m]?.mark === ""; m--)
-    if (/^(?:after|another|wait|waited|leave it|give it)$/.test(items[m]?.words ?? ""))
-      return !says(items[m - 1], "length") && !says(items[m - 1], "there");
+    if (is(items[m], "waiting")) return !says(items[m - 1], "length") && !says(items[m - 1], "there");
   return false;
 }
 
@@ -177,31 +174,23 @@ function leadsToFinish({ items, at }: Draft, n: number): boolean {
 
 /** "it is so short." */
 function saysIt(items: readonly Item[], n: number): boolean {
-  if (!/^(?:short|shorter|long|longer|brief|lengthy|quick|fleeting)$/.test(items[n]?.words ?? ""))
-    return false;
+  if (!is(items[n], "lengths")) return false;
   const after = items[n + 1];
   if (after !== undefined && after.mark === "" && !says(after, "than") && !says(after, "break")) return false;
   let m = n - 1;
-  while (
-    m >= 0 &&
-    (says(items[m], "degree") ||
-      /^(?:also|is|was|were|very|too|not|a|bit|rather|just|far|much|way|considerably|so)$/.test(
-        items[m]?.words ?? "",
-      ))
-  )
-    m--;
-  return /^(?:it|it's|its|it is|you)$/.test(items[m]?.words ?? "");
+  while (m >= 0 && (says(items[m], "degree") || is(items[m], "beforeLength"))) m--;
+  return is(items[m], "it");
 }
 
 /** "It fades rather quickly." */
 const itGoes = (items: readonly Item[], n: number): boolean =>
   / /.test(items[n]?.words ?? "") &&
-  /^(?:it|and it|then it|but it)$/.test(items[n - 1]?.words ?? "") &&
+  is(items[n - 1], "itGoes") &&
   (items[n + 1] === undefined || items[n + 1]?.mark !== "" || says(items[n + 1], "break") !== undefined);
 
 /** "oak, drying, very long": a length by itself behind flavours. */
 function endsList({ items, at }: Draft, n: number): boolean {
-  if (!/^(?:short|long|brief|lengthy)$/.test(items[n]?.words ?? "")) return false;
+  if (!is(items[n], "plainLengths")) return false;
   let m = n - 1;
   while (says(items[m], "degree") || says(items[m], "amplify")) m--;
   if (items[m]?.mark === "comma" || says(items[m], "join")) m--;
@@ -223,11 +212,7 @@ function beside({ items }: Draft, n: number): boolean {
     for (let m = n + step; m >= 0 && Math.abs(m - n) <= (step < 0 ? 6 : 3); m += step) {
       const item = items[m];
       if (item === undefined || item.mark !== "") break;
-      if (
-        says(item, "where")?.where === "finish" ||
-        /^(?:goes|went|leaves|left|dies|disappears|vanishes|gone|over)\b/.test(item.words)
-      )
-        return true;
+      if (says(item, "where")?.where === "finish" || is(item, "goes")) return true;
     }
   return false;
 }
@@ -277,8 +262,7 @@ function graded(items: readonly Item[], n: number, strength: number): number {
   if (degree?.strength === undefined) return strength;
   if (says(before, "amplify"))
     return strength > 5 ? Math.min(10, strength + 0.8) : Math.max(0.5, strength - 0.7);
-  if (/^(?:good|nice|proper|solid|lovely|decent|clearly|definitely)$/.test(before?.words ?? ""))
-    return strength;
+  if (is(before, "plainly")) return strength;
   if (degree.strength > 4 && degree.strength < 6 && strength > 7) return 6;
   if (degree.strength < 4 && strength > 6) return 6;
   return strength;

@@ -1,5 +1,5 @@
 import { isFlavour, type Item } from "./find-items.ts";
-import { type Draft, isPlain, isStop, type Says, says } from "./mention.ts";
+import { is, type Draft, isPlain, isStop, type Says, says } from "./mention.ts";
 
 const BESIDE: readonly Says[] = [
   "degree",
@@ -45,8 +45,7 @@ export function inContext(draft: Draft, at: number): boolean {
   }
   const before = items[at - 1];
   // "sharp as a December morning"
-  if (isFelt(items[at]) && items[at + 1]?.words === "as" && /^an?$/.test(items[at + 2]?.words ?? ""))
-    return true;
+  if (isFelt(items[at]) && items[at + 1]?.words === "as" && is(items[at + 2], "an")) return true;
   if (
     before !== undefined &&
     isFelt(items[at]) &&
@@ -62,8 +61,7 @@ export function inContext(draft: Draft, at: number): boolean {
       says(item, "degree")?.back
     )
       return true;
-    if (/^(?:note|notes|aroma|flavour|flavor|taste|character|thing|vibe|vibes)$/.test(item.words))
-      return true;
+    if (is(item, "noteWords")) return true;
     if (any(item, ["aside", "idiom", "break"])) break;
     if (
       item.mark === "comma" &&

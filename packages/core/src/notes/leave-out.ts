@@ -1,5 +1,5 @@
 import type { Item } from "./find-items.ts";
-import { type Draft, isPlain, isStop, says } from "./mention.ts";
+import { is, type Draft, isPlain, isStop, says } from "./mention.ts";
 import { isPerson } from "./otherwise.ts";
 import { smellsNearby } from "./surroundings.ts";
 
@@ -8,10 +8,7 @@ export function leaveOut(draft: Draft): void {
   const { items } = draft;
   // "the smoky one" is another glass.
   for (const mention of draft.mentions)
-    if (
-      /^(?:one|ones|glass|bottle)$/.test(items[mention.last + 1]?.words ?? "") &&
-      /^(?:the|that)$/.test(items[mention.at - 1]?.words ?? "")
-    )
+    if (is(items[mention.last + 1], "glasses") && is(items[mention.at - 1], "theThat"))
       mention.dropped = true;
   for (const [n, item] of items.entries()) {
     if (item.mark !== "" || draft.at[n] !== undefined) continue;
@@ -120,22 +117,11 @@ function putRight({ items }: Draft, from: number): boolean {
   for (let n = from + 1; n < items.length && n < from + 12; n++) {
     if (isStop(items[n]) && ++stops > 1) return false;
     if (stops > 0 && n > from + 1 && isStop(items[n - 1]) && !says(items[n], "correct")) return false;
-    if (
-      says(items[n], "break") ||
-      says(items[n], "correct") ||
-      /^(?:before|earlier|first|previously|yesterday|last time|at first)$/.test(items[n]?.words ?? "")
-    )
-      return true;
+    if (says(items[n], "break") || says(items[n], "correct") || is(items[n], "earlier")) return true;
   }
   return false;
 }
 
-const SOMEBODY = /^(?:i|we|he|she|they)(?:'d|'ve|'m|'re|'s|d|ve)?$/;
-const BETWEEN =
-  /^(?:had|have|has|just|all|both|always|often|once|never|used to|then|went and|had just|were|was|been|also|only|ever|out|busy|is|are|am)$/;
-const THINGS_DO =
-  /^(?:left|went|came|gave|kept|lost|carried|moved|served|arrived|raised|crossed|climbed|ran|burned|burnt|lay|hung|hid|caught|waited|stayed|spent|passed|broke|met|roasted|toasted|dried|stewed|grilled|fried|boiled)$/;
-const BRINGS = /^(?:brought|cooked|ate|passed|spilled|spilt|dropped|served|ordered|shared|handed)$/;
 const HIS = /^(?:my|his|her|our|their|your)$/;
 
 /** "we sat by the fire", "my uncle kept bees": what somebody did, but not what the glass is likened to. */
@@ -152,15 +138,14 @@ function narrates(draft: Draft, n: number): boolean {
     draft.at[n] === undefined;
   if (!had && !told && !past) return false;
   let m = n - 1;
-  while (m >= 0 && BETWEEN.test(items[m]?.words ?? "")) m--;
+  while (m >= 0 && is(items[m], "storyBetween")) m--;
   const who = items[m];
   if (who === undefined || who.mark !== "") return false;
   const named = who.capital && isPlain(who) && !lexicon.known.has(who.words);
   const before = items[m - 1]?.words ?? "";
-  const related =
-    isPlain(who) && (HIS.test(before) || (before === "the" && !THINGS_DO.test(items[n]?.words ?? "")));
-  const anybody = /^(?:some|every)(?:body|one)$/.test(who.words) && BRINGS.test(items[n]?.words ?? "");
-  if (!SOMEBODY.test(who.words) && !named && !related && !anybody) return false;
+  const related = isPlain(who) && (HIS.test(before) || (before === "the" && !is(items[n], "thingsDo")));
+  const anybody = /^(?:some|every)(?:body|one)$/.test(who.words) && is(items[n], "broughtBy");
+  if (!is(who, "storyTellers") && !named && !related && !anybody) return false;
   if (past && !told && !had && !named && !/^(?:he|she|they|we)(?:'d)?$/.test(who.words) && !HIS.test(before))
     return false;
   if (had && (who.words === "i" || isPraised(draft, n))) return false;
@@ -186,27 +171,23 @@ function reported({ items, lexicon }: Draft, n: number): boolean {
   const before = items[n - 1];
   if (!says(items[n], "reports") || before === undefined) return false;
   // "my brother, who knows about these matters, said"
-  if (before.mark === "comma")
-    return /^(?:said|says|reckons|swears|insists|told|claims)$/.test(items[n]?.words ?? "");
+  if (before.mark === "comma") return is(items[n], "reporting");
   if (before.mark !== "") return false;
   return (
     isPerson(items, n - 1, lexicon) ||
-    /^(?:he|she|they)$/.test(before.words) ||
+    is(before, "others") ||
     (isPlain(before) &&
       !/^(?:(?:i|we|you|it|this|that|there)(?:'ve|'d|'s|ve)|nose|one|which|what|that)$/.test(before.words))
   );
 }
 
 const CODE = /^\d{1,3}$/;
-const PAST = /^(?:was|had|were)\b/;
-const VERB =
-  /^(?:was|had|were|is|are|has|have|tastes|smells|taste|smell|tasted|smelled|got|gave|seem|seems|seemed|did|felt|feels|feel)\b/;
 
 function otherGlass(draft: Draft, n: number): void {
   const { items, at, lexicon, elsewhere } = draft;
   const item = items[n];
   if (item === undefined) return;
-  const named = /^(?:glass|number|sample)$/.test(items[n - 1]?.words ?? "");
+  const named = is(items[n - 1], "numbered");
   const code = CODE.test(item.words);
   const numbered = named
     ? code || Object.hasOwn(lexicon.language.numbers, item.words)
@@ -219,30 +200,30 @@ function otherGlass(draft: Draft, n: number): void {
   )
     return;
   const first = named && numbered ? n - 1 : n;
-  if (opens(draft, n) && !PAST.test(items[n + 1]?.words ?? "")) return;
+  if (opens(draft, n) && !is(items[n + 1], "wasHad")) return;
   if (compared(draft, first)) {
     mark(draft, first);
     // "unlike the last glass, which was all smoke, this"
-    const clause = items[n + 1]?.mark === "comma" && /^(?:which|that|who)$/.test(items[n + 2]?.words ?? "");
+    const clause = items[n + 1]?.mark === "comma" && is(items[n + 2], "relative");
     if (clause) dropStory(draft, n + 2);
     else drop(draft, n, false, true);
     return;
   }
   const near = at[first - 2];
   // "the smoke in glass 2"
-  if (near && /^(?:in|of|from|on)(?: the)?$/.test(items[first - 1]?.words ?? "")) {
+  if (near && is(items[first - 1], "ofGlass")) {
     if (!near.gone && !near.more && !near.less) near.dropped = true;
     near.compared = true;
     return;
   }
   const next = items[n + 1];
-  if (next === undefined || !(numbered ? PAST : VERB).test(next.words)) return;
+  if (next === undefined || !is(next, numbered ? "wasHad" : "wasOrIs")) return;
   if (says(items[first - 1], "link") || /\bis$/.test(items[first - 1]?.words ?? "")) return;
   for (let m = n + 1; m < items.length && m < n + 20; m++) {
     const one = items[m];
     if (one === undefined || isStop(one) || says(one, "this") || says(one, "break")) return;
     // "the last one was nothing but um there's lemon"
-    if (m > n + 2 && /^(?:there's|theres|i get|i find|i'm getting|im getting)$/.test(one.words)) return;
+    if (m > n + 2 && is(one, "beganAnew")) return;
     // "is the smoky one, ash and iodine"
     if (one.mark === "comma" && at[m + 1] === undefined) return;
     const mention = at[m];

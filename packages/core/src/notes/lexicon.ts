@@ -1,6 +1,8 @@
 import { cutWords } from "./cut-words.ts";
 import type { Language, Said, WordSet } from "./language.ts";
 import { type LearnedWord, LONGEST_PHRASE } from "./learned.ts";
+import { kindsOf } from "./kinds-of.ts";
+import { listed } from "./listed.ts";
 import { soundOf } from "./sound-of.ts";
 
 /** What a phrase can be in a note: a flavour, or something said about one. */
@@ -33,7 +35,8 @@ export interface Lexicon {
   readonly language: Language;
   /** Other ways to write the small words, to how the phrases have them. */
   readonly spellings: ReadonlyMap<string, string>;
-  readonly words: Readonly<Record<WordSet, ReadonlySet<string>>>;
+  /** The kinds of words that a phrase of the note is one of, as it stands there and as the vocabulary has it. */
+  readonly kindsOf: (words: string, text: string) => ReadonlySet<WordSet>;
   readonly leaning: ReadonlyMap<string, number | null>;
   readonly tails: ReadonlySet<string>;
   readonly ownTails: ReadonlySet<string>;
@@ -68,27 +71,6 @@ function slipsOf(words: ReadonlySet<string>, language: Language): Slips {
 
 const node = (): Node => ({ next: new Map(), kinds: new Map(), phrase: null });
 
-/** The phrases of a list: "|" stands between entries, "/" between what may stand in one place of an entry, "_" for a space inside that. */
-export const listed = (words: string): string[] =>
-  words
-    .replaceAll("\n", "")
-    .split("|")
-    .filter((entry) => entry !== "")
-    .flatMap((entry) => (entry.includes("/") ? everyWay(entry) : [entry]));
-
-/** "apple /core/pie_filling" is "apple", "apple core" and "apple pie filling". */
-const everyWay = (entry: string): string[] =>
-  entry
-    .split(" ")
-    .map((place) => place.split("/"))
-    .reduce((ways, place) => ways.flatMap((way) => place.map((word) => `${way} ${word}`)), [""])
-    .map((way) => way.replaceAll("_", " ").replace(/ {2,}/g, " ").trim());
-
-const sets = (words: Language["words"]): Lexicon["words"] =>
-  Object.fromEntries(
-    Object.entries(words).map(([kind, list]) => [kind, new Set(listed(list))]),
-  ) as unknown as Lexicon["words"];
-
 /** The phrases of an entry; "gone" and behind it "at once" is "gone at once". */
 const together = ({ words, behind }: Said): string[] =>
   behind === undefined
@@ -110,7 +92,7 @@ function plainly(language: Language): Built {
   const everyday = new Set<string>([...language.everyday.split(/\s+/), ...Object.keys(language.numbers)]);
   const known = new Set<string>(everyday);
   const flavourWords = new Set<string>();
-  const kinds = kindsOf(language, known);
+  const kinds = namedKinds(language, known);
   for (const [key, words] of Object.entries(language.flavours)) {
     const attributes = key.split("+");
     for (const entry of listed(words)) {
@@ -135,7 +117,7 @@ function plainly(language: Language): Built {
     root,
     language,
     spellings: new Map(Object.entries(language.spellings)),
-    words: sets(language.words),
+    kindsOf: kindsOf(language.words),
     leaning: new Map(Object.entries(language.leaning)),
     tails: new Set(listed(language.tails)),
     ownTails: new Set(listed(language.ownTails)),
@@ -227,7 +209,7 @@ function withAndWithout(phrase: string): string[] {
 
 type Kinds = ReadonlyMap<string, Node>;
 
-function kindsOf(language: Language, known: Set<string>): Kinds {
+function namedKinds(language: Language, known: Set<string>): Kinds {
   const kinds = new Map<string, Node>();
   for (const [kind, words] of Object.entries(language.kinds)) {
     const root = node();

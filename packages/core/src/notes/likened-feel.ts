@@ -1,6 +1,5 @@
-import type { Draft } from "./mention.ts";
+import { type Draft, is } from "./mention.ts";
 
-const COATS = /^(?:coats|coating|slides|sits|pours)$/;
 const UNLIKE = /^(?:savoury|spirit\.heads)/;
 const FEEL = /^(?:feel|time)\./;
 
@@ -8,9 +7,9 @@ const FEEL = /^(?:feel|time)\./;
 export function likenedFeel({ items, at, mentions }: Draft): void {
   for (const mention of mentions) {
     let n = mention.at - 1;
-    while (n >= 0 && /^(?:an?|the|my|some|old)$/.test(items[n]?.words ?? "")) n--;
-    if (!/^(?:like|as)(?: an?| the| some)?$/.test(items[n]?.words ?? "")) continue;
-    const felt = at[n - 1]?.attributes.every((id) => FEEL.test(id)) ?? COATS.test(items[n - 1]?.words ?? "");
+    while (n >= 0 && is(items[n], "someThing")) n--;
+    if (!is(items[n], "likeA")) continue;
+    const felt = at[n - 1]?.attributes.every((id) => FEEL.test(id)) ?? is(items[n - 1], "coats");
     if (felt && mention.attributes.every((id) => UNLIKE.test(id))) mention.dropped = true;
   }
 }

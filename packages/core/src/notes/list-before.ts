@@ -1,4 +1,4 @@
-import { type Draft, isPlain, type Mention, says } from "./mention.ts";
+import { is, type Draft, isPlain, type Mention, says } from "./mention.ts";
 
 /** Flavours of the list that these end: "honey, plum and oak". */
 export function listBefore(
@@ -47,7 +47,7 @@ function chained(items: Draft["items"], all: readonly Mention[]): readonly Menti
       if (item === undefined || item.mark === "comma") continue;
       if (
         item.mark !== "" ||
-        (isPlain(item) && !/^(?:then|maybe|some|lots|even)$/.test(item.words)) ||
+        (isPlain(item) && !is(item, "listWords")) ||
         says(item, "break") ||
         says(item, "length")
       )

@@ -1,5 +1,5 @@
 import type { Item } from "./find-items.ts";
-import type { Where } from "./language.ts";
+import type { Where, WordSet } from "./language.ts";
 import type { Lexicon, Sense } from "./lexicon.ts";
 
 /** A flavour that a note speaks of, while it is being read. */
@@ -47,6 +47,9 @@ export type SaidSense = Extract<Sense, { readonly says: Says }>;
 /** What an item says of that kind, if anything. */
 export const says = (item: Item | undefined, kind: Says): SaidSense | undefined =>
   item?.by[kind] as SaidSense | undefined;
+
+/** Whether an item is one of a kind of words. */
+export const is = (item: Item | undefined, kind: WordSet): boolean => item?.kinds.has(kind) ?? false;
 
 /** Whether an item stands for a word that no phrase has. */
 export const isPlain = (item: Item): boolean => item.mark === "" && item.senses.length === 0;

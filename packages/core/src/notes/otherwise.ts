@@ -1,13 +1,9 @@
 import { type Item, isFlavour } from "./find-items.ts";
 import type { Lexicon, Sense } from "./lexicon.ts";
-import { type Draft, isPlain, isStop, says } from "./mention.ts";
+import { is, type Draft, isPlain, isStop, says } from "./mention.ts";
 import { derived } from "./word-forms.ts";
 
 type Flavour = Extract<Sense, { readonly says: "flavour" }>;
-
-const OF_A_THING = /(?:^| )(?:a|an|the|my|his|her|our|their|your|this|that|some|of|in)$/;
-const THINGS =
-  /^(?:whiskey|whisky|dram|drop|thing|stuff|note|notes|start|one|pour|drink|side|character|feel|feeling|texture|body|spirit|flavour|flavor|flavours|flavors|kick|edge|quality|sort|type|kind|element|aspect|sensation|attack|opening|entry|liquid|malt|bourbon|rye|scotch|number|little|beast|lad|mouthfeel|aftertaste|ending|glow|profile|personality|core|backbone|style|tone|tones|undertone|undertones|presence|experience|affair|blend)$/;
 
 /** "a warm evening": said of a thing that is no whiskey. */
 export function describes(items: readonly Item[], at: number, lexicon: Lexicon): boolean {
@@ -16,14 +12,14 @@ export function describes(items: readonly Item[], at: number, lexicon: Lexicon):
   const next = items[at + (items[at + 1]?.words === "old" ? 2 : 1)];
   if (item === undefined || next === undefined || item.more || !lexicon.leaning.has(item.words)) return false;
   // "the sweet sort", said of what stands before.
-  if (before?.words === "the" && /^(?:sort|kind|type|ones?)$/.test(next.words)) return true;
+  if (before?.words === "the" && is(next, "kinds")) return true;
   const led =
     before !== undefined && isPlain(before) && !before.words.endsWith("ly") ? items[at - 2] : before;
   return (
     led !== undefined &&
-    OF_A_THING.test(led.words) &&
+    is(led, "ofAThing") &&
     isPlain(next) &&
-    !THINGS.test(next.words) &&
+    !is(next, "whiskeyNouns") &&
     !next.words.endsWith("ly") &&
     !lexicon.tails.has(next.words)
   );
@@ -56,13 +52,13 @@ const isWhole = ({ senses }: Item): boolean =>
       sense.says === "flavour" &&
       sense.attributes.some((id) => id.startsWith("whole.") || id === "feel.weight"),
   );
-const isQuality = ({ text }: Item, lexicon: Lexicon): boolean =>
-  lexicon.words.qualities.has(text) ||
+const isQuality = (item: Item, lexicon: Lexicon): boolean =>
+  is(item, "qualities") ||
   lexicon.language.endings.some(
     ({ ends, instead, gives }) =>
       gives === "quality" &&
-      text.endsWith(ends) &&
-      lexicon.flavourWords.has(text.slice(0, text.length - ends.length) + instead),
+      item.text.endsWith(ends) &&
+      lexicon.flavourWords.has(item.text.slice(0, item.text.length - ends.length) + instead),
   );
 
 /** Whether an item only says how the flavour after it is: "rich toffee". */
@@ -72,7 +68,7 @@ export function leans(items: readonly Item[], at: number, lexicon: Lexicon): boo
   // "a clean, crisp apple"
   const pair =
     items[at + 1]?.mark === "comma" &&
-    /(?:^| )an?$/.test(items[at - 1]?.words ?? "") &&
+    is(items[at - 1], "anA") &&
     lexicon.leaning.has(items[at + 2]?.words ?? "");
   for (let next = at + (pair ? 2 : 1); next < Math.min(items.length, at + 4); next++) {
     const after = items[next];
@@ -90,22 +86,12 @@ export function leans(items: readonly Item[], at: number, lexicon: Lexicon): boo
     )
       return true;
     // "a light touch of honey", "a soft sort of smoke"; "round fruits"
-    if (flavours.length === 0 && (says(after, "degree")?.of || /^(?:sort|kind|type) of$/.test(after.words)))
-      continue;
-    if (next === at + 1 && /^fruits?$/.test(after.text)) return true;
+    if (flavours.length === 0 && (says(after, "degree")?.of || is(after, "kindOf"))) continue;
+    if (next === at + 1 && is(after, "fruit")) return true;
     if (flavours.length === 0 || !lexicon.leaning.has(after.words)) return false;
   }
   return false;
 }
-
-const BITES = /^(?:bites|kicks|grips|glows|nips|stings)$/;
-const TURNED = /^(?:round|around|open|clean|polish|flat|dry|thin|close|closed|bite|bit)$/;
-const LEAVES_WHAT =
-  /^(?:off|you|me|us|behind|little|nothing|no|a|an|the|your|my|his|her|its|some|such|quickly|early|soon|much|it|them|everything|room|splinters|traces|only|just|one)$/;
-const LEAVER = /^(?:it|that|which|who|she|he|this|what|finish|taste|smoke|sea|never)$/;
-const PARTICLE =
-  /^(?:going|go|goes|went|come|comes|came|passed|passing|handed|handing|turned|turn|sat|sitting|gathered|looked|looking|walked|all|year|folded|wrapped|tied)$/;
-const DETERMINER = /^(?:the|its|his|her|my|your|our|their|a|an|it|them|us)$/;
 
 /** "tannin heavy, smoke light": how strong what stands before it is. */
 export const gradesBefore = ({ items, at: mentions, lexicon }: Draft, at: number): boolean =>
@@ -118,18 +104,18 @@ export const gradesBefore = ({ items, at: mentions, lexicon }: Draft, at: number
 export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boolean {
   const item = items[at];
   if (item === undefined) return false;
-  if (BITES.test(item.text) && mentions[at - 1] !== undefined) return true;
+  if (is(item, "bites") && mentions[at - 1] !== undefined) return true;
   // "hung up to dry"
   if (item.text === "dry" && items[at - 1]?.words === "to") return true;
   // "it dries itself at the hearth"
-  if (item.text.endsWith("s") && lexicon.words.selves.has(items[at + 1]?.words ?? "")) return true;
+  if (item.text.endsWith("s") && is(items[at + 1], "selves")) return true;
   // "put out the light"
   const after = items[at + 1];
   if (item.text === "light" && items[at - 1]?.words === "the" && (after?.mark !== "" || says(after, "link")))
     return true;
   // "as it warms in the hand"
   if (
-    /^(?:warms|glows)$/.test(item.text) &&
+    is(item, "warms") &&
     ((items[at - 1]?.words ?? "").startsWith("as it") ||
       /^in the (?:hand|glass)/.test(
         `${items[at + 1]?.words} ${items[at + 2]?.words} ${items[at + 3]?.words}`,
@@ -137,47 +123,34 @@ export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boo
   )
     return true;
   // "when you burn the jam"; not "to burn the throat"
-  if (
-    item.text === "burn" &&
-    /^(?:you|i|we|they|he|she)$/.test(items[at - 1]?.words ?? "") &&
-    DETERMINER.test(items[at + 1]?.words ?? "")
-  )
-    return true;
+  if (item.text === "burn" && is(items[at - 1], "burners") && is(items[at + 1], "determiners")) return true;
   // "the match burns down"
-  if (item.text === "burns" && /^(?:down|out|low|up|itself)$/.test(items[at + 1]?.words ?? "")) return true;
+  if (item.text === "burns" && is(items[at + 1], "burnsDown")) return true;
   if (
-    TURNED.test(item.text) &&
-    DETERMINER.test(items[at + 1]?.words ?? "") &&
+    is(item, "turned") &&
+    is(items[at + 1], "determiners") &&
     !says(items[at + 1], "degree") &&
     !says(items[at + 2], "degree")
   )
     return true;
   // "a path drying", "nets drying"
-  if (/^(?:drying|burning|warming|glowing|melting)$/.test(item.text) && items[at - 1] !== undefined) {
+  if (is(item, "participles") && items[at - 1] !== undefined) {
     const before = items[at - 1] as Item;
-    if (isPlain(before) && !before.words.endsWith("ly") && !/^(?:then|quite|also|rather)$/.test(before.words))
-      return true;
+    if (isPlain(before) && !before.words.endsWith("ly") && !is(before, "beforeParticiple")) return true;
   }
   // "kelp burning on the beach"
-  if (
-    /^(?:drying|burning)$/.test(item.text) &&
-    mentions[at - 1] !== undefined &&
-    /^(?:on|in|by|under|over|off|somewhere)(?: the| a)?$/.test(items[at + 1]?.words ?? "")
-  )
+  if (is(item, "dryingBurning") && mentions[at - 1] !== undefined && is(items[at + 1], "somewhere"))
     return true;
-  if (item.text === "leaves" && LEAVES_WHAT.test(items[at + 1]?.words ?? "")) return true;
-  if (item.text === "leaves" && LEAVER.test(items[at - 1]?.words ?? "")) return true;
-  if (item.text === "round" && PARTICLE.test(items[at - 1]?.words ?? "")) return true;
-  return (
-    !item.more && lexicon.leaning.has(item.words) && /(?:^| )(?:gone|went)$/.test(items[at - 1]?.words ?? "")
-  );
+  if (item.text === "leaves" && is(items[at + 1], "leavesWhat")) return true;
+  if (item.text === "leaves" && is(items[at - 1], "leavers")) return true;
+  if (item.text === "round" && is(items[at - 1], "roundAfter")) return true;
+  return !item.more && lexicon.leaning.has(item.words) && is(items[at - 1], "becoming");
 }
 
 /** "medium" where the length of the finish is meant. */
 export function isLength(items: readonly Item[], at: number): boolean {
   if (says(items[at], "length") === undefined) return false;
-  for (let near = at - 4; near < at; near++)
-    if (/^(?:body|texture|weight|mouthfeel)$/.test(items[near]?.words ?? "")) return false;
+  for (let near = at - 4; near < at; near++) if (is(items[near], "bodies")) return false;
   for (let near = at - 9; near <= at + 3; near++) {
     if (near < at && isStop(items[near])) continue;
     const where = says(items[near], "where");
@@ -199,13 +172,7 @@ export function ofThing(items: readonly Item[], at: number, lexicon: Lexicon): b
   const after = items[at + 2];
   if (after !== undefined && after.mark === "" && isFlavour(after)) return false;
   // "the banana folks talk about"
-  if (
-    lexicon.words.people.has(next.words) &&
-    after !== undefined &&
-    after.mark === "" &&
-    talks(items, at + 2)
-  )
-    return false;
+  if (is(next, "people") && after !== undefined && after.mark === "" && talks(items, at + 2)) return false;
   if (lexicon.things.has(next.words)) return true;
   if (!lexicon.scenery.has(next.words)) return false;
   for (let n = at - 1; n >= 0 && n > at - 8 && !isStop(items[n]); n--)

@@ -1,5 +1,5 @@
 import { isFlavour, type Item } from "./find-items.ts";
-import { type Draft, isPlain, isStop, says } from "./mention.ts";
+import { is, type Draft, isPlain, isStop, says } from "./mention.ts";
 
 const NEAR = 6;
 
@@ -15,37 +15,21 @@ export function saidOfFood(draft: Draft, at: number): boolean {
   const next = items[at + 1];
   const open = next !== undefined && next.mark === "";
   const before = mentions[at - 1];
-  switch (item.words) {
-    case "stone":
-    case "stones":
-      return near(items, at, -1, /^fruit\.stone$/) || near(items, at, 1, /^fruit\.stone$/);
-    case "toasted":
-    case "burned":
-    case "burnt":
-    case "charred":
-      return (
-        near(items, at, -1, /^grain\.bake$/) || (before !== undefined && isOf(items[at - 1], /^sweet\.sugar/))
-      );
-    case "dusty":
-    case "muddy":
-      return (
-        open &&
-        (isPlain(next) || next.words === "like") &&
-        !/^(?:notes?|smell|taste|side|feel|finish)$/.test(next.words)
-      );
-    case "salted":
-      return before !== undefined && before.attributes.some((id) => id.startsWith("sweet"));
-    case "sea":
-      return saltAs(draft, at);
-    case "warm":
-    case "warmth":
-    case "hot":
-      if (open && next.words === "from") return true;
-      return (
-        (!open || says(next, "join") !== undefined) &&
-        before !== undefined &&
-        before.attributes.some((id) => /^(?:sweet\.dairy|grain)/.test(id))
-      );
+  if (is(item, "stones"))
+    return near(items, at, -1, /^fruit\.stone$/) || near(items, at, 1, /^fruit\.stone$/);
+  if (is(item, "charred"))
+    return (
+      near(items, at, -1, /^grain\.bake$/) || (before !== undefined && isOf(items[at - 1], /^sweet\.sugar/))
+    );
+  if (is(item, "dusty")) return open && (isPlain(next) || next.words === "like") && !is(next, "ofFeel");
+  if (is(item, "salted")) return before?.attributes.some((id) => id.startsWith("sweet")) ?? false;
+  if (is(item, "sea")) return saltAs(draft, at);
+  if (is(item, "warm")) {
+    if (open && next.words === "from") return true;
+    return (
+      (!open || says(next, "join") !== undefined) &&
+      (before?.attributes.some((id) => /^(?:sweet\.dairy|grain)/.test(id)) ?? false)
+    );
   }
   // "the resin sharp as a bell"
   if (
@@ -56,13 +40,13 @@ export function saidOfFood(draft: Draft, at: number): boolean {
   )
     return true;
   // "cherries again, sour ones"
-  if (open && /^ones?$/.test(next.words) && isOf(item, /^taste/))
+  if (open && is(next, "ones") && isOf(item, /^taste/))
     return near(items, at, -1, /^(?:fruit|nut|plant|sweet\.cocoa)/);
   // "the jam of plums"
   return (
     open &&
     lexicon.tails.has(item.text) &&
-    /^of(?: the)?$/.test(next.words) &&
+    is(next, "ofThe") &&
     [2, 3].some((step) => isOf(items[at + step], /^(?:fruit|nut)/) && isFlavour(items[at + step] as Item))
   );
 }
@@ -87,6 +71,6 @@ function saltAs({ items, at: mentions }: Draft, at: number): boolean {
     }
   }
   let n = at - 1;
-  while (n > at - 4 && /^(?:the|as|like)(?: the)?$/.test(items[n]?.words ?? "")) n--;
+  while (n > at - 4 && is(items[n], "asThe")) n--;
   return n < at - 1 && (mentions[n]?.word ?? "").startsWith("salt");
 }

@@ -1,8 +1,5 @@
 import type { Item } from "./find-items.ts";
-import { type Draft, isPlain, type SaidSense, says } from "./mention.ts";
-
-const LEADS =
-  /^(?:on|in|at|to|into|upon|by|towards?|for|from|off|aff|across|over|inside|around|round|through|throughout|during)\b/;
+import { is, type Draft, isPlain, type SaidSense, says } from "./mention.ts";
 
 /** What leads to a part's name: "on my first proper" sip, "than the" nose; undefined where nothing does. */
 function lead(items: readonly Item[], n: number): Item | undefined {
@@ -11,15 +8,10 @@ function lead(items: readonly Item[], n: number): Item | undefined {
     const item = items[m];
     if (item === undefined || item.mark !== "") return undefined;
     // "I like the mouth"
-    if (
-      item.words === "like the" &&
-      /^(?:i|we|you|really|quite|also|do|don't|did|didn't)$/.test(items[m - 1]?.words ?? "")
-    )
-      return undefined;
-    if (LEADS.test(item.words) || says(item, "than") || says(item, "as-much") || item.words === "like")
+    if (item.words === "like the" && is(items[m - 1], "likers")) return undefined;
+    if (is(item, "leads") || says(item, "than") || says(item, "as-much") || item.words === "like")
       return item;
-    if (says(item, "glue") || says(item, "degree") || /^(?:initial|second|third|very)$/.test(item.words))
-      continue;
+    if (says(item, "glue") || says(item, "degree") || is(item, "beforeSip")) continue;
     if (!isPlain(item) || --words < 0) return undefined;
   }
   return undefined;
@@ -30,8 +22,7 @@ export function sectionCue({ items, at }: Draft, n: number): SaidSense | undefin
   const cue = says(items[n], "where");
   const [before, next] = [items[n - 1], items[n + 1]];
   // "at the end of the table" is a place.
-  if (/^of(?: the| a)?$/.test(next?.words ?? "") && /(?:^| )end$/.test(items[n]?.words ?? ""))
-    return undefined;
+  if (is(next, "of") && is(items[n], "endOf")) return undefined;
   // "altogether sunnier" is no verdict.
   if (
     cue?.where === "whole" &&
@@ -53,7 +44,7 @@ export function sectionCue({ items, at }: Draft, n: number): SaidSense | undefin
     const led = lead(items, n);
     if (led === undefined) return cue;
     // "less smoke than the nose" names it only to compare with it.
-    if (!LEADS.test(led.words)) return undefined;
+    if (!is(led, "leads")) return undefined;
     return { ...cue, form: "after" };
   }
   // "N: lemon", "N lemon", where a sentence or a part of it begins.
@@ -84,12 +75,12 @@ export function sectionCue({ items, at }: Draft, n: number): SaidSense | undefin
       at[n + 1] ||
       (says(next, "degree") && next.words !== "some") ||
       (says(next, "link") &&
-        !/^comes?$/.test(next.words) &&
+        !is(next, "comes") &&
         !says(next, "glue") &&
         [2, 3, 4].some((step) => at[n + step] !== undefined)) ||
       (says(next, "start") && next.words !== "it") ||
       says(next, "unsure") ||
-      /^(?:stays?|remains?|rests?)\b/.test(next.words);
+      is(next, "stays");
     const begins =
       before === undefined || before.mark !== "" || says(before, "join") || says(before, "break");
     return said && begins ? cue : undefined;
@@ -101,7 +92,7 @@ export function sectionCue({ items, at }: Draft, n: number): SaidSense | undefin
     at[n + 1]?.attributes.some((id) => /^(?:feel|taste|whole)/.test(id))
   )
     return undefined;
-  if (cue?.form === "stays") return /^(?:we|he|she|they|i|you)$/.test(before?.words ?? "") ? undefined : cue;
+  if (cue?.form === "stays") return is(before, "persons") ? undefined : cue;
   // "knows" for "nose", where nobody knows.
   if (cue?.form === "heard")
     return before === undefined ||

@@ -1,4 +1,4 @@
-import { type Draft, type Mention, type SaidSense, says } from "./mention.ts";
+import { is, type Draft, type Mention, type SaidSense, says } from "./mention.ts";
 
 /** Whether a cue is of what stands before it; style: how the sentence has done it so far, "named" where by the same kind of cue. */
 export function standsAfter(
@@ -19,12 +19,11 @@ export function standsAfter(
   // "palate is softer"
   const verb = draft.items[n + 1];
   const told = says(verb, "link") !== undefined && !says(verb, "glue");
-  if (cue.form === "head" && (told || /^(?:isn't|isnt|wasn't|is not|was not)\b/.test(verb?.words ?? "")))
-    return false;
+  if (cue.form === "head" && (told || is(verb, "isNot"))) return false;
   // "and then on the palate, oak"
   if (
     says(before, "join") ||
-    /^(?:then|next|now|so)$/.test(before?.words ?? "") ||
+    is(before, "thenNext") ||
     says(before, "break") ||
     (before !== undefined && says(before, "start") && cue.form === "after")
   )
@@ -48,22 +47,17 @@ export function standsAfter(
 }
 
 /** What leads to a part's name: "on the". */
-const leadsIn = ({ items, at }: Draft, m: number): boolean =>
-  at[m] === undefined &&
-  /^(?:on|in|at|to|into|for|by|the|my|your|its|first|second)(?: the| my)?$/.test(items[m]?.words ?? "");
-
-const ARRIVES =
-  /^(?:comes?|came|coming|comes in|arrives?|arrived|appears?|appeared|shows up|showed up|turns up|turned up|pops up|pops out|kicks in|creeps in|creeps up|sneaks in|sneaks up|emerges?|waits?|waiting|hides|hiding|sits|surfaces|returns?|only|mostly|mainly|right|just|through|up|in|out|back|along)$/;
+const leadsIn = ({ items, at }: Draft, m: number): boolean => at[m] === undefined && is(items[m], "leadsIn");
 
 /** "the smoke comes at the end": said of what stands before the verb. */
 function arrives({ items, at }: Draft, { last }: Mention, n: number): boolean {
   const verb = items[n - 1];
-  if (verb === undefined || verb.mark !== "" || !ARRIVES.test(verb.words)) return false;
+  if (verb === undefined || verb.mark !== "" || !is(verb, "arriving")) return false;
   let verbs = 0;
   for (let m = last + 1; m < n; m++) {
     const item = items[m];
     if (item === undefined || item.mark !== "" || says(item, "join") || says(item, "start")) return false;
-    if (ARRIVES.test(item.words) || says(item, "link")) verbs++;
+    if (is(item, "arriving") || says(item, "link")) verbs++;
     else if (!says(item, "glue")) return false;
   }
   return verbs > 0 && at[n + 1] === undefined;
@@ -128,7 +122,5 @@ function close({ items }: Draft, { last }: Mention, n: number, form: SaidSense["
 export function summedUp({ items }: Draft, n: number): boolean {
   let m = n - 1;
   while (m >= n - 3 && /^(?:on|in)?(?: ?the)?$/.test(items[m]?.words ?? "-")) m--;
-  return /^(?:that's|thats|that is|all that's|that was)$/.test(
-    items[items[n]?.words.startsWith("on ") ? n - 1 : m]?.words ?? "",
-  );
+  return is(items[items[n]?.words.startsWith("on ") ? n - 1 : m], "thatIs");
 }

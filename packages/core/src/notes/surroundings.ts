@@ -1,11 +1,7 @@
-import { type Draft, says } from "./mention.ts";
+import { is, type Draft, says } from "./mention.ts";
 
-const ROOM =
-  /^(?:rooms?|kitchen|house|pub|office|car|garden|hall|bathroom|weather|day|night|evening|heating|radiator|sun|dishwasher|towels?|cloth|hands?|fingers|eyes|ears|feet|neck|face|glasses)(?:'s|s)?$/;
-const ALL = /^(?:everything|everyone|everybody|we|he|she|they)$/;
 const FURTHEST = 6;
 
-const SOMEBODY = /^(?:i'm|im|i|we|we're|he|she|they|everyone|everybody|my (?:tongue|mouth))$/;
 const IS = /(?:^|')(?:m|am|is|was|were|are|re|been)$/;
 
 /** "the room is really warm", "everything seemed hot", "we were a bit tired": how what stands about the glass is, or whoever holds it. */
@@ -16,14 +12,14 @@ export function warmRoom({ items }: Draft, at: number): boolean {
   const burns = ids.some((id) => id === "feel.burn");
   const felt = burns || ids.some((id) => id.startsWith("whole.") || id === "taste.basic");
   if (!felt) return false;
-  let is = false;
+  let isSo = false;
   for (let n = at - 1; n >= 0 && n > at - FURTHEST; n--) {
     const item = items[n];
     if (item === undefined || item.mark !== "") return false;
-    if (burns && (ROOM.test(item.words) || (ALL.test(item.words) && n < at - 1))) return true;
-    if (SOMEBODY.test(item.words)) return is || /'?[mr]e?$/.test(item.words.slice(1));
+    if (burns && (is(item, "surroundings") || (is(item, "everything") && n < at - 1))) return true;
+    if (is(item, "somebody")) return isSo || /'?[mr]e?$/.test(item.words.slice(1));
     if (!["degree", "amplify", "link", "glue"].some((kind) => says(item, kind as "link"))) return false;
-    is ||= IS.test(item.words);
+    isSo ||= IS.test(item.words);
   }
   return false;
 }
@@ -40,7 +36,7 @@ export function smellsNearby({ items, at }: Draft, n: number): boolean {
     if (item === undefined || item.mark !== "" || at[m] !== undefined) break;
     if (says(item, "memory") || /\blike\b|\bof\b/.test(item.words)) return false;
     const water = item.words === "glass" && items[m - 1]?.words === "water";
-    if (m > n - FURTHEST && (water || ROOM.test(item.words) || ALL.test(item.words))) found = true;
+    if (m > n - FURTHEST && (water || is(item, "surroundings") || is(item, "everything"))) found = true;
   }
   return found;
 }

@@ -1,8 +1,7 @@
 import { answers } from "./deny.ts";
-import { type Draft, isStop, type Mention, says } from "./mention.ts";
+import { is, type Draft, isStop, type Mention, says } from "./mention.ts";
 
 /** Corrections that stand apart: "plum, wait, cherry", not "must wait". */
-const ALONE = /^(?:wait|sorry|instead|wrong|pardon|oops|nah|nope)$/;
 const BEFORE = 6;
 const AFTER = 9;
 
@@ -13,14 +12,14 @@ export function takeBack(draft: Draft): void {
     if (item.mark !== "" || says(item, "correct") === undefined) continue;
     if (answers(draft, n) || (says(item, "not") && !puts(draft, n))) continue;
     if (
-      ALONE.test(item.words) &&
+      is(item, "standAlone") &&
       !draft.at[n - 1] &&
       items[n - 1]?.mark === "" &&
       !says(items[n - 1], "glue")
     )
       continue;
     // "flat, sorry."
-    if (/^(?:sorry|pardon)$/.test(item.words) && isStop(items[n + 1])) continue;
+    if (is(item, "sorry") && isStop(items[n + 1])) continue;
     const wrong = last(draft, n);
     const right = next(draft, n);
     if (wrong === undefined || right === undefined) continue;

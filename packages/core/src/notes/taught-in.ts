@@ -3,7 +3,8 @@ import { cutWords, type Token } from "./cut-words.ts";
 import type { Language } from "./language.ts";
 import { phraseOf } from "./learn-from.ts";
 import { type LearnedWord, LONGEST_PHRASE } from "./learned.ts";
-import { buildLexicon, listed } from "./lexicon.ts";
+import { buildLexicon } from "./lexicon.ts";
+import { listed } from "./listed.ts";
 import { readNote } from "./read-note.ts";
 import { saysHow } from "./says-how.ts";
 

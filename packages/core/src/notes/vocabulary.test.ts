@@ -3,7 +3,7 @@ import { gzipSync } from "node:zlib";
 import { expect, test } from "vitest";
 import { NOTED } from "./attributes.data.ts";
 import { ENGLISH } from "./english.data.ts";
-import { listed } from "./lexicon.ts";
+import { listed } from "./listed.ts";
 import { openReader } from "./open-reader.ts";
 
 const read = openReader(ENGLISH);
