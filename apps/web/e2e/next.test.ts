@@ -70,7 +70,28 @@ describe("what to try next, in a real browser", () => {
     await page.getByRole("button", { name: "Leave glass 2 out" }).click();
     await page.getByRole("button", { name: "Pour glass 2 after all" }).waitFor();
 
-    await page.getByRole("link", { name: "Plan this flight" }).click();
+    await page.getByRole("button", { name: "Plan this flight" }).click();
+    await page.getByRole("heading", { level: 2, name: "The flight they are for" }).waitFor();
+    const planned = page.locator(".for-flight > li");
+    expect(await planned.count()).toBe(last);
+    await page.getByText("Your own.", { exact: true }).waitFor();
+    await page
+      .getByText(/^From before, to hold the others against/)
+      .first()
+      .waitFor();
+    for (const [scheme, width] of [
+      ["light", 390],
+      ["dark", 1280],
+    ] as const) {
+      await page.emulateMedia({ colorScheme: scheme });
+      await page.setViewportSize({ width, height: 844 });
+      await evening.looks.over(page, "mixes planned for a flight");
+      await picture(page, `next-planned-${scheme}`);
+    }
+    await page.emulateMedia({ colorScheme: "light" });
+    await page.setViewportSize({ width: 390, height: 844 });
+    await page.getByRole("button", { name: "They are poured" }).click();
+    await page.getByRole("link", { name: "Set this flight" }).click();
     await page.getByRole("heading", { level: 1, name: "Set a flight" }).waitFor();
     await page
       .getByText(/^Choose at least two glasses|glasses for each taster/)

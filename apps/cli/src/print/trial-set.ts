@@ -19,7 +19,7 @@ export const printTrialSets = (sets: readonly TrialSet[]): string =>
   );
 
 export function printTrialSet(set: TrialSet): string {
-  const { name, plan, bottles, made, note, id } = set;
+  const { name, plan, bottles, made, note, id, flight } = set;
   return [
     facts([
       ["Trials", name],
@@ -47,6 +47,7 @@ export function printTrialSet(set: TrialSet): string {
             "",
           ),
         ]),
+    ...(flight === null ? [] : [printFlight(flight)]),
     ...(made.length === 0
       ? []
       : [
@@ -66,3 +67,12 @@ export function printTrialSet(set: TrialSet): string {
         ]),
   ].join("\n\n");
 }
+
+const ASKS = { like_best: "which is liked best", how_close: "how close each is" } as const;
+
+/** The flight they are poured for, with why each glass is there. */
+const printFlight = ({ question, glasses }: NonNullable<TrialSet["flight"]>): string =>
+  [
+    `For a flight that asks ${ASKS[question]}:`,
+    ...glasses.map(({ label, why }, i) => `${i + 1}. ${label}\n   ${why}`),
+  ].join("\n");

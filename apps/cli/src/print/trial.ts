@@ -32,7 +32,7 @@ export function printTrialPlan(plan: TrialPlan): string {
     ].join("\n"),
     facts([
       ["Poured", `${plan.totalMl.toFixed(1)} mL, ${plan.overMl.toFixed(1)} mL above what the trials measure`],
-      ["Model", `${plan.model}, ${plan.terms} terms`],
+      ["Model", plan.plan === "own" ? null : `${plan.model}, ${plan.terms} terms`],
       [
         "Whole steps",
         plan.pouredEfficiency === null

@@ -9,7 +9,7 @@ export {
 } from "./aim.ts";
 export { attributeName } from "@partsproof/core/sensory";
 export type { Because, Found, Shown, Why, Wish } from "./messages.ts";
-export { problemOf, tastedTogetherAt } from "./problem-of.ts";
+export { lawsUsed, problemOf, tastedTogetherAt } from "./problem-of.ts";
 export { printDistance, proofWords } from "./proof-words.ts";
 export { readRules } from "./read-rules.ts";
 export { ruleWords } from "./rule-words.ts";

@@ -1,4 +1,5 @@
-import type { Problem } from "@partsproof/core/blending";
+import type { Problem, Target } from "@partsproof/core/blending";
+import type { LearnedMixing } from "@partsproof/house/protocol";
 import { type Aim, targetOf } from "./aim.ts";
 import type { ReadRules } from "./read-rules.ts";
 import type { Rules } from "./rules.ts";
@@ -15,15 +16,36 @@ export function tastedTogetherAt(shelf: Pick<Shelf, "tastes">, ids: readonly str
   return strengths.every((one) => one !== null && Math.abs(one - first) < SAME) ? first : null;
 }
 
+/** The attributes of a target that do not mix by the mean, unless all is taken by it; what counts the unknown knows the mean alone. */
+export const lawsUsed = (
+  laws: readonly LearnedMixing[],
+  { profile }: Pick<Target, "profile">,
+  { wary, byMean }: Pick<Rules, "wary" | "byMean">,
+): readonly LearnedMixing[] =>
+  wary || byMean ? [] : laws.filter(({ attribute }) => profile[attribute] !== undefined);
+
 /** What is sought within the rules, for core; null while nothing counts. */
 export function problemOf(
-  shelf: Pick<Shelf, "whiskeys" | "tastes" | "attributes">,
+  shelf: Pick<Shelf, "whiskeys" | "tastes" | "attributes"> & Partial<Pick<Shelf, "laws">>,
   aim: Aim,
-  rules: Pick<Rules, "maxBottles" | "maxParts" | "wary">,
+  rules: Pick<Rules, "maxBottles" | "maxParts" | "wary" | "byMean">,
   read: ReadRules,
 ): Problem | null {
-  const target = targetOf(aim, shelf.attributes);
-  if (target === null) return null;
+  const plain = targetOf(aim, shelf.attributes);
+  if (plain === null) return null;
+  const used = lawsUsed(shelf.laws ?? [], plain, rules);
+  const target =
+    used.length === 0
+      ? plain
+      : {
+          ...plain,
+          exponents: Object.fromEntries(
+            used.map(({ attribute, exponent }) => [
+              attribute,
+              exponent === "strongest" ? Infinity : exponent,
+            ]),
+          ),
+        };
   const ids = shelf.whiskeys.map(({ id }) => id);
   return {
     whiskeys: shelf.whiskeys,

@@ -51,6 +51,8 @@ export interface Rules extends RuleValues {
   readonly besides: Besides;
   /** Counts what nobody has said against a recipe. */
   readonly wary: boolean;
+  /** Takes every attribute by the mean of the parts, whatever mixes have shown. */
+  readonly byMean: boolean;
 }
 
 /** What most evenings begin with. The numbers are starting points (common practice, no source). */
@@ -73,6 +75,7 @@ export const FIRST_RULES: Rules = {
   batch: "700 mL",
   besides: { cheaperBy: "", olderBy: "", lowBelow: "" },
   wary: false,
+  byMean: false,
 };
 
 export const stands = (rules: Rules, key: RuleKey): boolean => rules.on.includes(key);

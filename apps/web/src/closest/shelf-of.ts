@@ -1,6 +1,6 @@
 import type { ShelfWhiskey } from "@partsproof/core/blending";
 import { abv20 } from "@partsproof/core/quantity";
-import type { Vessel, Whiskey } from "@partsproof/house/protocol";
+import type { LearnedMixing, Vessel, Whiskey } from "@partsproof/house/protocol";
 import { inOrder } from "./attributes.ts";
 import { type Taste, tasteOf } from "./taste.ts";
 
@@ -14,12 +14,15 @@ export interface Shelf {
   readonly onShelf: readonly string[];
   /** Ids of those without a profile: they cannot be searched. */
   readonly untasted: readonly string[];
+  /** Attributes that were found not to mix by the mean of the parts. */
+  readonly laws: readonly LearnedMixing[];
 }
 
 /** The household's whiskeys as core searches them; prices in minor units a litre. */
 export function shelfOf(
   whiskeys: readonly Whiskey[],
   vessels: readonly Pick<Vessel, "whiskeyId" | "contents" | "keptMl">[],
+  mixing: readonly LearnedMixing[] = [],
 ): Shelf {
   const left = new Map<string, number>();
   for (const { whiskeyId, contents, keptMl } of vessels)
@@ -39,6 +42,7 @@ export function shelfOf(
     tastes,
     attributes,
     onShelf: tasted.filter(({ id }) => (left.get(id) ?? 0) > 0).map(({ id }) => id),
+    laws: mixing.filter(({ law }) => law !== "mean"),
     untasted: whiskeys.filter(({ id }) => !tastes.has(id)).map(({ id }) => id),
   };
 }

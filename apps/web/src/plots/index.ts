@@ -6,6 +6,7 @@ export { type AgainstRow, drawAgainst } from "./drawn/draw-against.ts";
 export { drawBoard } from "./drawn/draw-board.ts";
 export { drawCourse } from "./drawn/draw-course.ts";
 export { drawDumbbells } from "./drawn/draw-dumbbells.ts";
+export { drawForetold } from "./drawn/draw-foretold.ts";
 export { drawIntervals } from "./drawn/draw-intervals.ts";
 export { drawMap } from "./drawn/draw-map.ts";
 export { drawRibbons } from "./drawn/draw-ribbons.ts";

@@ -7,3 +7,4 @@ export type { History } from "./learn-taste.ts";
 export type { KnownWhiskey, Parts, TriedRanking, TriedRecipe } from "./recipe.ts";
 export { keepsRules } from "./keeps-rules.ts";
 export type { NextRules } from "./keeps-rules.ts";
+export { sameParts, toMix } from "./to-mix.ts";

@@ -1,9 +1,10 @@
 import { z } from "zod";
 import { Id, Instant, LongText, ShortText, StatedStrength, Version } from "./fields.ts";
 import { MixtureModelName } from "./counts-asked.ts";
+import { NameId } from "./glass.ts";
 import { PlayedFlight } from "./lineage.ts";
 
-const TRIAL_LIMITS = { parts: 6, trials: 40, known: 60 } as const;
+const TRIAL_LIMITS = { parts: 6, ownParts: 20, trials: 40, known: 60 } as const;
 
 const Share = z.number().min(0).max(1);
 const Name = z.string().trim().min(1).max(120);
@@ -11,9 +12,17 @@ const Name = z.string().trim().min(1).max(120);
 /** What its share may be, 0 to 1 where left out. */
 const bounds = { low: Share.optional(), high: Share.optional() };
 
+const PlanKind = z.enum(["lattice", "centroid", "D", "I", "own"]);
+
 const settings = {
-  /** Lattice and centroid are the whole plan; D and I choose the few that tell most. */
-  plan: z.enum(["lattice", "centroid", "D", "I"]),
+  /** Lattice and centroid are the whole plan; D and I choose the few that tell most; own takes `mixes` as they are. */
+  plan: PlanKind,
+  /** For own: whole parts of each mix, in the order of the parts. */
+  mixes: z
+    .array(z.array(z.int().min(0).max(1000)))
+    .min(1)
+    .max(TRIAL_LIMITS.trials)
+    .optional(),
   model: MixtureModelName.optional(),
   /** For D and I: how many to choose; as many as the model has terms less those known, at least 1, where left out. */
   trials: z.int().min(1).max(TRIAL_LIMITS.trials).optional(),
@@ -34,7 +43,9 @@ const settings = {
 interface Settings {
   readonly parts: readonly { readonly low?: number | undefined; readonly high?: number | undefined }[];
   readonly known?: readonly (readonly number[])[] | undefined;
-  readonly plan: "lattice" | "centroid" | "D" | "I";
+  readonly plan: z.infer<typeof PlanKind>;
+  readonly mixes?: readonly (readonly number[])[] | undefined;
+  readonly flight?: TrialFlight | undefined;
   readonly trials?: number | undefined;
   readonly steps?: number | undefined;
   readonly syringeMl?: number | undefined;
@@ -45,7 +56,19 @@ interface Settings {
 
 /** What no field says by itself. */
 function checkTrials(
-  { parts, known = [], plan, trials, steps, syringeMl, scaleG, volumeMl = 30, mostMl }: Settings,
+  {
+    parts,
+    known = [],
+    plan,
+    mixes,
+    flight,
+    trials,
+    steps,
+    syringeMl,
+    scaleG,
+    volumeMl = 30,
+    mostMl,
+  }: Settings,
   names: readonly string[],
   named: "name" | "of",
   strengths: boolean,
@@ -75,6 +98,27 @@ function checkTrials(
     wrong(["plan"], "plan_has_no_bounds", "D or I, where parts have bounds", plan);
   if (trials !== undefined && plan !== "D" && plan !== "I")
     wrong(["trials"], "plan_has_its_number", "no number beside lattice or centroid", trials);
+  if ((mixes === undefined) === (plan === "own"))
+    wrong(["mixes"], "mixes_are_own", "mixes beside own, and beside no other plan", mixes?.length ?? null);
+  if (plan !== "own" && parts.length > TRIAL_LIMITS.parts)
+    wrong(["parts"], "too_many_parts", `at most ${TRIAL_LIMITS.parts}, but for own mixes`, parts.length);
+  if (plan !== "own" && parts.length < 2)
+    wrong(["parts"], "too_few_parts", "at least 2, but for own mixes", parts.length);
+  for (const [n, mix] of (mixes ?? []).entries()) {
+    if (mix.length !== parts.length)
+      wrong(["mixes", n], "not_one_each", `${parts.length} numbers, one for each part`, mix.length);
+    if (!mix.some((part) => part > 0)) wrong(["mixes", n], "nothing_poured", "one part above 0", 0);
+  }
+  if (flight !== undefined && plan !== "own")
+    wrong(["flight"], "flight_of_own_mixes", "a flight beside own mixes only", plan);
+  for (const [n, { of }] of (flight?.glasses ?? []).entries())
+    if ("trial" in of && of.trial > (mixes?.length ?? 0))
+      wrong(
+        ["flight", "glasses", n, "of", "trial"],
+        "unknown_trial",
+        `1 to ${mixes?.length ?? 0}, the mixes of this set`,
+        of.trial,
+      );
   if (steps !== undefined && plan !== "lattice")
     wrong(["steps"], "steps_not_for_plan", "steps beside a lattice only", steps);
   for (const [n, shares] of known.entries()) {
@@ -105,7 +149,7 @@ export const TrialPlanDraft = z
         }),
       )
       .min(2)
-      .max(TRIAL_LIMITS.parts),
+      .max(TRIAL_LIMITS.ownParts),
     ...settings,
   })
   .superRefine((draft, context) =>
@@ -121,7 +165,7 @@ export type TrialPlanDraft = z.infer<typeof TrialPlanDraft>;
 
 export const TrialPlan = z.object({
   parts: z.array(z.string()),
-  plan: z.enum(["lattice", "centroid", "D", "I"]),
+  plan: PlanKind,
   model: MixtureModelName,
   terms: z.int(),
   trials: z.array(
@@ -160,13 +204,37 @@ const TrialOf = z.discriminatedUnion("kind", [
   z.object({ kind: z.literal("batch"), batchId: Id }),
 ]);
 
+/** A flight planned for a set of trials: set once they are poured. */
+export const TrialFlight = z.strictObject({
+  question: z.enum(["like_best", "how_close"]),
+  /** For how close: the name that all is to come close to, in one of the glasses. */
+  targetNameId: NameId.nullable().default(null),
+  /** In their order; each is a trial of the set, counted from 1, or a vessel that stands ready. */
+  glasses: z
+    .array(
+      z.strictObject({
+        of: z.union([
+          z.strictObject({ trial: z.int().min(1).max(TRIAL_LIMITS.trials) }),
+          z.strictObject({ vesselId: Id }),
+        ]),
+        kind: z.enum(["anchor", "target", "again", "new"]),
+        why: z.string().trim().max(500),
+      }),
+    )
+    .min(2)
+    .max(16),
+});
+export type TrialFlight = z.infer<typeof TrialFlight>;
+
 /** What a set of trials is planned from: whiskeys and batches of the household, at the strengths they have here. */
 export const TrialsAsked = z.strictObject({
   parts: z
     .array(z.strictObject({ of: TrialOf, ...bounds }))
-    .min(2)
-    .max(TRIAL_LIMITS.parts),
+    .min(1)
+    .max(TRIAL_LIMITS.ownParts),
   ...settings,
+  /** The flight that the mixes are poured for: what else stands in it, and why each glass is there. */
+  flight: TrialFlight.optional(),
 });
 export type TrialsAsked = z.infer<typeof TrialsAsked>;
 
@@ -227,5 +295,23 @@ export const TrialSet = z.object({
     }),
   ),
   madeAt: Instant.nullable(),
+  /** The flight they are poured for, glass by glass; null where there is none. */
+  flight: z
+    .object({
+      question: TrialFlight.shape.question,
+      targetNameId: NameId.nullable(),
+      glasses: z.array(
+        z.object({
+          /** From 1; null of what stands ready. */
+          trial: z.int().nullable(),
+          /** What to pour it from; null while its trial is not poured, and where the vessel is gone. */
+          vesselId: Id.nullable(),
+          label: z.string(),
+          kind: z.enum(["anchor", "target", "again", "new"]),
+          why: z.string(),
+        }),
+      ),
+    })
+    .nullable(),
 });
 export type TrialSet = z.infer<typeof TrialSet>;

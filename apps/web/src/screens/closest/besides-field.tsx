@@ -1,15 +1,21 @@
 import { memo } from "react";
-import type { Rules } from "../../closest/index.ts";
+import type { Rules, Shelf } from "../../closest/index.ts";
 import { TextField, Tick } from "../../parts/index.ts";
 
 export interface BesidesFieldProps {
   readonly rules: Rules;
   readonly onChange: (change: (rules: Rules) => Rules) => void;
   readonly currency: string;
+  readonly laws: Shelf["laws"];
 }
 
 /** What counts besides closeness, each said as what it is worth. Empty counts for nothing. */
-export const BesidesField = memo(function BesidesField({ rules, onChange, currency }: BesidesFieldProps) {
+export const BesidesField = memo(function BesidesField({
+  rules,
+  onChange,
+  currency,
+  laws,
+}: BesidesFieldProps) {
   const { besides } = rules;
   const set = (change: Partial<Rules["besides"]>): void =>
     onChange((now) => ({ ...now, besides: { ...now.besides, ...change } }));
@@ -52,6 +58,13 @@ export const BesidesField = memo(function BesidesField({ rules, onChange, curren
           value={rules.wary}
           onChange={(wary) => onChange((now) => ({ ...now, wary }))}
         />
+        {laws.length > 0 && (
+          <Tick
+            label="Take every attribute as the mean of the parts, whatever blends have shown"
+            value={rules.byMean}
+            onChange={(byMean) => onChange((now) => ({ ...now, byMean }))}
+          />
+        )}
       </details>
     </section>
   );

@@ -1,5 +1,5 @@
 import { useMemo } from "react";
-import { useAskAll } from "../../api.ts";
+import { useAsk, useAskAll } from "../../api.ts";
 import { type Cellar, useCellar } from "../../cellar/index.ts";
 import { type Shelf, shelfOf } from "../../closest/index.ts";
 import { Broken, Busy, Empty, LinkButton, Page } from "../../parts/index.ts";
@@ -11,10 +11,16 @@ export default function Closest() {
   const household = useHousehold();
   const cellar = useCellar();
   const vessels = useAskAll("listVessels", { at: { household: household.id } });
+  const mixing = useAsk("getMixing", { at: { household: household.id } });
   const whiskeys = cellar.answer?.whiskeys;
+  // Not waited for: it only changes what is sought where mixes have shown something.
+  const learned = mixing.state === "here" ? mixing.answer.attributes : undefined;
   const shelf = useMemo(
-    () => (whiskeys === undefined || vessels.answer === undefined ? null : shelfOf(whiskeys, vessels.answer)),
-    [whiskeys, vessels.answer],
+    () =>
+      whiskeys === undefined || vessels.answer === undefined
+        ? null
+        : shelfOf(whiskeys, vessels.answer, learned),
+    [whiskeys, vessels.answer, learned],
   );
   const broken = [cellar, vessels].find(({ state }) => state === "broken");
   return (

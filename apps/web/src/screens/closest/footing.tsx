@@ -12,6 +12,7 @@ export interface FootingProps {
 
 /** On what the distances rest. */
 export const Footing = memo(function Footing({ shelf, problem, nameOf, found }: FootingProps) {
+  const bent = Object.keys(problem?.target.exponents ?? {}).length > 0;
   const unknown = found?.unknown ?? [];
   const at = tastedTogetherAt(
     shelf,
@@ -23,6 +24,7 @@ export const Footing = memo(function Footing({ shelf, problem, nameOf, found }: 
       <p className="small">
         The root of the mean squared difference over what counts, by its weight, on the scale of 0 to 10: 0 is
         the same. A blend is taken to taste as the mean of its parts
+        {bent ? ", but where it says otherwise," : ""}
         {problem?.shares === "alcohol" && at !== null
           ? `, all brought to the ${at} % vol they were tasted at.`
           : ", by what is poured; the profiles were noted at different strengths or it is not known at which, and no water is reckoned in."}{" "}

@@ -15,6 +15,7 @@ import { Footing } from "./footing.tsx";
 import { FoundCard } from "./found-card.tsx";
 import { Impossible } from "./impossible.tsx";
 import { Later, STEP_MS } from "./later.tsx";
+import { MixesOtherwise } from "./mixes-otherwise.tsx";
 import { NextClosest } from "./next-closest.tsx";
 import { Proof } from "./proof.tsx";
 import { Wonder } from "./wonder.tsx";
@@ -74,6 +75,7 @@ export const Results = memo(function Results(props: ResultsProps) {
               <AgainstAim aim={quiet.aim} best={recipes[0]} other={other} counted={counted} />
             </Later>
             {quiet.found !== null && <Alike found={quiet.found} />}
+            <MixesOtherwise shelf={shelf} problem={quiet.problem} rules={rules} />
             <Footing shelf={shelf} problem={quiet.problem} nameOf={nameOf} found={quiet.found} />
           </>
         )}

@@ -25,7 +25,7 @@ import { WeightsField } from "./weights-field.tsx";
 import "./closest.css";
 
 /** What is asked is drawn once a control has stood still so long; it is sought at once. */
-const RESTS_MS = 80;
+const RESTS_MS = 220;
 
 interface Sought {
   readonly aim: Aim;
@@ -95,7 +95,7 @@ export function Seek({ shelf, cellar }: { readonly shelf: Shelf; readonly cellar
           targetId={aim.from}
           nameOf={nameOf}
         />
-        <BesidesField rules={rules} onChange={setRules} currency={currency} />
+        <BesidesField rules={rules} onChange={setRules} currency={currency} laws={shelf.laws} />
       </Form>
       <Results
         seeking={seeking}

@@ -15,15 +15,18 @@ export function carriedBy(
 
 /**
  * The plan with what an address carries, "glasses=<vessel>,<vessel>&question=like_best&name=…": vessels that can be poured from, in
- * their order. What cannot be read of it is left out.
+ * their order; "towards=whiskey:id" asks how close all come to the one of them. What cannot be read of it is left out.
  */
 export function withCarried(plan: Plan, query: URLSearchParams, cupboard: Pick<Cupboard, "pourables">): Plan {
   const vessels = carriedBy(query, cupboard);
   if (vessels.length === 0) return plan;
+  const poured = cupboard.pourables.filter(({ vesselId }) => vessels.includes(vesselId));
+  const towards = query.get("towards");
+  const close = towards !== null && poured.some(({ nameId }) => nameId === towards);
   const question = query.get("question") ?? "";
   const asked = QUESTIONS.includes(question) ? withQuestion(plan, question as QuestionId) : plan;
   const name = query.get("name")?.trim().slice(0, 120) ?? "";
-  return [...new Set(vessels)]
-    .slice(0, 10)
-    .reduce((so, id) => withGlasses(so, id, 1), name === "" ? asked : { ...asked, name });
+  const named = name === "" ? asked : { ...asked, name };
+  const filled = [...new Set(vessels)].slice(0, 10).reduce((so, id) => withGlasses(so, id, 1), named);
+  return close ? { ...withQuestion(filled, "how_close"), targetNameId: towards } : filled;
 }

@@ -1,7 +1,9 @@
 import type { NextFlight, Parts, WhatIf } from "@partsproof/core/learning";
-import type { TriedHistory } from "@partsproof/house/protocol";
+import { plannedTrials, type TriedHistory } from "@partsproof/house/protocol";
 import { useState } from "react";
-import { Button, LinkButton, SafetyNote, Stepper } from "../../parts/index.ts";
+import { useSay } from "../../api.ts";
+import { Button, IssueSummary, LinkButton, SafetyNote, Stepper } from "../../parts/index.ts";
+import { go } from "../../router/index.ts";
 import { inHundred, partsInWords, withNames } from "./in-words.ts";
 import { flightAddress, mixAddress, vesselOf } from "./plan-address.ts";
 
@@ -14,6 +16,8 @@ export interface Overruled {
 interface GlassesProps {
   readonly history: TriedHistory;
   readonly household: string;
+  /** What the recipe is called. */
+  readonly recipe: string;
   readonly flight: NextFlight;
   readonly busy: boolean;
   readonly overruled: Overruled;
@@ -30,7 +34,9 @@ const KIND = {
 } as const;
 
 /** The proposed glasses, each with its reason; every one can be changed or left out. */
-export function Glasses({ history, household, flight, busy, overruled, onOverrule, beliefs }: GlassesProps) {
+export function Glasses(props: GlassesProps) {
+  const { history, household, recipe, flight, busy, overruled, onOverrule, beliefs } = props;
+  const plan = useSay("addTrialSet");
   const { names, vessels } = history;
   const [open, setOpen] = useState<number | null>(null);
   const { edited, dropped } = overruled;
@@ -46,6 +52,19 @@ export function Glasses({ history, household, flight, busy, overruled, onOverrul
   const poured = glasses.filter(({ at }) => !dropped.includes(at));
   const ready = poured.flatMap(({ parts }) => vesselOf(parts, vessels) ?? []);
   const missing = poured.length - ready.length;
+  const keep = async (): Promise<void> => {
+    const body = plannedTrials(
+      history,
+      recipe,
+      poured.map(({ kind, parts, why, own }) => ({
+        parts,
+        kind: own ? "new" : kind,
+        why: own ? "Your own." : why,
+      })),
+    );
+    const set = await plan.send({ at: { household }, body });
+    if (set !== null) go(`/h/${household}/trials/${set.id}`);
+  };
   const anchor = flight.glasses.find(({ kind }) => kind === "anchor");
   return (
     <div className="next-glasses" aria-busy={busy}>
@@ -144,22 +163,29 @@ export function Glasses({ history, household, flight, busy, overruled, onOverrul
         </strong>{" "}
         {flight.stop.why}
       </p>
+      <IssueSummary say={plan} />
       <p className="next-acts no-paper">
-        <LinkButton
-          kind="main"
-          to={flightAddress(
-            household,
-            ready.map(({ vesselId }) => vesselId),
-            history.asked.target ?? null,
-          )}
-        >
-          Plan this flight
-        </LinkButton>
+        {missing === 0 || poured.length < 2 ? (
+          <LinkButton
+            kind="main"
+            to={flightAddress(
+              household,
+              ready.map(({ vesselId }) => vesselId),
+              history.asked.target ?? null,
+            )}
+          >
+            Plan this flight
+          </LinkButton>
+        ) : (
+          <Button kind="main" busy={plan.busy} disabled={busy} onClick={() => void keep()}>
+            Plan this flight
+          </Button>
+        )}
       </p>
       <p className="soft small">
         {missing === 0
           ? "Every glass stands ready in a bottle or a batch."
-          : `${ready.length} of ${poured.length} glasses stand ready; ${missing === 1 ? "one has" : `${missing} have`} to be mixed first, and can then be planned here.`}
+          : `${ready.length} of ${poured.length} glasses stand ready; ${missing === 1 ? "one is" : `${missing} are`} to be mixed. Planning keeps the mixes as a set of bench trials with the reason of every glass: pour it bottle by bottle, then set the flight. Nothing is taken off the shelf yet.`}
       </p>
       <SafetyNote title="Before you pour">
         <p>

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { inHundred, partsInWords, sameParts, withNames, worthInWords } from "./in-words.ts";
+import { inHundred, partsInWords, withNames, worthInWords } from "./in-words.ts";
 
 const malt = "01m89xtk809xttqfncttaw9yzv";
 const rye = "01m89xtk805jfrvpm3w8tereak";
@@ -13,10 +13,4 @@ test("recipes, ids and chances in words", () => {
   );
   expect([inHundred(0), inHundred(0.504), inHundred(1)]).toEqual(["1", "50", "99"]);
   expect([worthInWords(-0.72, 0.31), worthInWords(0.01, 2)]).toEqual(["−0.7 ± 0.3", "0.0 ± 2.0"]);
-});
-
-test("a recipe is the same however many times its parts are taken", () => {
-  expect(sameParts({ [malt]: 2, [rye]: 1 }, { [malt]: 4, [rye]: 2 })).toBe(true);
-  expect(sameParts({ [malt]: 2 }, { [malt]: 1, [rye]: 0 })).toBe(true);
-  expect(sameParts({ [malt]: 2, [rye]: 1 }, { [malt]: 1, [rye]: 2 })).toBe(false);
 });

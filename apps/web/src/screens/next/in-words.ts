@@ -30,12 +30,3 @@ export function worthInWords(mean: number, sd: number): string {
   const sign = mean < -0.05 ? "−" : mean > 0.05 ? "+" : "";
   return `${sign}${Math.abs(mean).toFixed(1)} ± ${sd.toFixed(1)}`;
 }
-
-/** Two recipes that are one, whatever the number of their parts. */
-export function sameParts(a: Parts, b: Parts): boolean {
-  const sum = (parts: Parts): number => Object.values(parts).reduce((all, part) => all + part, 0);
-  const [allA, allB] = [sum(a), sum(b)];
-  return [...new Set([...Object.keys(a), ...Object.keys(b)])].every(
-    (id) => (a[id] ?? 0) * allB === (b[id] ?? 0) * allA,
-  );
-}

@@ -1,9 +1,9 @@
-import type { Parts, WhatIf } from "@partsproof/core/learning";
+import { type Parts, sameParts, type WhatIf } from "@partsproof/core/learning";
 import type { TriedHistory } from "@partsproof/house/protocol";
 import { type KeyboardEvent, type MouseEvent, useMemo } from "react";
 import { Section, SelectField, Stepper } from "../../parts/index.ts";
 import { type Answered, mapMixes } from "../../trying/index.ts";
-import { inHundred, partsInWords, sameParts, worthInWords } from "./in-words.ts";
+import { inHundred, partsInWords, worthInWords } from "./in-words.ts";
 
 interface MixMapProps {
   readonly history: TriedHistory;

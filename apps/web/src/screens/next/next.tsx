@@ -38,7 +38,7 @@ export default function Next({ params }: ScreenProps) {
         <Busy what="what was tried" />
       )}
       {asked.state === "here" && named.state === "here" && (
-        <Try key={from} history={asked.answer} household={household.id} />
+        <Try key={from} history={asked.answer} household={household.id} recipe={named.answer.name} />
       )}
     </Page>
   );

@@ -1,6 +1,5 @@
-import type { Parts } from "@partsproof/core/learning";
+import { type Parts, sameParts } from "@partsproof/core/learning";
 import type { TriedHistory } from "@partsproof/house/protocol";
-import { sameParts } from "./in-words.ts";
 
 /** The vessel that holds a recipe as it is, the fullest of them; null where it must be mixed first. */
 export const vesselOf = (

@@ -9,8 +9,15 @@ import { MixMap } from "./mix-map.tsx";
 
 const NOTHING: Overruled = { edited: {}, dropped: [] };
 
+export interface TryProps {
+  readonly history: TriedHistory;
+  readonly household: string;
+  /** What the recipe is called. */
+  readonly recipe: string;
+}
+
 /** The proposal, the map beside it and what stands behind both; all of it follows what is asked for. */
-export function Try({ history, household }: { readonly history: TriedHistory; readonly household: string }) {
+export function Try({ history, household, recipe }: TryProps) {
   const { names } = history;
   const all = useMemo(() => history.asked.mixes ?? [], [history]);
   const [glasses, setGlasses] = useState(history.asked.glasses);
@@ -67,6 +74,7 @@ export function Try({ history, household }: { readonly history: TriedHistory; re
             <Glasses
               history={history}
               household={household}
+              recipe={recipe}
               flight={answered.flight}
               busy={!current}
               overruled={overruled}

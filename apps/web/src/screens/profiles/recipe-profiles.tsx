@@ -1,4 +1,5 @@
 import { useAsk } from "../../api.ts";
+import { MixingSection } from "./mixing-section.tsx";
 import { ProfilesSection } from "./profiles-section.tsx";
 
 /** What a recipe's parts predict, and what mixing did to the sum. */
@@ -10,5 +11,10 @@ export function RecipeProfiles({
   readonly recipe: string;
 }) {
   const asked = useAsk("getRecipeProfile", { at: { household, recipe } });
-  return <ProfilesSection asked={asked} title="What mixing did to the sum" name="recipe-profile" />;
+  return (
+    <>
+      <ProfilesSection asked={asked} title="What mixing did to the sum" name="recipe-profile" />
+      <MixingSection household={household} />
+    </>
+  );
 }

@@ -18,6 +18,7 @@ import { useHousehold } from "../../session/index.ts";
 import { newFlightPath } from "../flights/paths.ts";
 import { DrawList } from "./draw-list.tsx";
 import type { ScreenProps } from "../screen.ts";
+import { ForFlight, plannedAddress } from "./for-flight.tsx";
 import { TrialGlasses } from "./trial-glasses.tsx";
 import "./trials.css";
 
@@ -59,6 +60,7 @@ function Shown({ set, household, back, again }: ShownProps) {
   const vials = new Map(made.map((one) => [one.trial, one]));
   const left = plan.trials.length - made.length;
   const short = set.bottles.some(({ shortMl }) => shortMl > 0);
+  const { flight } = set;
   const full = made.filter(({ leftMl }) => leftMl >= 1).slice(0, MOST_GLASSES);
   const pourAll = async (): Promise<void> => {
     if ((await pour.send({ at, body: { version: set.version } })) === null) return;
@@ -81,14 +83,20 @@ function Shown({ set, household, back, again }: ShownProps) {
       back={back}
       lead={`${plan.trials.length} mixes of ${listed(plan.parts)}, planned ${printDay(set.createdAt)}`}
       actions={
-        full.length >= 2 && (
-          <LinkButton
-            kind="main"
-            to={`${newFlightPath(household)}?glasses=${full.map(({ vesselId }) => vesselId).join(",")}&question=like_best&name=${encodeURIComponent(set.name)}`}
-          >
-            Set a flight of them
-          </LinkButton>
-        )
+        flight !== null
+          ? left === 0 && (
+              <LinkButton kind="main" to={plannedAddress(household, set.name, flight)}>
+                Set this flight
+              </LinkButton>
+            )
+          : full.length >= 2 && (
+              <LinkButton
+                kind="main"
+                to={`${newFlightPath(household)}?glasses=${full.map(({ vesselId }) => vesselId).join(",")}&question=like_best&name=${encodeURIComponent(set.name)}`}
+              >
+                Set a flight of them
+              </LinkButton>
+            )
       }
     >
       <IssueSummary say={pour} />
@@ -109,6 +117,7 @@ function Shown({ set, household, back, again }: ShownProps) {
           </div>
         </Section>
       )}
+      {flight !== null && <ForFlight flight={flight} left={left} />}
       <Section title={left === 0 ? "In their vials" : "The mixes"}>
         <TrialGlasses
           plan={plan}

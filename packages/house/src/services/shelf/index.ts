@@ -7,6 +7,7 @@ export { liquidLabel, nameOf, onlyWhiskeyIn, whiskeyLabel } from "./shelf-names.
 export { type Entry, post } from "./shelf-post.ts";
 export { refuseOverflow } from "./shelf-refusal.ts";
 export { undo } from "./shelf-undo.ts";
+export { usingTrials } from "./uses.ts";
 export { type Shelf, coreTransfer, liquidIn, shelfState, strengthOf } from "./shelf.ts";
 export { transferHandlers } from "./transfers.ts";
 export { vesselHandlers } from "./vessels.ts";

@@ -17,11 +17,13 @@ export async function usesOfWhiskey(
     (targetWhiskeyId) => targetWhiskeyId === whiskeyId,
   );
   const flights = await usingFlights(records, householdId, `whiskey:${whiskeyId}`);
+  const trials = await usingTrials(records, householdId, (id) => id === whiskeyId);
   return [
     ...bottles.map(({ label }) => `bottle ${label}`),
     ...(poured && bottles.length === 0 ? ["the ledger"] : []),
     ...recipes,
     ...flights,
+    ...trials,
   ];
 }
 
@@ -38,6 +40,7 @@ export async function usesOfBatch(records: Records, householdId: string, batchId
     ...recipes,
     ...rests.map(() => "its rest"),
     ...(await usingFlights(records, householdId, `batch:${batchId}`)),
+    ...(await usingTrials(records, householdId, (id) => id === batchId)),
   ];
 }
 
@@ -56,6 +59,25 @@ async function usingFlights(
       (flight.marks.some((mark) => mark.vesselId === vesselId) ||
         flight.holds.some((hold) => hold.vesselId === vesselId)));
   return flights.filter(uses).map(({ name }) => `flight ${name}`);
+}
+
+/** Sets of trials that are planned of it, or whose flight it is to stand in. */
+export async function usingTrials(
+  records: Records,
+  householdId: string,
+  isIt: (id: string) => boolean,
+): Promise<string[]> {
+  const sets = await records.list("trialSet", householdId);
+  return sets
+    .filter(
+      ({ asked: { parts, flight } }) =>
+        parts.some(({ of }) => isIt(of.kind === "whiskey" ? of.whiskeyId : of.batchId)) ||
+        (flight?.targetNameId !== undefined &&
+          flight.targetNameId !== null &&
+          isIt(flight.targetNameId.slice(flight.targetNameId.indexOf(":") + 1))) ||
+        (flight?.glasses ?? []).some(({ of }) => "vesselId" in of && isIt(of.vesselId)),
+    )
+    .map(({ name }) => `trials ${name}`);
 }
 
 async function usingRecipes(
@@ -93,6 +115,7 @@ export async function usesOfVessel(
       ...batches.map(({ name }) => `batch ${name}`),
       ...kept.map(() => "a rest, whose sample it keeps"),
       ...(await usingFlights(records, householdId, `vessel:${vesselId}`, vesselId)),
+      ...(await usingTrials(records, householdId, (id) => id === vesselId)),
     ],
     undone,
   };

@@ -43,12 +43,15 @@ export function trialPlanOf(body: Body): TrialPlan {
     };
   });
   const totalMl = trials.reduce((sum, trial) => sum + trial.totalMl, 0);
-  const pouredEfficiency = efficiency(
-    [...known, ...trials.map(({ pouredShares }) => pouredShares)],
-    [...known, ...shares],
-    model,
-    terms,
-  );
+  const pouredEfficiency =
+    plan === "own"
+      ? null
+      : efficiency(
+          [...known, ...trials.map(({ pouredShares }) => pouredShares)],
+          [...known, ...shares],
+          model,
+          terms,
+        );
   return {
     parts: parts.map(({ name }) => name),
     plan,
@@ -72,10 +75,11 @@ export function trialPlanOf(body: Body): TrialPlan {
 }
 
 function chosen(
-  { parts, plan, model = "quadratic", trials, steps = DEFAULT.steps, known = [] }: Body,
+  { parts, plan, mixes = [], model = "quadratic", trials, steps = DEFAULT.steps, known = [] }: Body,
   terms: number,
 ): { readonly shares: number[][]; readonly meanVariance: number | null } {
   if (plan === "lattice") return { shares: simplexLattice(parts.length, steps), meanVariance: null };
+  if (plan === "own") return { shares: mixes.map(sharesOf), meanVariance: null };
   if (plan === "centroid") return { shares: simplexCentroid(parts.length), meanVariance: null };
   const runs = trials ?? Math.max(1, terms - known.length);
   if (runs + known.length < terms)
@@ -97,6 +101,11 @@ function chosen(
       message: `parts requires bounds that let the ${terms} terms of ${model} be told apart; a part whose share cannot change has none`,
     });
   return { shares: found.runs, meanVariance: found.meanVariance };
+}
+
+function sharesOf(mix: readonly number[]): number[] {
+  const all = mix.reduce((sum, part) => sum + part, 0);
+  return mix.map((part) => part / all);
 }
 
 const abvOf = (strength: NonNullable<Body["parts"][number]["strength"]>): Abv20 =>
@@ -146,7 +155,7 @@ function efficiency(
 }
 
 function notesOf(
-  { within = DEFAULT.within, known = [], model = "quadratic" }: Body,
+  { within = DEFAULT.within, known = [], model = "quadratic", plan }: Body,
   trials: TrialPlan["trials"],
   pouredEfficiency: number | null,
   terms: number,
@@ -157,6 +166,7 @@ function notesOf(
     notes.push(
       `${off === 1 ? "One trial is" : `${off} trials are`} off by more than ${within} with these steps: a finer syringe, a scale or larger trials keep the shares.`,
     );
+  if (plan === "own") return notes;
   if (pouredEfficiency === null)
     notes.push(
       `These mixtures do not tell the ${terms} terms of ${model} apart: a simpler model or more trials do.`,

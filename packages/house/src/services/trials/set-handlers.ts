@@ -5,7 +5,7 @@ import { pageOf } from "../pages.ts";
 import type { House, Records } from "../ports.ts";
 import { refuse, staleEdit, unknownId } from "../refuse.ts";
 import type { TrialSetRow } from "../rows.ts";
-import { shelfState, undo } from "../shelf/index.ts";
+import { shelfState, undo, usingTrials } from "../shelf/index.ts";
 import { planHere } from "./set-plan.ts";
 import { pourSet } from "./set-pour.ts";
 import { trialSetShower } from "./set-shown.ts";
@@ -34,6 +34,9 @@ export const trialSetHandlers: Handlers<Routes> = {
         if (!(await records.find(of.kind, at.household, id)))
           unknownId(of.kind, id, ["parts", i, "of", `${of.kind}Id`]);
       }
+      for (const [i, { of }] of (body.flight?.glasses ?? []).entries())
+        if ("vesselId" in of && !(await records.find("vessel", at.household, of.vesselId)))
+          unknownId("vessel", of.vesselId, ["flight", "glasses", i, "of", "vesselId"]);
       const { name, note, ...asked } = body;
       const row: TrialSetRow = {
         ...born(house, at.household),
@@ -90,6 +93,16 @@ export const trialSetHandlers: Handlers<Routes> = {
           limit: "a set of which something is poured",
           received: 0,
           message: "undoing a pouring requires a set of which something is poured, got none",
+        });
+      const vials = new Set(old.made.map(({ vesselId }) => vesselId));
+      const planned = await usingTrials(records, at.household, (id) => vials.has(id));
+      if (planned.length > 0)
+        refuse(409, {
+          code: "vial_planned",
+          path: ["trials"],
+          limit: "vials that stand in no planned flight of other trials",
+          received: planned,
+          message: `undoing a pouring requires vials that stand in no planned flight of other trials, got ${planned.join(", ")}`,
         });
       await takeBack(records, house, old);
       const row: TrialSetRow = {

@@ -43,6 +43,28 @@ function shown(shelf: Shelf, flights: readonly FlightEvidence[], row: TrialSetRo
         };
       }),
     madeAt,
+    flight: flightOf(shelf, row),
+  };
+}
+
+/** B6: each glass of the flight that a set is poured for, and what it can be poured from by now. */
+function flightOf(shelf: Shelf, { asked: { flight }, made }: TrialSetRow): TrialSet["flight"] {
+  if (flight === undefined) return null;
+  return {
+    question: flight.question,
+    targetNameId: flight.targetNameId,
+    glasses: flight.glasses.map(({ of, kind, why }) => {
+      const trial = "trial" in of ? of.trial : null;
+      const wanted = "trial" in of ? made.find((one) => one.trial === of.trial)?.vesselId : of.vesselId;
+      const vessel = wanted === undefined ? undefined : shelf.vessels.get(wanted);
+      return {
+        trial,
+        vesselId: vessel?.id ?? null,
+        label: vessel?.label ?? (trial === null ? "no longer on the shelf" : `trial ${trial}`),
+        kind,
+        why,
+      };
+    }),
   };
 }
 

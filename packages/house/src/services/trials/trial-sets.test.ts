@@ -53,6 +53,95 @@ eachDatabase((database) => {
       expect(await refusalOf(twice)).toMatchObject({ status: 422, codes: ["of_twice"] });
     });
 
+    test("B6 own mixes for a flight: as they are asked for, with the reason of each glass, and what it names is in use", async () => {
+      await using house = await temporaryHouse(database);
+      const { client } = house;
+      const { shelf, at, parts } = await bench(house);
+      const [, , bottle = ""] = shelf.vesselIds;
+      const glasses = [
+        { of: { vesselId: bottle }, kind: "anchor", why: "From before." },
+        { of: { trial: 2 }, kind: "new", why: "To find out whether more of it helps." },
+        { of: { trial: 1 }, kind: "new", why: "Your own." },
+      ] as const;
+      const asked = {
+        name: "Next flight",
+        plan: "own" as const,
+        parts: parts.slice(0, 2),
+        mixes: [
+          [2, 1],
+          [1, 4],
+        ],
+        flight: { question: "like_best" as const, glasses: [...glasses] },
+      };
+      const set = await client("addTrialSet", { at, body: asked });
+      expect(set.plan.trials.map(({ pouredShares }) => pouredShares)).toEqual([
+        [expect.closeTo(2 / 3, 2), expect.closeTo(1 / 3, 2)],
+        [expect.closeTo(1 / 5, 2), expect.closeTo(4 / 5, 2)],
+      ]);
+      expect(set.plan.notes).toEqual([]);
+      expect(set.flight?.glasses).toEqual([
+        { trial: null, vesselId: bottle, label: expect.any(String), kind: "anchor", why: "From before." },
+        { trial: 2, vesselId: null, label: "trial 2", kind: "new", why: glasses[1].why },
+        { trial: 1, vesselId: null, label: "trial 1", kind: "new", why: "Your own." },
+      ]);
+      const here = { ...at, trials: set.id };
+      const poured = await client("pourTrials", { at: here, body: { version: set.version } });
+      const vials = new Map(poured.made.map(({ trial, vesselId }) => [trial, vesselId]));
+      expect(poured.flight?.glasses.map(({ vesselId }) => vesselId)).toEqual([
+        bottle,
+        vials.get(2),
+        vials.get(1),
+      ]);
+      // What is planned can be set as it stands.
+      const pours = (poured.flight?.glasses ?? []).map(({ vesselId }) => ({ vesselId: vesselId ?? "" }));
+      const set2 = await client("addTrialSet", {
+        at,
+        body: {
+          ...asked,
+          name: "One after",
+          mixes: [[1, 1]],
+          flight: {
+            question: "like_best",
+            glasses: [
+              { of: { vesselId: vials.get(1) ?? "" }, kind: "anchor", why: "" },
+              { of: { trial: 1 }, kind: "new", why: "" },
+            ],
+          },
+        },
+      });
+      expect((await refusalOf(client("undoTrials", { at: here }))).codes).toEqual(["vial_planned"]);
+      await client("removeTrialSet", { at: { ...at, trials: set2.id }, query: { version: set2.version } });
+      const made = await client("addFlight", {
+        at,
+        body: {
+          name: "Next flight",
+          pouring: "someone else",
+          pourer: "Pat",
+          pourMl: 10,
+          question: "like_best",
+          tasterIds: [...shelf.tasterIds],
+          glasses: pours,
+        },
+      });
+      expect(made.flight.glassCount).toBe(3);
+      const file = await client("exportHousehold", { at });
+      expect(file).toBeTruthy();
+
+      const wrong = (body: object) =>
+        client("addTrialSet", { at, body: { ...asked, ...body } });
+      for (const [body, code] of [
+        [{ mixes: undefined }, "mixes_are_own"],
+        [{ mixes: [[1]] }, "not_one_each"],
+        [{ mixes: [[0, 0]] }, "nothing_poured"],
+        [{ plan: "centroid" }, "mixes_are_own"],
+        [{ mixes: [[1, 1]] }, "unknown_trial"],
+      ] as const)
+        expect((await refusalOf(wrong(body))).codes).toContain(code);
+      const nowhere = { of: { vesselId: parts[0]?.of.whiskeyId ?? "" }, kind: "anchor" as const, why: "" };
+      const lost = wrong({ flight: { question: "like_best", glasses: [nowhere, glasses[1]] } });
+      expect(await refusalOf(lost)).toMatchObject({ status: 404 });
+    });
+
     test("B2, B4 pouring fills a vial for each trial and takes it off the shelf; undoing gives it back", async () => {
       await using house = await temporaryHouse(database);
       const { at, set, here, shelf } = await bench(house);
