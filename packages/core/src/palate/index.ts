@@ -1,3 +1,4 @@
+export { type HeldLevel, heldLevel } from "./held-level.ts";
 export type { LabelFacts } from "./label.ts";
 export { labelLevel } from "./label-level.ts";
 export { type AttributeLevels, type LearnedLevels, learnLevels, type TasterScale } from "./learn-levels.ts";

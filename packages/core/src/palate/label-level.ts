@@ -4,8 +4,7 @@ import { BELIEVED } from "./prior.data.ts";
 import type { SaidLevel } from "./told.ts";
 
 /**
- * What a label alone says of an attribute, before any note: mean and one standard deviation, on the scale of 0 to 10. The mean is held
- * within the scale.
+ * What a label alone says of an attribute, before any note: mean and one standard deviation. May reach past 0 and 10.
  *
  * @example labelLevel({ ageYears: 10, abv: 46, kind: "malt", grains: null, casks: null }, "smoke.smoke") // 2 ± 2.1
  */
@@ -17,5 +16,5 @@ export function labelLevel(label: LabelFacts, attribute: string): SaidLevel {
     mean += number * (means[k] as number);
     variance += number * number * (EFFECT_VARIANCES[k] as number);
   }
-  return { mean: Math.min(10, Math.max(0, mean)), sd: Math.sqrt(variance) };
+  return { mean, sd: Math.sqrt(variance) };
 }

@@ -12,6 +12,8 @@ export interface Taught {
   readonly id: string;
   /** Share that it takes off the sum of all variances, 0 to 1. */
   readonly share: number;
+  /** How far off its own level is, root mean square over what a note may speak of: now, and once a note has spoken of it. */
+  readonly own: { readonly before: number; readonly after: number };
   /** Root mean variance of a level after it, and how much of what it teaches is about each whiskey and attribute, most first. */
   readonly after: number;
   readonly whiskeys: readonly { readonly id: string; readonly share: number }[];
@@ -50,6 +52,7 @@ export function teachesMost(
     const { shares, strays } = placedParts(learned, parts);
     const byWhiskey = new Map<string, number>();
     let all = 0;
+    let [weights, unknown, left] = [0, 0, 0];
     const byAttribute = attributes.map(({ id: attribute, covariance, spoken, noteVariance }) => {
       const withGlass = wanted.map((i) =>
         shares.reduce((sum, [j, share]) => sum + share * (covariance[i * count + j] as number), 0),
@@ -59,6 +62,9 @@ export function teachesMost(
           shares.reduce((part, [j, by]) => part + share * by * (covariance[i * count + j] as number), sum),
         strays,
       );
+      weights += spoken;
+      unknown += spoken * own;
+      left += (spoken * own * noteVariance) / (own + noteVariance);
       let gain = 0;
       for (const [k, both] of withGlass.entries()) {
         const off = (spoken * both * both) / (own + noteVariance);
@@ -72,6 +78,10 @@ export function teachesMost(
     return {
       id,
       share: now > 0 ? all / now : 0,
+      own: {
+        before: Math.sqrt(unknown / Math.max(weights, 1e-12)),
+        after: Math.sqrt(left / Math.max(weights, 1e-12)),
+      },
       after: Math.sqrt(Math.max(0, now - all) / levels),
       whiskeys: sharesOf([...byWhiskey], all),
       attributes: sharesOf(byAttribute, all),

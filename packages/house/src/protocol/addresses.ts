@@ -162,6 +162,8 @@ export const addresses: Readonly<Record<RouteName | StreamName, readonly [method
   getWhiskeyFinding: ["GET", "/api/households/:household/whiskeys/:whiskey/finding"],
   getWhiskeyProfile: ["GET", "/api/households/:household/whiskeys/:whiskey/profile"],
   getMixing: ["GET", "/api/households/:household/mixing"],
+  getPalate: ["GET", "/api/households/:household/palate"],
+  getLearnedProfile: ["GET", "/api/households/:household/whiskeys/:whiskey/learned"],
   getTried: ["GET", "/api/households/:household/recipes/:recipe/tried"],
   getRecipeProfile: ["GET", "/api/households/:household/recipes/:recipe/profile"],
   getFlightProfiles: ["GET", "/api/households/:household/flights/:flight/finding/profiles"],

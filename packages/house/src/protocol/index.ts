@@ -119,9 +119,9 @@ export { NOTE_LONGEST, NoteObservation, NoteWhere, ReadDraft, ReadResult } from 
 export { RestAnswer, RestDraft } from "./rest.ts";
 export { Check, CheckStrength, PullRule, Rest, RestAdvice } from "./resting.ts";
 export { restSchema } from "./rest-schema.ts";
+export { LearnedLevel, LearnedProfile, PalateBoard, TaughtByNote } from "./palate.ts";
 export { LearnedMixing, MixingBoard, MixingUsed } from "./mixing.ts";
 export { NEXT_LIMITS, NextFlightAnswer, NextFlightDraft } from "./next-flight.ts";
-export { plannedTrials } from "./planned-trials.ts";
 export { TriedHistory } from "./tried-history.ts";
 export { nextFlightSchema } from "./next-flight-schema.ts";
 export { KeptUp, NextAddition } from "./kept-up.ts";
@@ -132,6 +132,7 @@ export {
   type LineageVersion,
   PlayedFlight,
 } from "./lineage.ts";
+export { plannedTrials } from "./planned-trials.ts";
 export { TrialPlan, TrialPlanDraft, TrialSet, TrialsAsked } from "./trial.ts";
 export { OakDraft, OakPiece, OakResult } from "./oak.ts";
 export { FlightRecord } from "./record.ts";

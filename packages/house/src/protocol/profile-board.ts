@@ -3,7 +3,7 @@ import { Id } from "./fields.ts";
 import { NoteWhere } from "./note.ts";
 
 /** An intensity of 0 to 10: mean, standard deviation, and the interval that holds 95 of 100, within the scale. */
-const Drawn = z.object({
+export const Drawn = z.object({
   attribute: z.string(),
   mean: z.number(),
   sd: z.number(),

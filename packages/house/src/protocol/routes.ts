@@ -81,6 +81,7 @@ import { Lineage, LineageQuery } from "./lineage.ts";
 import { TrialPlan, TrialPlanDraft, TrialSet, TrialSetDraft, TrialsPoured } from "./trial.ts";
 import { ReadDraft, ReadResult } from "./note.ts";
 import { MixingBoard } from "./mixing.ts";
+import { LearnedProfile, PalateBoard } from "./palate.ts";
 import { NextFlightAnswer, NextFlightDraft } from "./next-flight.ts";
 import { OakDraft, OakResult } from "./oak.ts";
 import { ProfileBoard } from "./profile-board.ts";
@@ -992,6 +993,18 @@ export const routes = {
     {
       answer: MixingBoard,
     },
+  ),
+  getPalate: route(
+    "GET",
+    `${H}/palate`,
+    "What was learned of how the table tastes, and what to taste next to learn most.",
+    { answer: PalateBoard },
+  ),
+  getLearnedProfile: route(
+    "GET",
+    `${H}/whiskeys/:whiskey/learned`,
+    "What a whiskey tastes of to the household: learned from its label, notes of it and notes of mixes.",
+    { answer: LearnedProfile },
   ),
   getTried: route(
     "GET",

@@ -22,6 +22,7 @@ import { followHandlers, joinHandlers, openJoiningHandlers, watchHandlers } from
 import { keptUpHandlers } from "./kept-up/index.ts";
 import { learningHandlers, triedHandlers } from "./learning/index.ts";
 import { mixingHandlers } from "./mixing/index.ts";
+import { palateHandlers } from "./palate/index.ts";
 import { lineageHandlers } from "./lineage/index.ts";
 import { noteHandlers, noteHereHandlers } from "./notes/index.ts";
 import { oakHandlers } from "./oak/index.ts";
@@ -65,6 +66,7 @@ export const allHandlers: Handlers = {
   ...learningHandlers,
   ...triedHandlers,
   ...mixingHandlers,
+  ...palateHandlers,
   ...trialHandlers,
   ...trialSetHandlers,
   ...lineageHandlers,

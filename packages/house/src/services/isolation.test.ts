@@ -148,6 +148,8 @@ const attempts: Partial<Record<RouteName | StreamName, Attempt>> = {
   getWeighedFlight: {},
   getWhiskeyProfile: {},
   getMixing: {},
+  getPalate: {},
+  getLearnedProfile: {},
   getTried: {},
   getRecipeProfile: {},
   getFlightProfiles: {},

@@ -1,0 +1,2 @@
+export { palateHandlers } from "./handlers.ts";
+export { learnedHere, levelsOf, readPalate } from "./learned-here.ts";

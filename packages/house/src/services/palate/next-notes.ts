@@ -1,0 +1,52 @@
+import { type LearnedLevels, type Pourable, teachesMost, whyItTeaches } from "@partsproof/core/palate";
+import { attributeName } from "@partsproof/core/sensory";
+import type { PalateBoard, TaughtByNote } from "../../protocol/index.ts";
+import { freeMl, nameOf, type Shelf, whiskeyLabel } from "../shelf/index.ts";
+import { batchParts } from "./parts-of.ts";
+
+/** Less than this of a liquid pours no glass. */
+const LEAST_ML = 10;
+
+interface NextNotes {
+  readonly next: readonly TaughtByNote[];
+  readonly doubt: PalateBoard["doubt"];
+}
+
+/** PA5: whose next note would teach most about the whiskeys that can be poured. */
+export function nextNotes(shelf: Shelf, levels: LearnedLevels, onWood: ReadonlySet<string>): NextNotes {
+  const partsOf = batchParts(shelf, onWood);
+  const glasses = new Map<string, Pourable & { readonly label: string }>();
+  for (const { id: vesselId } of shelf.vessels.values()) {
+    if (shelf.trialVials.has(vesselId) || freeMl(shelf, vesselId) < LEAST_ML) continue;
+    const { nameId, label } = nameOf(shelf, vesselId);
+    const parts = partsOf(nameId);
+    if (typeof parts !== "string") glasses.set(nameId, { id: nameId, label, parts });
+  }
+  const about = [...new Set([...glasses.values()].flatMap(({ parts }) => Object.keys(parts)))].toSorted();
+  const { glasses: found, before } = teachesMost(levels, [...glasses.values()], about);
+  const called = {
+    whiskey: (id: string): string => {
+      const row = shelf.whiskeys.get(id);
+      return row === undefined ? id : whiskeyLabel(row);
+    },
+    attribute: attributeName,
+  };
+  return {
+    doubt: { sd: before, whiskeys: about.length, attributes: levels.attributes.length },
+    next: found.flatMap((taught): TaughtByNote[] => {
+      const glass = glasses.get(taught.id);
+      if (glass === undefined || taught.share <= 0) return [];
+      return [
+        {
+          key: glass.id,
+          label: glass.label,
+          parts: { ...glass.parts },
+          share: taught.share,
+          off: { ...taught.own },
+          why: whyItTeaches(levels, glass, taught, called),
+          attributes: taught.attributes.slice(0, 3).map(({ id, share }) => ({ attribute: id, share })),
+        },
+      ];
+    }),
+  };
+}

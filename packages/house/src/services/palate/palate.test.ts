@@ -1,0 +1,128 @@
+import { eachDatabase, temporaryHouse } from "@partsproof/testkit";
+import { describe, expect, test } from "vitest";
+import { type EveningShelf, eveningShelf, lock, setFlight, takeSheets } from "../fixtures/evening.ts";
+
+/** Three whiskeys, the first told of on the shelf, and a batch of one part of it to three of the second. */
+async function mixed(client: EveningShelf["client"]) {
+  const shelf = await eveningShelf(client, { whiskeys: 3, tasters: 2 });
+  const at = { household: shelf.household };
+  const [malt = "", rye = "", other = ""] = shelf.whiskeyIds;
+  await client("editWhiskey", {
+    at: { ...at, whiskey: malt },
+    body: { version: 1, profile: { tastedAt: null, intensities: { "smoke.smoke": 1, "sweet.honey": 5 } } },
+  });
+  const recipe = await client("addRecipe", {
+    at,
+    body: { name: "Mixes", slots: [{ parts: 1, of: { kind: "whiskey", whiskeyId: malt } }] },
+  });
+  const pour = (i: number, ml: number) => ({
+    from: { kind: "vessel" as const, vesselId: shelf.vesselIds[i] ?? "" },
+    amount: { kind: "volume" as const, ml },
+  });
+  const batch = await client("addBatch", {
+    at,
+    body: {
+      name: "November",
+      recipeId: recipe.id,
+      vessel: { kind: "new", label: "Flask", capacityMl: 700 },
+      pours: [pour(0, 100), pour(1, 300)],
+    },
+  });
+  return {
+    shelf: { ...shelf, vesselIds: [...shelf.vesselIds, batch.vesselId] },
+    at,
+    malt,
+    rye,
+    other,
+    batch,
+  };
+}
+
+/** A flight of two vessels in which both tasters set smoke, by vessel. */
+async function smoked(shelf: EveningShelf, levels: Readonly<Record<number, number>>, reveal: boolean) {
+  const { client, household, vesselIds } = shelf;
+  const { flight, pourerToken, hostToken } = await setFlight(shelf, Object.keys(levels).map(Number));
+  const at = { household, flight: flight.id };
+  await client("markPoured", { at, token: pourerToken ?? "" });
+  const list = await client("getPourList", { at, token: pourerToken ?? "" });
+  for (const [row, taken] of (await takeSheets(shelf, flight.id)).entries()) {
+    await client("editSheet", {
+      at: { ...at, sheet: taken.sheet.id },
+      token: taken.token,
+      body: {
+        version: taken.sheet.version,
+        strengths: Object.entries(levels).map(([vessel, strength]) => ({
+          code:
+            list.tasters[row]?.glasses.find((one) => one.vesselId === vesselIds[Number(vessel)])?.code ?? "",
+          pass: "first" as const,
+          section: "palate" as const,
+          attribute: "smoke.smoke" as const,
+          strength,
+        })),
+      },
+    });
+    await lock(shelf, taken);
+  }
+  if (reveal) await client("revealFlight", { at, token: hostToken, body: {} });
+}
+
+eachDatabase((database) => {
+  describe(`what whiskeys taste of, learned (${database})`, () => {
+    test("PA1 to PA5 a smoky mix teaches that its other part smokes; a sealed flight teaches nothing", async () => {
+      await using house = await temporaryHouse(database);
+      const { client } = house;
+      const { shelf, at, malt, rye, other } = await mixed(client);
+      const learned = (whiskey: string) => client("getLearnedProfile", { at: { ...at, whiskey } });
+      const smoke = async (whiskey: string) =>
+        (await learned(whiskey)).levels.find(({ attribute }) => attribute === "smoke.smoke");
+
+      const kept = await smoke(malt);
+      expect(kept).toMatchObject({ raw: { mean: 1, notes: 1 }, inMixes: 0 });
+      expect((await learned(rye)).levels).toEqual([]);
+      expect((await learned(rye)).headline).toContain("there is only its label");
+      const before = await client("getPalate", { at });
+      expect(before.counted).toEqual({ notes: 0, flights: 0, shelf: 1 });
+      expect(before.tasters).toMatchObject([{ tasterId: null, offset: 0, stretch: 1 }]);
+
+      // The batch smokes, and so does nothing else: what smokes is the rye, of which nothing was noted by itself.
+      await smoked(shelf, { 3: 7, 0: 1 }, true);
+      const told = await smoke(rye);
+      expect(told).toMatchObject({ raw: null, inMixes: 2 });
+      expect(told?.learned.mean).toBeGreaterThan(5);
+      expect(told?.learned.sd).toBeLessThan(told?.label.sd ?? 0);
+      expect((await smoke(malt))?.learned.mean).toBeLessThan(3.5);
+      expect(await smoke(other), "nobody spoke of it").toBeUndefined();
+      const after = await client("getPalate", { at });
+      expect(after.counted).toEqual({ notes: 4, flights: 1, shelf: 1 });
+      expect(after.tasters).toHaveLength(3);
+      expect(after.next.map(({ key }) => key)).toContain(`whiskey:${other}`);
+      expect(after.headline).toContain(after.next[0]?.label ?? "nothing");
+      expect(after.next[0]?.why).toMatch(
+        /A note would leave what it speaks of off by \d\.\d instead of \d\.\d/,
+      );
+      expect((await learned(other)).next?.why).toMatch(/^Nothing was said of it yet\./);
+
+      const seen = await Promise.all([malt, rye, other].map(learned));
+      await smoked(shelf, { 3: 0, 0: 9 }, false);
+      const sealed = await Promise.all([malt, rye, other].map(learned));
+      expect(sealed).toEqual(seen);
+      expect(await client("getPalate", { at })).toEqual(after);
+    });
+
+    test("PA3 what lay on wood teaches nothing of what was poured into it, and is named", async () => {
+      await using house = await temporaryHouse(database);
+      const { client } = house;
+      const { shelf, at, rye, batch } = await mixed(client);
+      const rest = await client("beginRest", { at: { ...at, batch: batch.id }, body: { kind: "oak" } });
+      await client("putOakIn", {
+        at: { ...at, rest: rest.id },
+        body: { piece: { shape: "stick", cm: [1, 1, 16] } },
+      });
+      await smoked(shelf, { 3: 7, 0: 1 }, true);
+      expect((await client("getLearnedProfile", { at: { ...at, whiskey: rye } })).levels).toEqual([]);
+      expect((await client("getPalate", { at })).silent).toEqual([
+        { label: "November", why: "it lay on wood, which has a taste of its own" },
+      ]);
+    });
+  });
+});
