@@ -151,6 +151,72 @@ describe("a recipe passed on, and a shelf's list taken in", () => {
     expect(new Set(faces)).toEqual(new Set(["Type3"]));
   });
 
+  /** Whether all that stands on these papers of a fixed size is on them. */
+  const whole = (of: string): Promise<boolean> =>
+    page
+      .locator(of)
+      .evaluateAll(
+        (papers) =>
+          papers.length > 0 &&
+          papers.every(
+            (one) =>
+              one.scrollHeight <= one.clientHeight &&
+              one.scrollWidth <= one.clientWidth &&
+              one.textContent !== "",
+          ),
+      );
+
+  it("labels of three sizes, front and back, lose nothing of a long name; a camera reads the code on them", async () => {
+    const { api } = evening;
+    const at = { household };
+    const { items } = await api("listVessels", { at, query: {} });
+    const pours = items.slice(0, 2).map(({ id }) => ({
+      from: { kind: "vessel" as const, vesselId: id },
+      amount: { kind: "volume" as const, ml: 100 },
+    }));
+    const vessel = { kind: "new" as const, label: "Jar", capacityMl: 500 };
+    const made = async (name: string): Promise<string> =>
+      (await api("addBatch", { at, body: { name, recipeId: recipe, vessel, pours } })).id;
+    const [short, long] = [await made("Two and one"), await made("Long evening ".repeat(9).trim())];
+    for (const batch of [long, short]) {
+      await comeTo(page, `/h/${household}/batches/${batch}/label`);
+      for (const size of ["60 × 40 mm", "90 × 120 mm", "90 × 60 mm"]) {
+        await page.getByRole("radio", { name: size }).check();
+        await expect.poll(() => whole(".print-label"), POLL).toBe(true);
+        await picture(page, `label-${batch === long ? "long" : "short"}-${size.replaceAll(/\D+/gu, "-")}`);
+      }
+    }
+    await evening.looks.over(page, "a label");
+    expect(await readSquare(page.getByRole("img", { name: "Square code: the whole recipe" }).first())).toBe(
+      link,
+    );
+    // Four labels of 90 mm, two beside each other, on one sheet of A4, and of US Letter.
+    for (const format of ["A4", "Letter"]) {
+      const pdf = (await page.pdf({ format })).toString("latin1");
+      expect([...pdf.matchAll(/\/MediaBox/gu)]).toHaveLength(1);
+    }
+  });
+
+  it("a card of twelve lines with long rules is whole in both sizes", async () => {
+    const rule =
+      "55 % or stronger, only American oak or European oak, wheat >= 16 %, at least 5 of 10 stone fruit, not kind rye";
+    const slots = Array.from({ length: 12 }, (_, n) => ({
+      parts: n + 1,
+      of: {
+        kind: "open" as const,
+        named: { maker: "Saltreach", name: `Skerry, the ${n + 1}th release`, abv: 50 },
+      },
+      rule,
+    }));
+    const many = await evening.api("addRecipe", { at: { household }, body: { name: "Twelve", slots } });
+    await comeTo(page, `/h/${household}/recipes/${many.id}/card`);
+    for (const size of ["3 × 5 in", "A6"]) {
+      await page.getByRole("radio", { name: size }).check();
+      await expect.poll(() => whole(".recipe-card"), POLL).toBe(true);
+      await picture(page, `card-twelve-${size.slice(0, 1)}`);
+    }
+  });
+
   it("nothing was found wrong on these screens", () => {
     expect(evening.looks.take()).toEqual([]);
     expect(evening.troubles.take()).toEqual([]);

@@ -61,22 +61,24 @@ function Shown({ finding, weighed, back }: ShownProps) {
   const probe = { files: [new File([""], "a.html", { type: "text/html" })] };
   const shares = "canShare" in navigator && navigator.canShare(probe);
   return (
-    <Page
-      title={`Write-up: ${name}`}
-      back={back}
-      lead="As it prints. The file holds everything, with nothing fetched and nothing run."
-      actions={
-        <>
-          <Button onClick={() => window.print()}>Print</Button>
-          {shares && <Button onClick={share}>Share</Button>}
-          <Button kind="main" onClick={save}>
-            Save as one file
-          </Button>
-        </>
-      }
-    >
-      <WriteUpArticle ref={article} finding={finding} weighed={weighed} day={day} invented={invented} />
-    </Page>
+    <div className="printing">
+      <Page
+        title={`Write-up: ${name}`}
+        back={back}
+        lead="As it prints. The file holds everything, with nothing fetched and nothing run."
+        actions={
+          <>
+            <Button onClick={() => window.print()}>Print</Button>
+            {shares && <Button onClick={share}>Share</Button>}
+            <Button kind="main" onClick={save}>
+              Save as one file
+            </Button>
+          </>
+        }
+      >
+        <WriteUpArticle ref={article} finding={finding} weighed={weighed} day={day} invented={invented} />
+      </Page>
+    </div>
   );
 }
 

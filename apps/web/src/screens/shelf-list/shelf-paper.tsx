@@ -46,13 +46,13 @@ export default function ShelfPaper() {
           </tr>
         </thead>
         <tbody>
-          {held.map(({ id, label, capacityMl, contents, openedAt }) => (
+          {held.map(({ id, label, capacityMl, contents, whiskeyId, openedAt }) => (
             <tr key={id}>
               <th scope="row">{label}</th>
               <td>{contents.abv20 === null ? "–" : abvDigits(contents.abv20)}</td>
               <td>{printMl(capacityMl)}</td>
               <td>{printMl(contents.volumeMl)}</td>
-              <td>{openedAt === null ? "sealed" : printDay(openedAt)}</td>
+              <td>{openedAt !== null ? printDay(openedAt) : whiskeyId === null ? "–" : "sealed"}</td>
               <td>
                 <span className="unseen">to be written in</span>
               </td>
