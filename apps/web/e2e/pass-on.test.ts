@@ -1,7 +1,7 @@
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { type Client, createClient } from "@partsproof/house/protocol";
+import { type Client, createClient, readRecipeLink } from "@partsproof/house/protocol";
 import { type SpawnedServer, spawnServer } from "@partsproof/testkit";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -223,8 +223,10 @@ describe("a recipe passed on from kitchen to kitchen, in a real browser", () => 
     await page.getByText("It holds 2 rankings of one flight.").waitFor();
     await look("a result to be sent back");
     result = await page.getByLabel("The result, to be sent").inputValue();
-    // Nobody who tasted is named in it, nor who lives there.
-    expect(result).not.toMatch(/Ash|Fern|Pat|Thursday/);
+    // A link, all of it behind the #. Nobody who tasted is named in it, nor who lives there.
+    const read = await readRecipeLink(result);
+    expect(read.ok && read.text).toContain("Rounder than we thought.");
+    expect(read.ok && read.text).not.toMatch(/Ash|Fern|Pat|Thursday/);
   });
 
   it("the first house sees it pooled", { timeout: CASE_MS }, async () => {
@@ -232,7 +234,7 @@ describe("a recipe passed on from kitchen to kitchen, in a real browser", () => 
     await first.open();
     await at(first, "Lamp Street");
     await comeTo(page, `/h/${first.household}/take-in`);
-    await page.getByLabel("What you were sent").fill(result);
+    await page.getByLabel("What you were sent").fill(`What we made of it: ${result} (Harbour Street)`);
     await page.getByRole("button", { name: "Look at it" }).click();
     await page.getByText("Rounder than we thought.").waitFor();
     await look("a result before it is taken in");

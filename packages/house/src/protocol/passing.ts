@@ -4,6 +4,7 @@ import { FILL_LIMITS, RecipeFillAnswer, RecipeFillDraft } from "./fill.ts";
 import { Id, Instant, LongText, ShortText } from "./fields.ts";
 import { RecipeFile, Sha256 } from "./recipe-file.ts";
 import { ResultFile } from "./result-file.ts";
+import { LinkAddress, OpenDraft } from "./share.ts";
 
 const Already = z.object({ recipeId: Id, name: z.string() }).nullable();
 
@@ -95,15 +96,24 @@ export const ResultDraft = z.strictObject({
   withWhiskeys: z.boolean().default(true),
   /** Names of what stood beside it in the flights. */
   withBeside: z.boolean().default(false),
+  /** The address that its link names. Whoever reads it needs none: the result stands in the link itself. */
+  address: LinkAddress,
 });
 export const ResultMade = z.object({
   result: ResultFile,
   sha256: z.string(),
   canonical: z.string(),
+  /** All of it behind the # of a link; null where it is too long for one and goes as a file. */
+  link: z.string().nullable(),
 });
 export type ResultMade = z.infer<typeof ResultMade>;
 
-export const ResultPreviewDraft = z.strictObject({ result: ResultFile });
+/** As a file, or as the text that was sent: a link with whatever stands around it, or the file's own. */
+export const ResultPreviewDraft = z
+  .strictObject({ result: ResultFile.optional(), text: OpenDraft.shape.text.optional() })
+  .refine(({ result, text }) => (result === undefined) !== (text === undefined), {
+    error: "one of result and text",
+  });
 export const ResultPreview = z.object({
   recipe: z.object({ name: z.string(), sha256: z.string() }),
   /** The household's recipe that went out as that file; null where none did. */
@@ -120,6 +130,8 @@ export const ResultPreview = z.object({
   unknownFields: z.array(z.string()),
   /** This very result has come before. */
   already: z.boolean(),
+  /** What is taken in, with every field that is not known here. */
+  result: ResultFile,
 });
 export type ResultPreview = z.infer<typeof ResultPreview>;
 

@@ -1,5 +1,5 @@
 /**
- * A recipe as a link: everything after `#` is the recipe's canonical JSON in UTF-8, compressed (zlib, RFC 1950, whose checksum tells a
+ * A recipe as a link, or what came of one: everything after `#` is the file's canonical JSON in UTF-8, compressed (zlib, RFC 1950, whose checksum tells a
  * damaged link) and written in base64url (RFC 4648, 5), after the number of this form and a full stop. A browser sends no server what
  * stands after `#`, so it does not matter whose address stands before it.
  */
@@ -17,7 +17,7 @@ export type ReadLink =
       readonly limit: string;
     };
 
-/** @param canonical the recipe in its canonical form */
+/** @param canonical the recipe or the result in its canonical form */
 export async function writeRecipeLink(canonical: string, address: string): Promise<string> {
   const bytes = await through(
     new TextEncoder().encode(canonical),
@@ -35,7 +35,7 @@ export async function readRecipeLink(pasted: string): Promise<ReadLink> {
   const found = [pasted, pasted.replaceAll(/\s+/gu, "")].map((text) => /(?:#|^)1\.([\w-]+)/u.exec(text)?.[1]);
   const [whole, joined] = found;
   if (whole === undefined || joined === undefined)
-    return { ok: false, code: "link_not_found", limit: "a link with #1. and a recipe after it" };
+    return { ok: false, code: "link_not_found", limit: "a link with #1. and a recipe or a result after it" };
   const read = await unpacked(whole);
   return read.ok || read.code !== "link_damaged" || joined === whole ? read : unpacked(joined);
 }
@@ -50,7 +50,7 @@ async function unpacked(data: string): Promise<ReadLink> {
     return {
       ok: false,
       code: "link_too_long",
-      limit: `a recipe of at most ${RECIPE_LINK_LIMITS.bytes} bytes`,
+      limit: `a file of at most ${RECIPE_LINK_LIMITS.bytes} bytes`,
     };
   } catch {
     return { ok: false, code: "link_damaged", limit: "a link that is whole, to its last character" };

@@ -9,14 +9,16 @@ export type SharedAs = z.infer<typeof SharedAs>;
 /** Where a house listens that was told nothing else: the link then opens the reader's own. */
 export const OWN_ADDRESS = "http://127.0.0.1:4480";
 
+export const LinkAddress = z
+  .url({ protocol: /^https?$/u })
+  .max(200)
+  .default(OWN_ADDRESS);
+
 export const ShareDraft = z.strictObject({
   recipe: RecipeFile,
   as: SharedAs,
   /** The address that a link names. Whoever reads it needs none: the recipe stands in the link itself. */
-  address: z
-    .url({ protocol: /^https?$/u })
-    .max(200)
-    .default(OWN_ADDRESS),
+  address: LinkAddress,
   /** The bottle that amounts are written for. */
   bottleMl: VolumeMl.default(700),
 });

@@ -1,7 +1,7 @@
-import type { BodyOf, PlacesFound, RecipeResults, ResultPreview } from "@partsproof/house/protocol";
+import type { PlacesFound, RecipeResults, ResultPreview } from "@partsproof/house/protocol";
 import { findRecipe } from "../../door/index.ts";
-import { readJsonFile, writeWhole } from "../../files/index.ts";
-import { needed, one, readAnyText, readText, yes } from "../../flags/index.ts";
+import { readTextFile, writeWhole } from "../../files/index.ts";
+import { issueAt, one, readAddress, readAnyText, readText, refuse, yes } from "../../flags/index.ts";
 import { householdCommand } from "../command.ts";
 
 export const recipeResult = householdCommand({
@@ -9,14 +9,19 @@ export const recipeResult = householdCommand({
   says: "What came of a recipe that was passed on, as a document to send back. Tasters are numbers; no name goes out unless asked for.",
   args: { recipe: "id or name" },
   flags: {
-    to: needed(readText("to"), "<file>", "a file that is not there yet; - for standard output"),
+    to: one(readText("to"), "<file>", "a file that is not there yet; - for standard output"),
+    link: yes("as a link that holds all of it"),
+    at: one(readAddress, "<address>", "the address the link names; any house opens it all the same"),
     kitchen: one(readText("kitchen"), "<name>", "what this kitchen is to be called"),
     notes: one(readAnyText, "<text>", "what you say of it"),
     "no-whiskeys": yes("without the names of what stood in the lines"),
     "with-beside": yes("with the names of what stood beside it in the flights"),
   },
+  places: { address: "at" },
   example: 'recipe result "Two to one, from this shelf" --to result.json',
   run: async ({ args, flags }, here) => {
+    if (flags.to === undefined && !flags.link)
+      refuse(issueAt(["to"], "flag_missing", "--to <file>, --link, or both", null));
     const { id, name } = await findRecipe(here, args.recipe, ["recipe"]);
     const made = await here.client("makeResult", {
       at: { household: here.household.id, recipe: id },
@@ -25,13 +30,20 @@ export const recipeResult = householdCommand({
         ...(flags.notes === undefined ? {} : { notes: flags.notes }),
         withWhiskeys: !flags["no-whiskeys"],
         withBeside: flags["with-beside"],
+        ...(flags.at === undefined ? {} : { address: flags.at }),
       },
     });
+    if (flags.link && made.link === null)
+      refuse(
+        issueAt(["link"], "link_too_long", "a result that a link holds; --to writes it as a file", null),
+      );
+    const link = flags.link ? made.link : null;
+    if (flags.to === undefined) return { json: { link, sha256: made.sha256 }, text: () => link ?? "" };
     if (flags.to === "-") return { json: made.result, text: () => made.canonical };
     const bytes = await writeWhole(flags.to, `${made.canonical}\n`, ["to"]);
     return {
-      json: { file: flags.to, bytes, sha256: made.sha256, recipe: name },
-      text: () => `What came of ${made.result.recipe.name}: ${flags.to}`,
+      json: { file: flags.to, bytes, sha256: made.sha256, recipe: name, ...(link === null ? {} : { link }) },
+      text: () => `What came of ${made.result.recipe.name}: ${flags.to}${link === null ? "" : `\n${link}`}`,
     };
   },
 });
@@ -39,7 +51,7 @@ export const recipeResult = householdCommand({
 export const recipeTakeInResult = householdCommand({
   name: "recipe take-in-result",
   says: "What a result says that somebody sent back; with --yes it is pooled for its recipe.",
-  args: { file: "a result file: docs/result-file.md" },
+  args: { file: "a result file (docs/result-file.md), or the link that was sent" },
   flags: {
     recipe: one(
       readText("recipe"),
@@ -48,14 +60,14 @@ export const recipeTakeInResult = householdCommand({
     ),
     yes: yes("take it in; else it is only looked at"),
   },
-  places: { result: "file", recipeId: "recipe" },
+  places: { result: "file", text: "file", recipeId: "recipe" },
   example: "recipe take-in-result saltreach-result.json",
   run: async ({ args, flags }, here) => {
     const at = { household: here.household.id };
-    const result = (await readJsonFile(args.file, ["file"])) as NonNullable<
-      BodyOf<"previewResult">
-    >["result"];
-    const seen = await here.client("previewResult", { at, body: { result } });
+    const isLink = /^https?:\/\/|#1\./u.test(args.file);
+    const text = isLink ? args.file : await readTextFile(args.file, ["file"]);
+    const seen = await here.client("previewResult", { at, body: { text } });
+    const { result } = seen;
     if (!flags.yes) return { json: seen, text: () => printSeen(seen) };
     const named = flags.recipe === undefined ? null : await findRecipe(here, flags.recipe, ["recipe"]);
     const body = { result, sha256: seen.sha256, ...(named === null ? {} : { recipeId: named.id }) };

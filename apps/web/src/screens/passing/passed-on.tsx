@@ -5,7 +5,7 @@ import { go } from "../../router/index.ts";
 import { lastHousehold } from "../../session/index.ts";
 import { handOver } from "./handed.ts";
 
-/** Where a link leads that holds a recipe: the recipe is handed over to the household that takes it in, and taken out of the address. */
+/** Where a link leads that holds a recipe or a result: it is handed over to the household that takes it in, and taken out of the address. */
 export default function PassedOn() {
   const [text] = useState(() => (location.hash.length > 1 ? location.href : ""));
   const households = useAskAll("listHouseholds", {});
@@ -20,14 +20,16 @@ export default function PassedOn() {
     go(`/h/${only.id}/take-in`, { replace: true });
   }, [only, text]);
   return (
-    <Page title="A recipe passed on">
+    <Page title="Passed on">
       {households.state === "busy" && <Busy what="the households" />}
       {households.state === "broken" && (
         <Broken asked={households} title="The households could not be fetched" />
       )}
       {households.state === "here" && text === "" && (
-        <Empty title="No recipe in this link" action={<LinkButton to="/">Go to the start</LinkButton>}>
-          <p>What stands after # holds the recipe, and it is missing. Ask for the whole link.</p>
+        <Empty title="Nothing in this link" action={<LinkButton to="/">Go to the start</LinkButton>}>
+          <p>
+            What stands after # holds the recipe or the result, and it is missing. Ask for the whole link.
+          </p>
         </Empty>
       )}
       {households.state === "here" && text !== "" && all.length === 0 && (

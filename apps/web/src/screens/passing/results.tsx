@@ -138,6 +138,7 @@ function SendBack({ recipe }: { readonly recipe: Recipe }) {
       ...(notes.trim() === "" ? {} : { notes }),
       withWhiskeys,
       withBeside,
+      address: location.origin,
     };
     setMade(await say.send({ at, body }));
   };
@@ -145,7 +146,7 @@ function SendBack({ recipe }: { readonly recipe: Recipe }) {
     <Section title="Send back what came of it">
       <p className="soft">
         For whoever passed it on: what you filled it with, where your tasters put it blind, what you say of
-        it. Tasters go as numbers. Nothing is sent by itself: you get a text.
+        it. Tasters go as numbers. Nothing is sent by itself: you get a link, and the same as a file.
       </p>
       <Form say={say} onSend={send} label="What to send back">
         <TextField
@@ -172,9 +173,10 @@ function SendBack({ recipe }: { readonly recipe: Recipe }) {
 }
 
 function Made({ made, name }: { readonly made: ResultMade; readonly name: string }) {
+  const sent = made.link ?? made.canonical;
   const copy = async (): Promise<void> => {
     try {
-      await navigator.clipboard.writeText(made.canonical);
+      await navigator.clipboard.writeText(sent);
       announce("Copied");
     } catch {
       // No clipboard outside a secure page: the text stands there to be marked.
@@ -197,16 +199,10 @@ function Made({ made, name }: { readonly made: ResultMade; readonly name: string
           ? "It holds no ranking: this recipe's batches stood in no revealed flight yet."
           : `It holds ${sheets === 1 ? "one ranking" : `${sheets} rankings`} of ${made.result.flights.length === 1 ? "one flight" : `${made.result.flights.length} flights`}.`}
       </p>
-      <textarea
-        className="input sent"
-        readOnly
-        rows={5}
-        aria-label="The result, to be sent"
-        value={made.canonical}
-      />
+      <textarea className="input sent" readOnly rows={5} aria-label="The result, to be sent" value={sent} />
       <div className="form-actions">
         <Button kind="main" onClick={copy}>
-          Copy it
+          {made.link === null ? "Copy it" : "Copy the link"}
         </Button>
         <Button onClick={save}>Save as a file</Button>
       </div>

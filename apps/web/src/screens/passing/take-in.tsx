@@ -1,4 +1,10 @@
-import type { RecipeFile, RecipeTakeInPreview, ResultFile, ResultPreview } from "@partsproof/house/protocol";
+import {
+  type RecipeFile,
+  type RecipeTakeInPreview,
+  readRecipeLink,
+  type ResultFile,
+  type ResultPreview,
+} from "@partsproof/house/protocol";
 import { useEffect, useRef, useState } from "react";
 import { api, asRefusal } from "../../api.ts";
 import { AreaField, Button, Page, sentence } from "../../parts/index.ts";
@@ -7,6 +13,8 @@ import { takeHanded } from "./handed.ts";
 import { SeenRecipe } from "./seen-recipe.tsx";
 import { SeenResult } from "./seen-result.tsx";
 import "./passing.css";
+
+const FORMAT: ResultFile["format"] = "parts-and-proof/result";
 
 type Seen =
   | { readonly kind: "recipe"; readonly file: RecipeFile; readonly preview: RecipeTakeInPreview }
@@ -100,24 +108,22 @@ export default function TakeIn() {
 
 async function lookAt(household: string, text: string): Promise<Seen> {
   const at = { household };
-  const value = readJson(text);
-  if (
-    typeof value === "object" &&
-    value !== null &&
-    "format" in value &&
-    value.format === "parts-and-proof/result"
-  ) {
-    const file = value as ResultFile;
-    return { kind: "result", file, preview: await api("previewResult", { at, body: { result: file } }) };
+  if (await isResult(text)) {
+    const preview = await api("previewResult", { at, body: { text } });
+    return { kind: "result", file: preview.result, preview };
   }
   const { recipe } = await api("openRecipe", { body: { text } });
   return { kind: "recipe", file: recipe, preview: await api("previewTakeIn", { at, body: { recipe } }) };
 }
 
-function readJson(text: string): unknown {
+/** Whether what was sent, itself or in a link, says that it is a result. What it says else is the house's to judge. */
+async function isResult(text: string): Promise<boolean> {
+  const link = text.trim().startsWith("{") ? null : await readRecipeLink(text);
+  if (link?.ok === false) return false;
   try {
-    return JSON.parse(text);
+    const value: unknown = JSON.parse(link?.text ?? text);
+    return typeof value === "object" && value !== null && "format" in value && value.format === FORMAT;
   } catch {
-    return null;
+    return false;
   }
 }

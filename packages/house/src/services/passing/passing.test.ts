@@ -293,6 +293,23 @@ eachDatabase((database) => {
         flights: [],
         notes: "went quickly",
       });
+      // Or as a link, whatever address it names and whatever stands around it.
+      expect(made.link).toMatch(/^http:\/\/127\.0\.0\.1:4480\/passed-on#1\.[\w-]+$/u);
+      const look = (text: string) => client("previewResult", { at: first.at, body: { text } });
+      const linked = await look(`Here: <${(made.link ?? "").replace("127.0.0.1:4480", "gone.example")}> !`);
+      expect([linked.sha256, linked.result]).toEqual([made.sha256, made.result]);
+      expect((await look(made.canonical)).sha256).toBe(made.sha256);
+      const cut = (made.link ?? "").slice(0, -9);
+      expect(await refusalOf(look(cut))).toMatchObject({ status: 422, codes: ["link_damaged"] });
+      expect((await refusalOf(look("nothing in it"))).codes).toEqual(["link_not_found"]);
+      const { link } = await client("shareRecipe", { body: { recipe: passedOn, as: "link" } });
+      expect((await refusalOf(look(link))).issues[0]).toMatchObject({
+        code: "result_wrong",
+        path: ["text", "format"],
+      });
+      const neither = client("previewResult", { at: first.at, body: {} });
+      expect((await refusalOf(neither)).status).toBe(422);
+
       // A recipe taken in and not filled names the same file.
       const bare = await client("makeResult", { at: { ...second.at, recipe: theirs.id }, body: {} });
       expect(bare.result.recipe.sha256).toBe(sha256);

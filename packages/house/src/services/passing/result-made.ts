@@ -1,5 +1,11 @@
 import { abv20OfStrength } from "@partsproof/core/alcoholometry";
-import { type BodyRead, RESULT_FILE_FORMAT, type ResultFile } from "../../protocol/index.ts";
+import {
+  type BodyRead,
+  RECIPE_LINK_LIMITS,
+  RESULT_FILE_FORMAT,
+  type ResultFile,
+  writeRecipeLink,
+} from "../../protocol/index.ts";
 import { canonicalHash } from "../filling/index.ts";
 import type { Handlers } from "../handler.ts";
 import type { Reads, Records } from "../ports.ts";
@@ -40,7 +46,13 @@ export const resultMadeHandlers: Handlers<"makeResult"> = {
         ...(body.notes === undefined || body.notes.trim() === "" ? {} : { notes: body.notes }),
       };
       const { canonical, sha256 } = await canonicalHash(result, "result");
-      return { result, sha256, canonical };
+      const link = await writeRecipeLink(canonical, body.address);
+      return {
+        result,
+        sha256,
+        canonical,
+        link: link.length > RECIPE_LINK_LIMITS.characters ? null : link,
+      };
     }),
 };
 

@@ -8,16 +8,19 @@ import { knownRecipe } from "../recipes/index.ts";
 import { refuse, unknownId } from "../refuse.ts";
 import type { RecipeRow } from "../rows.ts";
 import { filledIn, kitchensOf } from "./kitchens-of.ts";
+import { resultInText } from "./result-in-text.ts";
 
 type Routes = "previewResult" | "takeInResult" | "getRecipeResults" | "removeResult";
 
 /** X7, X8: results that were sent back, looked at first, and pooled for their recipe. */
 export const resultHandlers: Handlers<Routes> = {
-  previewResult: ({ house, at, body }) =>
-    house.store.transaction(async (records) => {
+  previewResult: async ({ house, at, body }) => {
+    const result = body.result ?? (await resultInText(body.text ?? ""));
+    return house.store.transaction(async (records) => {
       await knownHousehold(records, at.household);
-      return (await looked(records, at.household, body.result)).shown;
-    }),
+      return (await looked(records, at.household, result)).shown;
+    });
+  },
 
   takeInResult: ({ house, at, body: { result, sha256, recipeId } }) =>
     house.store.transaction(async (records) => {
@@ -104,6 +107,7 @@ async function looked(
     sha256,
     unknownFields: unknownFields(ResultFile, result),
     already: before !== undefined,
+    result,
   };
   return { shown, canonical };
 }
