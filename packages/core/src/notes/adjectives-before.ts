@@ -1,11 +1,16 @@
 import { is, type Draft, isStop, type Mention, says } from "./mention.ts";
+import { derived } from "./word-forms.ts";
 
 const OWN_RIGHT = /^(?:taste|feel|whole|time)\./;
-const ADJECTIVE = /(?:y|ic|ed|ing|al|ful)$/;
+const ADJECTIVE = /(?:ic|ed|ing|al|ful)$/;
 
 /** Whether a flavour says how something is: "sweet", "smoky". */
-const adjectival = ({ items }: Draft, { at, last, attributes }: Mention): boolean =>
-  at === last && (attributes.some((id) => OWN_RIGHT.test(id)) || ADJECTIVE.test(items[at]?.text ?? ""));
+const adjectival = ({ items, lexicon }: Draft, { at, last, attributes }: Mention): boolean =>
+  at === last &&
+  (attributes.some((id) => OWN_RIGHT.test(id)) ||
+    ADJECTIVE.test(items[at]?.text ?? "") ||
+    // "smoky", not "hay"
+    ((items[at]?.text ?? "").endsWith("y") && derived(items[at]?.text ?? "", lexicon) !== null));
 
 /** The adjectives right before the name of a part: "a long, warm and spicy finish". None where it is said what the part is ("finish is"). */
 export function adjectivesBefore(draft: Draft, n: number): readonly Mention[] {

@@ -287,7 +287,7 @@ spent cartridge/rocket|stink bomb|stock cube|sulfite|sulfur|sulfuric|sulfurous|s
 sulphurous|tamari|teriyaki|truffle fries|umami|venison|vitamin b/tablets|vitamins|wellington/welly boot|wetsuit|\
 yeast extract/spread`,
   "savoury.fat": `animal/beef/chip/cooking/doughnut/duck/fried/frying/goose/hot/pan/pork fat|\
-avocado/baby/bicycle/bike/chain/chip/cod/cooking/engine/frying/gear/gun/hair/hemp/lamp/linseed/machine/mineral/motor/olive/rapeseed/sewing_machine/sunflower/tractor/vegetable oil|\
+/avocado/baby/bicycle/bike/chain/chip/cod/cooking/engine/frying/gear/gun/hair/hemp/lamp/linseed/machine/mineral/motor/olive/rapeseed/sewing_machine/sunflower/tractor/vegetable oil|\
 /axle/peanut grease|/bacon/beef dripping|/bar_of/dish/hand/pear soap|bed/clean/fresh linen|beeswax|brake fluid|\
 brilliantine|butter wrapper|/candle/cheese/paraffin/sealing wax|candlewax|cheese/parmesan/pork rind|chip pan/shop|\
 chips|/church candle|cold/face/shaving cream|crackling|crisps|/deep fryer|detergent|face/grease/oil paint|fattiness|\
@@ -357,18 +357,19 @@ creamy|dense=7|dilute=2|diluted=2|feeble body=2|fills the mouth=7|full bodied=7.
 gloopy=7|good/nice/some weight|heavy bodied=7.5|heavy body=7.5|hefty=7.5|insubstantial=2|lacking body=0|lacks body=0|\
 lacks weight=0|light bodied=3|light body=3|light on the tongue=3|light=3|lightweight=2|little body=2|lush|meagre=2|\
 med bodied=5|med body=5|med weight=5|medium bodied=5|medium body=5|medium weight=5|medium=5|middling body=5|\
-mouth coating|mouth filling=7|mouthcoating|mouthfilling=7|no body=0|not much body=2|oil|oiliness|oily|plush|\
-real weight=7|really coats=7|satin|silk|silken|silkiness|skinny=2|slick|slippery|sticky|substantial=7|syrupy=7|\
-thick=7|thickness|thin=2|thinnish=2.5|unctuous=7|viscosity|viscous=7|watered down=2|watery=2|weak body=2|weedy=2|\
-weighty=7|wispy=2|without body=0`,
-  "feel.burn": `afterburn|anaesthetic|anesthetic|barn burner=8|bite|bites|biting=7|blazing=8|/boozy heat|burned my mouth=7.5|\
-burning=7.5|burns like=7.5|burns=7|/chest warmth|clear your sinuses=8|clears the sinuses=8|effervescence|effervescent|\
-/ethanol kick|fiery=8|fire in_the_mouth/on_the_palate|fire_in_the/fire_on_the/prickle_on_the/prickles_the tongue|fizz|\
-fizzes|fizziness|glow|glowing|hot|/kentucky hug|nip|numb|numbing|paint aff=8|/peppery burn|pop rocks|popping candy|\
-punchy=7|scalding=8|scorcher=8|scorching=8|scratch|scratches|scratchy|searing=8|space dust|sparkling|sparkly|spritzy|\
-sting|stinging|stings|strip paint|strip varnish=8|strip wallpaper=8|strips the enamel=8|take the enamel off=8|\
-take the paint off=8|take the skin off=8|take the varnish off=8|takes the_roof_of/the_roof_off|tingle|tingles|\
-tingliness|tingling|warm /glow|warming|warmly|warms`,
+mouth coating|mouth filling=7|mouthcoating|mouthfilling=7|no body=0|not much body=2|oiliness|oily|plush|real weight=7|\
+really coats=7|satin|silk|silken|silkiness|skinny=2|slick|slippery|sticky|substantial=7|syrupy=7|thick=7|thickness|\
+thin=2|thinnish=2.5|unctuous=7|viscosity|viscous=7|watered down=2|watery=2|weak body=2|weedy=2|weighty=7|wispy=2|\
+without body=0`,
+  "feel.burn": `a bit fierce=3|a little fierce=3|afterburn|anaesthetic|anesthetic|barn burner=8|bit fierce=3|bite|bites|biting=7|\
+blazing=8|/boozy heat|burned my mouth=7.5|burning=7.5|burns like=7.5|burns=7|/chest warmth|clear your sinuses=8|\
+clears the sinuses=8|effervescence|effervescent|/ethanol kick|fiery=8|fire in_the_mouth/on_the_palate|\
+fire_in_the/fire_on_the/prickle_on_the/prickles_the tongue|fizz|fizzes|fizziness|glow|glowing|hot|/kentucky hug|nip|\
+numb|numbing|paint aff=8|/peppery burn|pop rocks|popping candy|punchy=7|quite/rather fierce|scalding=8|scorcher=8|\
+scorching=8|scratch|scratches|scratchy|searing=8|space dust|sparkling|sparkly|spritzy|sting|stinging|stings|\
+strip paint|strip varnish=8|strip wallpaper=8|strips the enamel=8|take the enamel off=8|take the paint off=8|\
+take the skin off=8|take the varnish off=8|takes the_roof_of/the_roof_off|tingle|tingles|tingliness|tingling|\
+too fierce=8|warm /glow|warming|warmly|warms`,
   "feel.pull": `astringency|astringent|chalk /dust|chalkiness|cheek sucking|\
 cotton/dries_my/dries_the/dries_your/dry/drying/dryness_in_the/dusty/leaves_dry_the mouth|cottonmouth|dries|\
 dries_the/dry/dryness_on_the/dusty/fur_on_the/furry/furs_the/fuzzy/leathery/powder_on_the/rough tongue|dusty feel|\
@@ -384,9 +385,9 @@ tannic /dryness/grip|tanninic|teeth squeak|velvet=2.5|walnut skin dryness`,
   "time.finish+wood.fresh": `lingering oak`,
   "whole.balance": `assertive|austere|balanced|bold|brash|bright|clean|closed|closed/opened/opening/opens up|coherent|cohesive|complex|\
 complexity|crisp|deep|delicacy|delicate|depth|disjointed|edgy|flat|fresh|harmonious|harmony|harsh|\
-heavy /in_the_mouth/on_the_palate/on_the_tongue|hollow|imbalanced|immature|integrated|lifeless|linear|lively|\
-many layers|mature|maturity|mellow|muddled|/multi layered|/off/out_of balance|one dimensional|one/single note|open|\
-over wooded|overoaked|past its best|polished|pure|raw|refined|rich|robust|rough /edge|round|rounded|rugged|rustic|\
-sharp|shut /down/tight|simple|simplicity|soft|spiky|straightforward|tired|unbalanced|uncomplicated|underoaked|vibrant|\
+heavy /in_the_mouth/on_the_palate/on_the_tongue|hollow|imbalanced|immature|lifeless|linear|lively|many layers|mature|\
+maturity|mellow|muddled|/multi layered|/off/out_of balance|one dimensional|one/single note|open|over wooded|overoaked|\
+past its best|polished|pure|raw|refined|rich|robust|rough /edge|round|rounded|rugged|rustic|sharp|shut /down/tight|\
+simple|simplicity|soft|spiky|straightforward|tired|unbalanced|uncomplicated|underoaked|vibrant|\
 well aged/balanced/integrated/rounded|young|youth|youthful`,
 };

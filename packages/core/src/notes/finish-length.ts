@@ -11,6 +11,7 @@ export interface FinishLength {
   readonly stance: Stance;
 }
 
+const WRITTEN = /^(\d{1,3})(?:s|sec|secs)$/;
 const STAYS = /^(?:linger|stay|last|persist|remain|hang|goes on$|keeps going$|never stops)/;
 
 /** What a note says of how long the finish is: words where a finish is spoken of, words that need none beside them, seconds. */
@@ -20,7 +21,7 @@ export function finishLengths(draft: Draft, sections: readonly Where[]): FinishL
   for (const [n, item] of items.entries()) {
     if (item.mark !== "" || draft.at[n] !== undefined || draft.elsewhere.has(n)) continue;
     const length = lengthSaid(item) ?? missing(draft, n);
-    const written = /^(\d{1,3})(?:s|sec|secs)$/.exec(item.words);
+    const written = WRITTEN.exec(item.words);
     const seconds = written
       ? Number(written[1])
       : says(item, "seconds")
@@ -142,10 +143,10 @@ function lasts(items: readonly Item[], n: number): boolean {
 /** "oily, 20 secs" */
 function standsAlone(items: readonly Item[], n: number): boolean {
   let m = n - 1;
-  while (/^(?:\d+(?:\.\d)?|about|around|a|good)$/.test(items[m]?.words ?? "")) m--;
+  while (/^\d+(?:\.\d)?$/.test(items[m]?.words ?? "") || is(items[m], "aboutSo")) m--;
   const after = items[n + 1];
   return (
-    m < n - 1 &&
+    (m < n - 1 || WRITTEN.test(items[n]?.words ?? "")) &&
     (items[m] === undefined || items[m]?.mark !== "") &&
     (after === undefined || after.mark !== "")
   );
@@ -176,7 +177,10 @@ function leadsToFinish({ items, at }: Draft, n: number): boolean {
 function saysIt(items: readonly Item[], n: number): boolean {
   if (!is(items[n], "lengths")) return false;
   const after = items[n + 1];
-  if (after !== undefined && after.mark === "" && !says(after, "than") && !says(after, "break")) return false;
+  // "and it's long and I want more"
+  const goesOn = says(after, "join") !== undefined && says(items[n + 2], "start") !== undefined;
+  if (after !== undefined && after.mark === "" && !says(after, "than") && !says(after, "break") && !goesOn)
+    return false;
   let m = n - 1;
   while (m >= 0 && (says(items[m], "degree") || is(items[m], "beforeLength"))) m--;
   return is(items[m], "it");

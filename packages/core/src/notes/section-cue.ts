@@ -92,6 +92,9 @@ export function sectionCue({ items, at }: Draft, n: number): SaidSense | undefin
     at[n + 1]?.attributes.some((id) => /^(?:feel|taste|whole)/.test(id))
   )
     return undefined;
+  // "Persist, and there is apricot."
+  if (cue?.form === "stays" && is(items[n], "bids") && (before === undefined || before.mark !== ""))
+    return undefined;
   if (cue?.form === "stays") return is(before, "persons") ? undefined : cue;
   // "knows" for "nose", where nobody knows.
   if (cue?.form === "heard")

@@ -29,6 +29,12 @@ export function standsAfter(
   )
     return false;
   if (cue.form === "after" && arrives(draft, last, n)) return true;
+  // "there's chocolate at the end and a bit of smoke"
+  const both =
+    says(draft.items[n + 1], "join")?.join === "and" &&
+    last.last >= n - 2 &&
+    !says(draft.items[n + 2], "where");
+  if (cue.form === "after" && both && style !== "back") return true;
   const near = close(draft, last, n, cue.form);
   if (!followed(draft, n, to)) {
     if (cue.form === "after") return true;
