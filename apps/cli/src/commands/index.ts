@@ -44,7 +44,14 @@ import { restPull, restRemove } from "./rest/pull.ts";
 import { restSet } from "./rest/set.ts";
 import { restShow } from "./rest/show.ts";
 import { restTaste } from "./rest/taste.ts";
-import { profileFlight, profileMixing, profileRecipe, profileWhiskey } from "./profile/profiles.ts";
+import {
+  profileFlight,
+  profileLearned,
+  profileMixing,
+  profileNext,
+  profileRecipe,
+  profileWhiskey,
+} from "./profile/profiles.ts";
 import { recipeAdd, recipeRevise } from "./recipe/add.ts";
 import { recipeCheck } from "./recipe/check.ts";
 import { recipeEdit } from "./recipe/edit.ts";
@@ -215,6 +222,8 @@ export const commands: readonly Command[] = [
   profileWhiskey,
   profileFlight,
   profileMixing,
+  profileLearned,
+  profileNext,
   couldShowDiffer,
   couldShowInTurn,
   couldShowMatch,

@@ -14,6 +14,7 @@ import { screens as join } from "./join/screens.ts";
 import { screens as keptUp } from "./kept-up/screens.ts";
 import { screens as passing } from "./passing/screens.ts";
 import { screens as next } from "./next/screens.ts";
+import { screens as palate } from "./palate/screens.ts";
 import { screens as pour } from "./pour/screens.ts";
 import { screens as rest } from "./rest/screens.ts";
 import { screens as reckon } from "./reckon/screens.ts";
@@ -43,6 +44,7 @@ const table = [
   ...closest,
   ...passing,
   ...next,
+  ...palate,
   ...sharing,
   ...recipes,
   ...trials,

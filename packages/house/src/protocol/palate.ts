@@ -9,6 +9,8 @@ export const TaughtByNote = z.object({
   label: z.string(),
   /** Shares by whiskey. */
   parts: z.record(z.string(), z.number()),
+  /** The fullest vessel that can pour it. */
+  vesselId: Id,
   /** Share that it takes off the sum of the variances of all levels looked at, 0 to 1. */
   share: z.number(),
   /** How far off its own level is, on the scale of 0 to 10: now, and once a note has spoken of it. */

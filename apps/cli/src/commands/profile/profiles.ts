@@ -1,5 +1,6 @@
 import { findFlight, findRecipe, findWhiskey } from "../../door/index.ts";
 import { printMixing } from "../../print/mixing.ts";
+import { printLearned, printPalate } from "../../print/palate.ts";
 import { printBoard } from "../../print/profile.ts";
 import { householdCommand } from "../command.ts";
 
@@ -54,5 +55,32 @@ export const profileMixing = householdCommand({
   run: async (_, here) => {
     const board = await here.client("getMixing", { at: { household: here.household.id } });
     return { json: board, text: () => printMixing(board) };
+  },
+});
+
+export const profileLearned = householdCommand({
+  name: "profile learned",
+  says: "What a whiskey tastes of to you: learned from its label, notes of it, and notes of mixes that held it.",
+  args: { whiskey: "id or name" },
+  flags: {},
+  example: 'profile learned "Barn Door"',
+  run: async ({ args }, here) => {
+    const { id } = await findWhiskey(here, args.whiskey, ["whiskey"]);
+    const profile = await here.client("getLearnedProfile", {
+      at: { household: here.household.id, whiskey: id },
+    });
+    return { json: profile, text: () => printLearned(profile) };
+  },
+});
+
+export const profileNext = householdCommand({
+  name: "profile next",
+  says: "What to taste next, so that most is learned of what is on the shelf; how each taster uses the scale.",
+  args: {},
+  flags: {},
+  example: "profile next",
+  run: async (_, here) => {
+    const board = await here.client("getPalate", { at: { household: here.household.id } });
+    return { json: board, text: () => printPalate(board) };
   },
 });

@@ -15,6 +15,8 @@ export interface AgainstRow {
   readonly one: Reach | null;
   /** A dot on a thick line; null where it is not known. */
   readonly other: Reach | null;
+  /** An upright stroke beside the dot: a plain mean, say. */
+  readonly mark?: number | null;
 }
 
 /** How far the two lie above and below the middle of their strip, so that neither hides the other. */
@@ -26,7 +28,7 @@ export function drawAgainst(rows: readonly AgainstRow[], width: number): Drawing
   return drawRows(
     rows.map((row) => ({ ...row, value: row.said })),
     width,
-    ({ one, other }, { left, right, middle }): Shape[] => {
+    ({ one, other, mark = null }, { left, right, middle }): Shape[] => {
       const x = scale.copy().range([left, right]);
       const [above, below] =
         one !== null && other !== null ? [middle - APART, middle + APART] : [middle, middle];
@@ -44,6 +46,17 @@ export function drawAgainst(rows: readonly AgainstRow[], width: number): Drawing
           ? []
           : [{ kind: "dot", at: [x(one.mean), above], r: 6, tone: "ink", ring: true } as const]),
         ...(other === null ? [] : [{ kind: "dot", at: [x(other.mean), below], r: 6, tone: "fill" } as const]),
+        ...(mark === null
+          ? []
+          : [
+              {
+                kind: "line",
+                from: [x(mark), below - 7],
+                to: [x(mark), below + 7],
+                tone: "ink",
+                width: 3,
+              } as const,
+            ]),
       ];
     },
     (left, right) => {

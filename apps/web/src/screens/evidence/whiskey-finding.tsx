@@ -1,5 +1,6 @@
 import { useAsk } from "../../api.ts";
 import type { ScreenProps } from "../screen.ts";
+import { LearnedSection } from "../palate/learned-section.tsx";
 import { WhiskeyProfiles } from "../profiles/whiskey-profiles.tsx";
 import { ApartSection } from "./apart-section.tsx";
 import { EvidencePage } from "./evidence-page.tsx";
@@ -33,6 +34,7 @@ export default function WhiskeyFindingPage({ params }: ScreenProps) {
           )}
           <ApartSection apart={found.apart} name="whiskey" />
           <WhiskeyProfiles household={household} whiskey={whiskey} />
+          <LearnedSection household={household} whiskey={whiskey} />
           <WordsSection
             words={found.words}
             scores={found.scores}

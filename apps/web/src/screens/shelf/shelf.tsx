@@ -44,6 +44,7 @@ export default function Shelf() {
           </LinkButton>
           <Button onClick={() => setAdding(true)}>Add a vessel</Button>
           <LinkButton to={`/h/${household.id}/shelf/list`}>As a list</LinkButton>
+          <LinkButton to={`/h/${household.id}/shelf/next-note`}>What to taste next</LinkButton>
         </>
       }
     >

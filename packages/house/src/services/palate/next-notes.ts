@@ -15,12 +15,17 @@ interface NextNotes {
 /** PA5: whose next note would teach most about the whiskeys that can be poured. */
 export function nextNotes(shelf: Shelf, levels: LearnedLevels, onWood: ReadonlySet<string>): NextNotes {
   const partsOf = batchParts(shelf, onWood);
-  const glasses = new Map<string, Pourable & { readonly label: string }>();
+  const glasses = new Map<
+    string,
+    Pourable & { readonly label: string; readonly vesselId: string; readonly ml: number }
+  >();
   for (const { id: vesselId } of shelf.vessels.values()) {
-    if (shelf.trialVials.has(vesselId) || freeMl(shelf, vesselId) < LEAST_ML) continue;
+    const ml = freeMl(shelf, vesselId);
+    if (shelf.trialVials.has(vesselId) || ml < LEAST_ML) continue;
     const { nameId, label } = nameOf(shelf, vesselId);
     const parts = partsOf(nameId);
-    if (typeof parts !== "string") glasses.set(nameId, { id: nameId, label, parts });
+    if (typeof parts === "string" || ml <= (glasses.get(nameId)?.ml ?? 0)) continue;
+    glasses.set(nameId, { id: nameId, label, parts, vesselId, ml });
   }
   const about = [...new Set([...glasses.values()].flatMap(({ parts }) => Object.keys(parts)))].toSorted();
   const { glasses: found, before } = teachesMost(levels, [...glasses.values()], about);
@@ -41,6 +46,7 @@ export function nextNotes(shelf: Shelf, levels: LearnedLevels, onWood: ReadonlyS
           key: glass.id,
           label: glass.label,
           parts: { ...glass.parts },
+          vesselId: glass.vesselId,
           share: taught.share,
           off: { ...taught.own },
           why: whyItTeaches(levels, glass, taught, called),
