@@ -3,7 +3,8 @@ import { unreadable } from "./problem.ts";
 type Path = readonly (string | number)[];
 
 /**
- * Refuses text that no database keeps as it is: half a surrogate pair, and U+0000. It could only come back changed.
+ * Refuses text that no database keeps as it is: half a surrogate pair, and U+0000. It could only come back changed. So could a field named
+ * `__proto__`, which readers of records leave out without a word.
  *
  * @param sent what JSON or a query gave
  */
@@ -23,6 +24,15 @@ export function needKeepable(sent: unknown, path: Path = []): void {
   if (typeof sent !== "object" || sent === null) return;
   for (const [key, value] of Object.entries(sent)) {
     const at = Array.isArray(sent) ? Number(key) : key;
+    if (at === "__proto__")
+      throw unreadable(
+        422,
+        "name_unkeepable",
+        [...path, at],
+        "any other name",
+        at,
+        `a name in ${path.join(".") || "the request"}`,
+      );
     needKeepable(value, [...path, at]);
   }
 }

@@ -176,6 +176,22 @@ describe("H4: a file that is not as it was written", () => {
         households: 1,
       });
     }
+    // Readers of records leave this name out, so the edge looks for it, in the tables and in a row.
+    const proto = { value: [{ id: "x" }], enumerable: true };
+    for (const path of [
+      ["tables", "__proto__"],
+      ["tables", "taster", 0, "__proto__"],
+    ]) {
+      const told = await changed(({ tables }) => {
+        const row = (tables["taster"] as object[])[0] ?? {};
+        Object.defineProperty(path.length === 2 ? tables : row, "__proto__", proto);
+      });
+      expect(told).toMatchObject({
+        status: 422,
+        issue: { code: "name_unkeepable", path, received: "__proto__" },
+        households: 1,
+      });
+    }
     const long = await changed(({ household }) => void (household["name"] = "x".repeat(5000)));
     expect(long).toMatchObject({ status: 422, households: 1 });
   });
