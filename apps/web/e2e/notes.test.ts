@@ -168,10 +168,19 @@ describe("a note read as it is spoken", () => {
     await page.getByRole("button", { name: "Teach it" }).click();
     await chip(/^medicinal 5 of 10, nose, there: “the jetty”$/).waitFor();
     await page.context().setOffline(false);
+    // What the note itself explains is offered, and learned at a tap.
+    await page.getByLabel("Palate", { exact: true }).fill("by pantry I mean nutmeg, loads of pantry");
+    const learn = page.getByRole("button", { name: "Learn it: by “pantry” I mean warm spice", exact: true });
+    await learn.waitFor();
+    await look("a word that the note explains");
+    await learn.click();
+    await learn.waitFor({ state: "detached" });
+    await chip(/^warm spice [789] of 10, palate, there: “.*pantry”$/).waitFor();
     await saved(page);
     const learned = [
       { phrase: "attic", attribute: "savoury.stale" },
       { phrase: "the jetty", attribute: "smoke.medicinal" },
+      { phrase: "pantry", attribute: "spice.warm" },
     ];
     const token = await page.evaluate((id) => localStorage.getItem(`partsproof.token.sheet.${id}`), at.sheet);
     const words = async () => (await evening.api("getSheetWords", { at, token: token ?? "" })).items;
