@@ -229,14 +229,14 @@ tarred deck/rope/string|tarry /rope/tea|turf|unpeated=0|unsmoked=0|wildfire|wood
   "smoke.medicinal": `algae|anchovy|antiseptic /cream/lotion/soap|apothecary|balm|band aid|beach /pebble/stones|bladderwrack|boat hull/shed|\
 boathouse|boatyard|bonito|brackish|brine barrel|brined|brininess|caper /berry|carbolic /soap/soap_bar|chemist|\
 chlorinated|chlorine|clam /broth|coal_tar/tar soap|coast|coastal|coastline|cockle|crab /meat|creel|creosol|\
-/crepe bandage|cresol|dashi|dental/doctor's/doctors surgery|dentist|dentist's chair|\
-dentist's/doctor's/doctors/dr's office|dock|dockside|dried/dry/fresh/salted fish|drugstore|drying nets/seaweed|dulse|\
-embrocation|estuary/tidal mud|first aid/aid_box|fish box/crate/dried/market/oil/roe/sauce/skin/slab/stall|\
-fisherman's jumper/wharf|fishing boat/gear/harbour/net/port/shed/tackle/wharf|fishmonger|fishy|\
-flaked/iodised/iodized salt|fog off the sea|gauze|gentian violet|germ killer|guaiacol|haar|haddock|\
-/ham/olive/pickle brine|harbor|harbour|hospital /bandage/corridor/soap/ward|infirmary|iodine|iodised|jetty|kelp|kombu|\
-langoustine|latex glove|limpet|liniment|lobster /creel/pot|low tide|mackerel|marine|maritime|/marsh samphire|medical|\
-medicinal|medicine /cabinet/chest|merbromin|mercurochrome|moules|mud flat|mudflat|muscle salve|mussel|nori|\
+/crepe bandage|cresol|dashi|dental/doctor's/doctors surgery|dentist's chair|dentist's/doctor's/doctors/dr's office|\
+dock|dockside|dried/dry/fresh/salted fish|drugstore|drying nets/seaweed|dulse|embrocation|estuary/tidal mud|\
+first aid/aid_box|fish box/crate/dried/market/oil/roe/sauce/skin/slab/stall|fisherman's jumper/wharf|\
+fishing boat/gear/harbour/net/port/shed/tackle/wharf|fishmonger|fishy|flaked/iodised/iodized salt|fog off the sea|\
+gauze|gentian violet|germ killer|guaiacol|haar|haddock|/ham/olive/pickle brine|harbor|harbour|\
+hospital /bandage/corridor/soap/ward|infirmary|iodine|iodised|jetty|kelp|kombu|langoustine|latex glove|limpet|\
+liniment|lobster /creel/pot|low tide|mackerel|marine|maritime|/marsh samphire|medical|medicinal|\
+medicine /cabinet/chest|merbromin|mercurochrome|moules|mud flat|mudflat|muscle salve|mussel|nori|\
 ocean /air/breeze/spray|ointment|old nets|/old/ship's/wet rope|olive juice|oyster /shell|pebble beach|pharmacy|phenol|\
 phenolic|/pickled herring|pier|/pine disinfectant|pool water|prawn /cracker|quay|quayside|rockpool|rubbing cream|\
 sail cloth|salt air/breeze/cod/crackers/crust/crystals/flakes/flat/fog/lick/marsh/pan/spray/water/wind|saltwater|\

@@ -238,7 +238,7 @@ ouster ousters paltry pancaked pantries pantry pasties pastors pasture pastures 
 pepped perch perches petty poach poaches preach preaches resign resigns robber robberies robbers robbery rubbed
 rubier sillies sulkies sulky sultan sultans tangling tingeing tinging tinkling toaster toasters violate violates
 waffled woolies wordy battery burner burnish clammy corny flourish gravely glower husky irony lofty opener piety
-sheepish sickness stingy stinger whinny
+sheepish sickness stingy stinger scratcher whinny
 time reason reasons current currents piece close clothes cloths paper tonic violent rows souls tire tee whacks chilly coco nugget bury earthly pair pairs barely pines brian bryan pete armand manila maltese stringent mustered tannings seeder basal smock bred flour`;
 
 /** Spellings of one sound. Applied from left to right, the longest first. */

@@ -28,6 +28,7 @@ export function findMentions(items: readonly Item[], lexicon: Lexicon): Draft {
     const flavours = flavoursAt(draft, at);
     if (flavours === null || isName(items, at, lexicon) || isPerson(items, at, lexicon)) continue;
     if (ofThing(items, at, lexicon) || ofWood(draft, at) || whereItLay(draft, at)) continue;
+    if (ofTailBefore(draft, at)) continue;
     const before = draft.mentions.at(-1);
     // "a eucalyptus forest" is one thing.
     if (
@@ -103,6 +104,22 @@ function ofWood({ items, at: mentions }: Draft, at: number): boolean {
   if (items[before]?.words === "the" || items[before]?.words === "a") before--;
   return is(items[before], "of") && mentions[before - 1] !== undefined;
 }
+
+const SAME_THING = 12;
+
+/** "apricot jam, and under the jam": the same jam. */
+const ofTailBefore = ({ items, mentions, lexicon }: Draft, at: number): boolean => {
+  const word = items[at]?.words ?? "";
+  return (
+    lexicon.tails.has(word) &&
+    /(?:^| )the$/.test(items[at - 1]?.words ?? "") &&
+    mentions.some(
+      (one) =>
+        at - one.last < SAME_THING &&
+        (one.word.endsWith(` ${word}`) || (one.last > one.at && items[one.last]?.words === word)),
+    )
+  );
+};
 
 /** "eucalyptus", not "smoky" or "old". */
 const isNoun = (item: Item | undefined, lexicon: Lexicon): boolean =>

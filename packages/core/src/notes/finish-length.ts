@@ -205,7 +205,7 @@ function endsList({ items, at }: Draft, n: number): boolean {
 function bare({ items, at }: Draft, n: number): boolean {
   for (let m = n + 1; m < items.length && m < n + 6; m++) {
     if (isStop(items[m])) return true;
-    if (at[m] || items[m]?.mark !== "") return false;
+    if (at[m] || (items[m]?.mark !== "" && items[m]?.mark !== "comma")) return false;
   }
   return n + 6 >= items.length;
 }
@@ -226,7 +226,10 @@ function aboutFinish(draft: Draft, n: number, sections: readonly Where[]): boole
   const { items, at } = draft;
   if (leadsToFinish(draft, n)) return true;
   const length = says(items[n], "length");
-  if (length && (saysIt(items, n) || itGoes(items, n))) return true;
+  if (length && (saysIt(items, n) || (itGoes(items, n) && !ofFlavour(draft, n)))) return true;
+  // "Sweeter. Quick."
+  if (length?.form === "beside" && isStop(items[n - 1]) && isStop(items[n + 1]) && (length.strength ?? 5) < 5)
+    return true;
   if (length?.form === "beside") {
     let m = n - 1;
     while (says(items[m], "degree") || says(items[m], "amplify")) m--;

@@ -79,7 +79,13 @@ export function leans(items: readonly Item[], at: number, lexicon: Lexicon): boo
     // "oily, ashy" without its comma
     if (next === at + 1 && saysHow(after.text, lexicon) && isOwn(item)) return false;
     // "gentle warmth", "delicate sweetness"
-    if (next === at + 1 && flavours.length > 0 && isWhole(item) && isQuality(after, lexicon)) return true;
+    if (
+      next === at + 1 &&
+      flavours.length > 0 &&
+      (isWhole(item) || !isFlavour(item)) &&
+      isQuality(after, lexicon)
+    )
+      return true;
     if (
       flavours.some(({ attributes }) => attributes.some((id) => !OWN_RIGHT.test(id))) &&
       (!lexicon.shy.has(after.words) || (next === at + 1 && !lexicon.leaning.has(after.words)))

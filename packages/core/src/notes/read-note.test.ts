@@ -100,6 +100,58 @@ describe("N5 hedges and comparisons", () => {
   });
 });
 
+test.each([
+  ["hotter than a stove", ["feel.burn"]],
+  ["hotter than glass 2", ["feel.burn more"]],
+  ["a spark of pepper that flicks and is gone", ["spice.sharp"]],
+  ["I don't get the banana folks talk about", ["fruit.tropical absent"]],
+  ["honey on toast, not smoky at all which I was expecting", ["sweet.honey", "smoke.smoke absent"]],
+])("N4, N5 what measures, what was there for a moment, what others speak of: %s", (text, expected) => {
+  expect(said(text)).toEqual(expected);
+});
+
+test.each([
+  ["malty 4, smoky 0, sweet 8", [4, 0, 8]],
+  ["honey 7, oak 2.5", [7, 2.5]],
+  ["glass 3, honey 2 o'clock", [5]],
+])("N8 a panel's numbers are strengths where two of them stand: %s", (text, strengths) => {
+  expect(read(text).observations.map((one) => one.strength)).toEqual(strengths);
+});
+
+test.each([
+  ["a gentle warmth, a delicate sweetness", ["feel.burn", "taste.basic"]],
+  ["a eucalyptus forest", ["plant.herb"]],
+  ["peaches n cream", ["fruit.stone", "sweet.dairy"]],
+  ["it is flat, sorry. A little honey", ["whole.balance", "sweet.honey"]],
+  ["polish shoe polish", read("shoe polish").observations.map((one) => one.attribute)],
+])("N2, N6 one thing is one thing: %s", (text, attributes) => {
+  expect(said(text)).toEqual(attributes);
+});
+
+test.each([
+  ["hay palate lemon", "whole palate"],
+  ["there's chocolate at the end and a bit of smoke", "finish finish"],
+  ["On the palate it's altogether sweeter, with plum", "palate palate"],
+  ["Nose: oak. The finish tastes of coffee", "nose finish"],
+])("N3 whose part it is: %s", (text, where) => {
+  expect(
+    read(text)
+      .observations.map((one) => one.where)
+      .join(" "),
+  ).toBe(where);
+});
+
+test.each([
+  ["smoke. It fades rather quickly.", 2],
+  ["oak, 30s", 5],
+  ["It's thick and it's long and I want more", 8],
+  ["the pear is still there", null],
+  ["straw. short & clean.", 2],
+])("N9 how long, by what goes and stays: %s", (text, length) => {
+  const found = read(text).observations.find(({ attribute }) => attribute === "time.finish");
+  expect(found?.strength ?? null).toBe(length);
+});
+
 describe("N6 what is put right", () => {
   test.each([
     ["plum, no, actually cherry", "cherry"],

@@ -35,8 +35,7 @@ export function sectionCue({ items, at }: Draft, n: number): SaidSense | undefin
     return undefined;
   // "the finish tastes of coffee"
   if (
-    cue?.form === "verb" &&
-    /^(?:tastes|smells)\b/.test(items[n]?.words ?? "") &&
+    /^(?:tastes?|smells?)(?: of| like)?$/.test(items[n]?.words ?? "") &&
     says(before, "where")?.where === "finish"
   )
     return undefined;
