@@ -102,6 +102,8 @@ hand's|hands|heating|heating's|house|house's|kitchen|kitchen's|neck|neck's|night
 pub's|radiator|radiator's|room|room's|rooms|sun|sun's|towel|towel's|towels|weather|weather's`,
   fruit: `fruit|fruits`,
   qualities: `acidity|astringency|bite|burn|fizz|grip|heat|kick|sting|tingle|warmth`,
+  smells: `smell|aroma|scent|odour`,
+  tasteOf: `taste of|a taste of|the taste of`,
   stones: `stone|stones`,
   sea: `sea`,
   // How much, how long, when.

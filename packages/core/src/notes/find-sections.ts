@@ -2,7 +2,7 @@ import type { Item } from "./find-items.ts";
 import type { Where } from "./language.ts";
 import { adjectivesBefore } from "./adjectives-before.ts";
 import { lastPart, listBefore } from "./list-before.ts";
-import { type Draft, isStop, type Mention, type SaidSense, says } from "./mention.ts";
+import { type Draft, is, isStop, type Mention, type SaidSense, says } from "./mention.ts";
 import { sectionCue } from "./section-cue.ts";
 import { followed, standsAfter, summedUp } from "./stands-after.ts";
 
@@ -82,6 +82,10 @@ function sentence(draft: Draft, from: number, to: number, carried: Where, sectio
     // "Palate: chocolate, a whiff of flint"
     if (/^whiffs? of$/.test(item.words) && (here === "palate" || here === "finish")) continue;
     const where = cue.where;
+    // "a coffee taste at the end"; "the end has a taste of coffee"
+    if (cue.form === "head" && at[n - 1] !== undefined && sectionCue(draft, n + 1)?.form === "after")
+      continue;
+    if (here === "finish" && style === "forward" && is(item, "tasteOf")) continue;
     const adjectives = cue.form === "head" ? adjectivesBefore(draft, n) : [];
     if (adjectives.length > 0) {
       for (const one of adjectives) one.where = where;

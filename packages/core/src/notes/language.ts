@@ -142,6 +142,8 @@ export type WordSet =
   | "surroundings"
   | "fruit"
   | "qualities"
+  | "smells"
+  | "tasteOf"
   | "stones"
   | "sea"
   | "amounts"

@@ -13,6 +13,8 @@ export function standsAfter(
   if (last === undefined || cue.form === "verb" || cue.form === "heading" || cue.form === "bare")
     return false;
   if (cue.form === "stays" || summedUp(draft, n)) return true;
+  // "a plastic smell like a beach ball"
+  if (cue.form === "head" && is(draft.items[n], "smells") && last.last === n - 1) return true;
   let m = n - 1;
   while (m >= 0 && leadsIn(draft, m)) m--;
   const before = draft.items[m];
