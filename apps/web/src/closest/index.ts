@@ -10,7 +10,7 @@ export {
 export { attributeName } from "@partsproof/core/sensory";
 export type { Because, Found, Shown, Why, Wish } from "./messages.ts";
 export { lawsUsed, problemOf, tastedTogetherAt } from "./problem-of.ts";
-export { printDistance, proofWords } from "./proof-words.ts";
+export { LEAST_GAP, printDistance, printGap, proofWords } from "./proof-words.ts";
 export { readRules } from "./read-rules.ts";
 export { ruleWords } from "./rule-words.ts";
 export { FIRST_RULES, type RuleKey, type Rules, stands, toggled } from "./rules.ts";

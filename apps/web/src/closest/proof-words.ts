@@ -19,6 +19,11 @@ export function proofWords(
   }
   const tail = state === "stopped" ? "stopped" : "still looking";
   if (told.best === null) return `Nothing found yet, ${tail}.`;
-  const gap = told.gap < 0.005 ? "less than 0.01" : printDistance(told.gap);
-  return `Within ${gap} of the best possible, ${tail}.`;
+  return `Within ${printGap(told.gap)} of the best possible, ${tail}.`;
 }
+
+/** How far off the best possible may be. */
+export const printGap = (gap: number): string => (gap < 0.005 ? LEAST_GAP : printDistance(gap));
+
+/** What two decimals no longer say. */
+export const LEAST_GAP = "less than 0.01";

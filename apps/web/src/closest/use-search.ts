@@ -19,6 +19,11 @@ export interface Seeking {
   readonly goOn: () => void;
   /** Asks at once, before the page has drawn whatever asks it. */
   readonly seek: (problem: Problem | null) => void;
+  /**
+   * Asks what is answered already, and shows no more of it than its end, which looks the same: what answers a control that moves has then
+   * run once, and is not compiled under a finger.
+   */
+  readonly rehearse: (problem: Problem) => void;
 }
 
 /**
@@ -32,6 +37,7 @@ export function useSearch(problem: Problem | null): Seeking {
   const wished = useRef<Problem | null>(null);
   const waiting = useRef<Problem | null>(null);
   const sent = useRef<Problem["whiskeys"] | null>(null);
+  const rehearsal = useRef(0);
   const [turns] = useState(() => new WeakMap<Problem, number>());
   const [told, setTold] = useState<Told | null>(null);
   const [found, setFound] = useState<Found | null>(null);
@@ -74,7 +80,7 @@ export function useSearch(problem: Problem | null): Seeking {
         return;
       }
       if (data.told.turn === turn.current) unheard.current = false;
-      setTold(data.told);
+      if (data.told.done || data.told.turn !== rehearsal.current) setTold(data.told);
       if (!unheard.current && waiting.current !== null) ask(waiting.current);
     });
     own.addEventListener("error", () => {
@@ -101,6 +107,14 @@ export function useSearch(problem: Problem | null): Seeking {
   useEffect(() => {
     if (problem === null || problem !== wished.current) seek(problem);
   }, [problem, seek]);
+  const rehearse = useCallback(
+    (same: Problem): void => {
+      if (unheard.current) return;
+      rehearsal.current = turn.current + 1;
+      ask(same);
+    },
+    [ask],
+  );
 
   const stop = useCallback((): void => {
     worker.current?.postMessage({ kind: "stop" } satisfies ToSearch);
@@ -122,7 +136,7 @@ export function useSearch(problem: Problem | null): Seeking {
   else if (stoppedAt === problem) state = "stopped";
   else if (broken) state = "broken";
   return useMemo(
-    () => ({ told, found, current, listed, state, stop, goOn, seek }),
-    [told, found, current, listed, state, stop, goOn, seek],
+    () => ({ told, found, current, listed, state, stop, goOn, seek, rehearse }),
+    [told, found, current, listed, state, stop, goOn, seek, rehearse],
   );
 }

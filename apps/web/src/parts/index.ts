@@ -13,6 +13,7 @@ export { IssuesOfWhole } from "./issue-lines.tsx";
 export { LiquidColumn, type Segment } from "./liquid-column.tsx";
 export { Menu } from "./menu.tsx";
 export { NumberHero } from "./number-hero.tsx";
+export { Steady } from "./steady.tsx";
 export { Page, Section } from "./page.tsx";
 export { SafetyNote } from "./safety-note.tsx";
 export { sentence } from "./sentence.ts";

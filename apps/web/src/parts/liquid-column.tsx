@@ -24,10 +24,10 @@ export interface LiquidColumnProps {
   readonly size?: "list" | "card" | "print";
 }
 
-/** Units are sixteenths of a rem, so that the drawing grows with the reader's letters. */
+/** Units are sixteenths of a rem, so that the drawing grows with the reader’s letters. Up to four labels a card keeps one height. */
 const SIZES = {
   list: { height: 84, width: 34, label: 22 },
-  card: { height: 232, width: 76, label: 60 },
+  card: { height: 232, width: 76, label: 58 },
   print: { height: 168, width: 54, label: 48 },
 } as const;
 const HEAD = 14;
@@ -94,19 +94,12 @@ export function LiquidColumn({ segments, title, size = "card" }: LiquidColumnPro
             />
           )}
         </g>
-        {Array.from({ length: Math.max(0, parts - 1) }, (_, i) => HEAD + ((i + 1) * liquid) / parts).map(
-          (y) => (
-            <path key={y} d={`M${width - 1} ${y}h-${size === "list" ? 5 : 10}`} className="column-tick" />
-          ),
-        )}
+        <path d={ticks(parts, liquid, width, size === "list" ? 5 : 10)} className="column-tick" />
         <path d={glass(width, total)} className="column-outline" />
-        {drawn.map(({ segment, middle }, i) => (
-          <path
-            key={segment.key}
-            d={`M${width + 1} ${middle}h4L${width + LEADER - 6} ${centres[i]}h5`}
-            className="column-leader"
-          />
-        ))}
+        <path
+          d={drawn.map(({ middle }, i) => leader(width, middle, centres[i] ?? middle)).join("")}
+          className="column-leader"
+        />
       </svg>
       <ul
         style={
@@ -128,6 +121,16 @@ export function LiquidColumn({ segments, title, size = "card" }: LiquidColumnPro
     </figure>
   );
 }
+
+/** A mark at every part, down the right wall; one path, as a column is drawn anew at every move of a weight. */
+const ticks = (parts: number, liquid: number, width: number, length: number): string =>
+  Array.from(
+    { length: Math.max(0, parts - 1) },
+    (_, i) => `M${width - 1} ${HEAD + ((i + 1) * liquid) / parts}h-${length}`,
+  ).join("");
+
+const leader = (width: number, from: number, to: number): string =>
+  `M${width + 1} ${from}h4L${width + LEADER - 6} ${to}h5`;
 
 const glass = (width: number, total: number): string => {
   const r = Math.min(10, width / 4);

@@ -2,8 +2,9 @@ import type { Whiskey } from "@partsproof/house/protocol";
 import { memo } from "react";
 import { printDistance, type Shown } from "../../closest/index.ts";
 import { abvDigits, printAge, printMoney } from "../../figures/index.ts";
-import { Button, LinkButton, LiquidColumn, NumberHero } from "../../parts/index.ts";
+import { Button, LinkButton, LiquidColumn, NumberHero, Steady } from "../../parts/index.ts";
 import { useHousehold } from "../../session/index.ts";
+import { Later, STEP_MS } from "./later.tsx";
 import { recipeAddress } from "./recipe-address.ts";
 
 export interface FoundCardProps {
@@ -31,29 +32,23 @@ export const FoundCard = memo(function FoundCard({
   onBeside,
 }: FoundCardProps) {
   const household = useHousehold();
-  const { parts, distance, expected, pricePerLitre } = recipe;
+  const { parts, distance } = recipe;
   return (
     <article className={place === 0 ? "found found-first" : "found"} data-found={recipe.key}>
-      <Column recipe={recipe} size={place === 0 ? "card" : "list"} nameOf={nameOf} whiskeys={whiskeys} />
+      <div>
+        <Column recipe={recipe} size={place === 0 ? "card" : "list"} nameOf={nameOf} whiskeys={whiskeys} />
+      </div>
       <div className="found-numbers">
         <NumberHero
           size={place === 0 ? "hero" : "plain"}
           label={place === 0 ? "Off by" : `Off by, number ${place + 1}`}
           value={printDistance(distance)}
           unit="of 10"
-          note={`${printDistance(expected)} to expect, as unsure as the notes are`}
+          steady
         />
-        <p className="found-facts">
-          <span>
-            <b>{abvDigits(recipe.abv20)}</b> % vol
-          </span>
-          <span>
-            {pricePerLitre === null
-              ? "price not known"
-              : `${printMoney(pricePerLitre * 0.7, household.currency)} for 700\u00a0mL`}
-          </span>
-          <span>{recipe.youngestYears === null ? "no age stated" : printAge(recipe.youngestYears)}</span>
-        </p>
+        <Later after={STEP_MS}>
+          <Facts recipe={recipe} />
+        </Later>
       </div>
       <div className="form-actions">
         <LinkButton
@@ -74,6 +69,37 @@ export const FoundCard = memo(function FoundCard({
         )}
       </div>
     </article>
+  );
+});
+
+const NO_AGE = "no age stated";
+
+/** What else is said of it lays out the page around it: in a frame after the one that shows what it is. */
+const Facts = memo(function Facts({ recipe }: { readonly recipe: Shown }) {
+  const { currency } = useHousehold();
+  const { abv20, expected, pricePerLitre, youngestYears } = recipe;
+  return (
+    <>
+      <p className="number-note steady-line">
+        <Steady text={printDistance(expected)} />
+        <span>to expect, as unsure as the notes are</span>
+      </p>
+      <p className="found-facts">
+        <span className="steady-line">
+          <Steady text={abvDigits(abv20)} className="found-fact" /> % vol
+        </span>
+        <span className="steady-line">
+          {pricePerLitre === null ? (
+            "price not known"
+          ) : (
+            <>
+              <Steady text={printMoney(pricePerLitre * 0.7, currency)} letters={7} /> for 700&nbsp;mL
+            </>
+          )}
+        </span>
+        <Steady text={youngestYears === null ? NO_AGE : printAge(youngestYears)} letters={NO_AGE.length} />
+      </p>
+    </>
   );
 });
 

@@ -1,6 +1,6 @@
 import { useEffect, useState } from "react";
-import { proofWords, type Seeking } from "../../closest/index.ts";
-import { Button } from "../../parts/index.ts";
+import { LEAST_GAP, printGap, proofWords, type Seeking } from "../../closest/index.ts";
+import { Button, Steady } from "../../parts/index.ts";
 
 /** A search that takes longer than this can be watched and stopped. */
 const LONG_MS = 500;
@@ -36,9 +36,14 @@ export function Proof({ seeking, unreadable, besides }: ProofProps) {
   return (
     <>
       <div className="closest-proof">
-        <p className="closest-words" aria-hidden="true">
-          {words}
-        </p>
+        <Words
+          words={words}
+          gap={
+            state === "searching" && seeking.current && !unreadable && told !== null && told.best !== null
+              ? printGap(told.gap)
+              : null
+          }
+        />
         <p className="unseen" role="status">
           {said}
         </p>
@@ -49,5 +54,29 @@ export function Proof({ seeking, unreadable, besides }: ProofProps) {
         <p className="soft small">{told.nodes.toLocaleString("en-GB")} possibilities looked into so far.</p>
       )}
     </>
+  );
+}
+
+/**
+ * While a control moves, "within …" and "proven" take turns many times a second: they stand in one place and one is seen, so that
+ * nothing around them is laid out anew.
+ */
+function Words({ words, gap }: { readonly words: string; readonly gap: string | null }) {
+  const [sentence, setSentence] = useState(words);
+  const [figure, setFigure] = useState("0.00");
+  const inFigures = gap !== null && gap !== LEAST_GAP;
+  if (gap === null && sentence !== words) setSentence(words);
+  if (inFigures && figure !== gap) setFigure(gap);
+  const seen = (shown: boolean): string | undefined => (shown ? undefined : "closest-word-away");
+  return (
+    <div className="closest-words" aria-hidden="true">
+      <p className={seen(gap === null)}>{sentence}</p>
+      <p className={seen(gap === LEAST_GAP)}>{`Within ${LEAST_GAP} of the best possible, still looking.`}</p>
+      <p className={seen(inFigures)}>
+        <span className="steady-line">
+          Within <Steady text={figure} /> <span>of the best possible, still looking.</span>
+        </span>
+      </p>
+    </div>
   );
 }

@@ -34,7 +34,7 @@ export interface ResultsProps {
 }
 
 /** All but the closest follows once a control has stood still so long. */
-const QUIET_MS = 150;
+const QUIET_MS = 250;
 
 /** What comes closest, how sure that is, and what else could be asked of it. */
 export const Results = memo(function Results(props: ResultsProps) {
@@ -107,16 +107,20 @@ export const Results = memo(function Results(props: ResultsProps) {
         )}
       </div>
       {best !== null && (
-        <p className="closest-strip" aria-hidden="true">
-          <span>
-            <b>{printDistance(best.distance)}</b> off
-          </span>
-          <span className="small">
-            {best.parts
-              .map(({ id, parts }) => `${parts} ${cellar.whiskeys.find((one) => one.id === id)?.name ?? ""}`)
-              .join(" : ")}
-          </span>
-        </p>
+        <div className="closest-strip" aria-hidden="true">
+          <p>
+            <span>
+              <b>{printDistance(best.distance)}</b> off
+            </span>
+            <span className="small">
+              {best.parts
+                .map(
+                  ({ id, parts }) => `${parts} ${cellar.whiskeys.find((one) => one.id === id)?.name ?? ""}`,
+                )
+                .join(" : ")}
+            </span>
+          </p>
+        </div>
       )}
     </>
   );

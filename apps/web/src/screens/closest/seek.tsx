@@ -1,5 +1,5 @@
 import type { Problem } from "@partsproof/core/blending";
-import { useCallback, useEffect, useMemo } from "react";
+import { useCallback, useEffect, useMemo, useRef } from "react";
 import type { Cellar } from "../../cellar/index.ts";
 import {
   type Aim,
@@ -27,6 +27,10 @@ import "./closest.css";
 /** What is asked is drawn once a control has stood still so long; it is sought at once. */
 const RESTS_MS = 220;
 
+/** Once the first answer stands: so often what a moving control will ask and draw is gone through, and so long apart. */
+const REHEARSALS = 3;
+const REHEARSE_MS = 250;
+
 interface Sought {
   readonly aim: Aim;
   readonly rules: Rules;
@@ -50,7 +54,19 @@ export function Seek({ shelf, cellar }: { readonly shelf: Shelf; readonly cellar
   const asked = useMemo(() => askedOf(shelf, currency), [shelf, currency]);
   const { read, problem } = asked(state);
   const seeking = useSearch(problem);
-  const { seek } = seeking;
+  const { seek, rehearse } = seeking;
+  const proven = seeking.state === "done" && seeking.listed;
+  const rehearsed = useRef(0);
+  useEffect(() => {
+    if (!proven || rehearsed.current === REHEARSALS) return undefined;
+    const timer = setInterval(() => {
+      const again = asked({ ...state }).problem;
+      if (again !== null) rehearse(again);
+      rehearsed.current += 1;
+      if (rehearsed.current === REHEARSALS) clearInterval(timer);
+    }, REHEARSE_MS);
+    return () => clearInterval(timer);
+  }, [proven, state, asked, rehearse]);
   const setAim = useCallback(
     (change: (aim: Aim) => Aim) => set((sought) => ({ ...sought, aim: change(sought.aim) })),
     [set],
