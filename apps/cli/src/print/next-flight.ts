@@ -6,7 +6,7 @@ const parts = (by: NextFlightAnswer["glasses"][number]["parts"]): string =>
     .map(([id, count]) => `${count} ${id}`)
     .join(", ");
 
-export function printNextFlight({ glasses, posterior, stop }: NextFlightAnswer): string {
+export function printNextFlight({ glasses, posterior, stop, ownShare }: NextFlightAnswer): string {
   return [
     glasses.map((glass, n) => `${n + 1}. ${parts(glass.parts)}\n   ${glass.why}`).join("\n"),
     columns(
@@ -18,6 +18,9 @@ export function printNextFlight({ glasses, posterior, stop }: NextFlightAnswer):
       ],
       "Nothing has been tried yet.",
     ),
+    ...(ownShare === 0
+      ? []
+      : [`Tasters differ: ${(100 * ownShare).toFixed(0)} % of what one likes is taken to be their own.`]),
     `${stop.advised ? "Another flight is hardly worth it" : "Another flight is worth it"}. ${stop.why}`,
   ].join("\n\n");
 }

@@ -8,7 +8,7 @@ import {
   type WhatIf,
   whatIf,
 } from "@partsproof/core/learning";
-import type { NextFlightDraft } from "@partsproof/house/protocol";
+import { type NextFlightDraft, rankedBy } from "@partsproof/house/protocol";
 
 export interface Asking {
   readonly turn: number;
@@ -44,7 +44,7 @@ const historyOf = ({ items, tried, rankings }: NextFlightDraft): History => ({
     ),
   })),
   tried,
-  rankings,
+  ...rankedBy(rankings),
 });
 
 /** The next flight, and what is believed of every mix of the map. */

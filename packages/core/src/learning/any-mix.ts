@@ -15,21 +15,27 @@ function solveLower(l: Float64Array, b: Float64Array): Float64Array {
   return y;
 }
 
-const dot = (a: Float64Array, b: Float64Array): number => {
+export const dot = (a: Float64Array, b: Float64Array): number => {
   let sum = 0;
   for (let i = 0; i < a.length; i += 1) sum += (a[i] as number) * (b[i] as number);
   return sum;
 };
 
-/** How a mix hangs on what was tried: its covariance with z of the prior. */
-const tiesTo = ({ recipes, kernel, shape, posterior }: Taste, mix: PlacedMix): Float64Array =>
-  solveLower(
-    posterior.root,
-    Float64Array.from(recipes, ({ placed }) => kernel.covariance(placed, mix, shape)),
+/** Covariance of what all tasters have in common of two mixes. */
+export const commonCovariance = ({ kernel, shape, ownShare }: Taste, a: PlacedMix, b: PlacedMix): number =>
+  (1 - ownShare) * kernel.covariance(a, b, shape);
+
+/** How a mix, as all taste it, hangs on what was tried: its covariance with z of the prior. */
+export function tiesTo(taste: Taste, mix: PlacedMix): Float64Array {
+  const common = taste.recipes.map(({ placed }) => commonCovariance(taste, placed, mix));
+  return solveLower(
+    taste.posterior.root,
+    Float64Array.from(taste.tasted, ({ recipe }) => common[recipe] as number),
   );
+}
 
 /**
- * Mean and spread of a mix's log worth (0: what the middle of all is worth beforehand).
+ * Mean and spread of a mix's log worth, as all tasters have it in common (0: what the middle of all is worth beforehand).
  *
  * @example anyMix(taste, taste.kernel.place([0.5, 0.5])).mean
  */
@@ -40,7 +46,7 @@ export function anyMix(taste: Taste, mix: PlacedMix): { readonly mean: number; r
   const padded = new Float64Array(centre.length);
   padded.set(own);
   const left = solveLower(factor, padded);
-  const variance = kernel.covariance(mix, mix, shape) - dot(own, own) + dot(left, left);
+  const variance = commonCovariance(taste, mix, mix) - dot(own, own) + dot(left, left);
   const before = kernel.mean(mix, shape);
   return { mean: before + dot(own, centre.subarray(0, size)), sd: Math.sqrt(Math.max(0, variance)) };
 }
@@ -64,7 +70,7 @@ export function drawMixes(
   for (let i = 0; i < n; i += 1)
     for (let j = 0; j <= i; j += 1)
       rest[i * n + j] =
-        kernel.covariance(mixes[i] as PlacedMix, mixes[j] as PlacedMix, shape) -
+        commonCovariance(taste, mixes[i] as PlacedMix, mixes[j] as PlacedMix) -
         dot(own[i] as Float64Array, own[j] as Float64Array) +
         // What rounding takes from a mix that was tried itself.
         (i === j ? 1e-5 * shape.scale ** 2 : 0);

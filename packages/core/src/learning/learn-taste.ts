@@ -1,14 +1,22 @@
 import type { Square } from "../numeric/index.ts";
-import type { RankedSet } from "../statistics/index.ts";
 import { type MixtureKernel, mixtureKernel, type PlacedMix } from "./mixture-kernel.ts";
-import { SHAPES, type TasteShape, type WeighedShape } from "./prior.data.ts";
+import { MOST_TASTED, OWN_SHARES, SHAPES, type TasteShape, type WeighedShape } from "./prior.data.ts";
 import { type KnownWhiskey, lowestTerms, sharesOf, type TriedRanking, type TriedRecipe } from "./recipe.ts";
+import { asOnePalate, asTasters, numbered, type Tasted, type TastedSets } from "./tasted.ts";
 import { type TastePosterior, tastePosterior } from "./taste-posterior.ts";
 
 export interface History {
   readonly whiskeys: readonly KnownWhiskey[];
   readonly tried: readonly TriedRecipe[];
   readonly rankings: readonly TriedRanking[];
+  /** Who made each ranking, in their order; null where that is not said. All are taken for one palate where left out. */
+  readonly tasters?: readonly (string | null)[];
+}
+
+interface Palates {
+  readonly shape: TasteShape;
+  /** Of the variance of one taster's liking, the share that is their own; the rest is common to all. */
+  readonly ownShare: number;
 }
 
 /** What is believed of a taste for mixes. Recipes are in a fixed order of their own, so that the order of the input says nothing. */
@@ -20,7 +28,11 @@ export interface Taste {
   /** Which recipe each tried id is. */
   readonly recipeOf: ReadonlyMap<string, number>;
   readonly shape: TasteShape;
+  /** Of the variance of one taster's liking, the share that is their own. */
+  readonly ownShare: number;
   readonly kernel: MixtureKernel;
+  /** What the posterior's log worths are of: each recipe, or, where tasters are told apart, each as one of them finds it. */
+  readonly tasted: readonly Tasted[];
   readonly posterior: TastePosterior;
 }
 
@@ -31,12 +43,14 @@ const OWN_NOISE = 1e-6;
  * What a history of tried recipes and rankings says about the liking of any mix: a Gaussian process over mixtures (`mixtureKernel`)
  * with the Plackett-Luce likelihood of rankings, ties by Davidson and Luce (`rankingLogLikelihood`).
  *
- * The shape of the process is the one of `SHAPES` that makes the rankings likeliest, weight counted in; or as given.
+ * The shape of the process is the one of `SHAPES` that makes the rankings likeliest, weight counted in; or as given. Where rankings say
+ * who made them, tasters may differ: what one likes is what all like and what is their own, two processes of one shape; the share of the
+ * own one is of `OWN_SHARES`, chosen likewise.
  *
  * @throws RangeError on a recipe without parts, or a ranking of what was not tried
  * @example learnTaste({ whiskeys, tried, rankings }).posterior
  */
-export function learnTaste(history: History, given?: TasteShape): Taste {
+export function learnTaste(history: History, given?: TasteShape, givenShare?: number): Taste {
   const whiskeys = history.whiskeys.toSorted((a, b) => (a.id < b.id ? -1 : 1));
   const ids = whiskeys.map(({ id }) => id);
   const parts = history.tried.map((recipe) => ({ id: recipe.id, whole: lowestTerms(ids, recipe.parts) }));
@@ -47,16 +61,51 @@ export function learnTaste(history: History, given?: TasteShape): Taste {
     return { whole, placed: kernel.place(sharesOf(whole)) };
   });
   const recipeOf = new Map(parts.map(({ id, whole }) => [id, keys.indexOf(whole.join())]));
-  const sets = setsOf(history.rankings, recipeOf);
-  const fit = (shape: TasteShape, averaged: boolean): TastePosterior =>
+  const rankings = numbered(history.rankings, history.tasters ?? [], recipeOf);
+  const one = asOnePalate(rankings, recipes.length);
+  const fit = ({ tasted, sets }: TastedSets, palates: Palates, averaged: boolean): TastePosterior =>
     tastePosterior(
-      Float64Array.from(recipes, ({ placed }) => kernel.mean(placed, shape)),
-      covarianceOf(recipes, kernel, shape),
+      Float64Array.from(tasted, ({ recipe }) => kernel.mean(placedAt(recipes, recipe), palates.shape)),
+      covarianceOf(recipes, tasted, kernel, palates),
       sets,
       averaged,
     );
-  const shape = given ?? likeliest((one) => fit(one, false).logEvidence, sets.length, recipes.length);
-  return { ids, recipes, recipeOf, shape, kernel, posterior: fit(shape, true) };
+  const likely = (shape: TasteShape): Palates => ({ shape, ownShare: 0 });
+  const same = likely(
+    given ??
+      likeliest((shape) => fit(one, likely(shape), false).logEvidence, one.sets.length, recipes.length),
+  );
+  const apart = asTasters(rankings);
+  const palates = tellTasters(
+    same,
+    givenShare,
+    given === undefined,
+    new Set(rankings.map(({ taster }) => taster)).size > 1 && apart.tasted.length <= MOST_TASTED,
+    (some) => fit(some.ownShare === 0 ? one : apart, some, false).logEvidence,
+  );
+  const seen = palates.ownShare === 0 ? one : apart;
+  const posterior = fit(seen, palates, true);
+  return { ids, recipes, recipeOf, ...palates, kernel, tasted: seen.tasted, posterior };
+}
+
+/** Whether tasters differ: the share of their own that makes the rankings likeliest, at either scale where the shape is not given. */
+function tellTasters(
+  same: Palates,
+  given: number | undefined,
+  anyScale: boolean,
+  may: boolean,
+  logEvidence: (palates: Palates) => number,
+): Palates {
+  if (!may) return same;
+  if (given !== undefined) return { shape: same.shape, ownShare: given };
+  const scales = anyScale ? [...new Set(SHAPES.map(({ scale }) => scale))] : [same.shape.scale];
+  const weighed = OWN_SHARES.flatMap(({ share, weight }) =>
+    (share === 0 ? [same.shape.scale] : scales).map((scale) => {
+      const palates = { shape: { ...same.shape, scale }, ownShare: share };
+      return { palates, value: Math.log(weight) + logEvidence(palates) };
+    }),
+  );
+  return weighed.reduce((best, next) => (next.value > best.value ? next : best)).palates;
 }
 
 /** Of so many recipes each look takes long: only shapes that differ from the best so far in one number are looked at. */
@@ -92,38 +141,23 @@ function likeliest(
   return { scale, length, curve };
 }
 
-function covarianceOf(recipes: Taste["recipes"], kernel: MixtureKernel, shape: TasteShape): Square {
-  const n = recipes.length;
+/** Two tasters of one recipe share what is not their own. */
+function covarianceOf(
+  recipes: Taste["recipes"],
+  tasted: readonly Tasted[],
+  kernel: MixtureKernel,
+  { shape, ownShare }: Palates,
+): Square {
+  const n = tasted.length;
   const square = new Float64Array(n * n);
-  for (const [i, a] of recipes.entries())
-    for (const [j, b] of recipes.entries())
+  for (const [i, a] of tasted.entries())
+    for (const [j, b] of tasted.entries())
       square[i * n + j] =
-        kernel.covariance(a.placed, b.placed, shape) + (i === j ? OWN_NOISE * shape.scale ** 2 : 0);
+        (a.taster === b.taster ? 1 : 1 - ownShare) *
+          kernel.covariance(placedAt(recipes, a.recipe), placedAt(recipes, b.recipe), shape) +
+        (i === j ? OWN_NOISE * shape.scale ** 2 : 0);
   return square;
 }
 
-function setsOf(rankings: readonly TriedRanking[], recipeOf: ReadonlyMap<string, number>): RankedSet[] {
-  const sets = rankings
-    .map((ranking) => ranking.filter((group) => group.length > 0))
-    .filter((ranking) => ranking.flat().length > 1)
-    .map((ranking): RankedSet => {
-      const places = ranking.map((group) =>
-        group
-          .map((id) => {
-            const at = recipeOf.get(id);
-            if (at === undefined)
-              throw new RangeError(`learnTaste requires rankings of what was tried, got ${id}`);
-            return at;
-          })
-          .toSorted((a, b) => a - b),
-      );
-      return {
-        appeals: places.flat().map((at) => [[at, 1] as const]),
-        sizes: places.map((group) => group.length),
-        times: 1,
-      };
-    });
-  const key = ({ appeals, sizes }: RankedSet): string => `${appeals.join(";")}|${sizes.join()}`;
-  // Sums must not depend on the order of the evenings, not even in rounding.
-  return sets.toSorted((a, b) => (key(a) < key(b) ? -1 : 1));
-}
+const placedAt = (recipes: Taste["recipes"], at: number): PlacedMix =>
+  (recipes[at] as Taste["recipes"][number]).placed;

@@ -173,3 +173,61 @@ test("what if: a mix against itself is even; what won is believed better than wh
   expect(won?.better).toBeGreaterThan(0.8);
   expect(won?.first).toBeLessThan(won?.better ?? 0);
 });
+
+describe("L12 tasters who differ", () => {
+  const tried = ["malt", "wheat"].map(alone);
+  const history = (tasters: readonly (string | null)[] | null, likes: (i: number) => boolean): History => ({
+    whiskeys: [malt, wheat],
+    tried,
+    rankings: Array.from(
+      { length: 12 },
+      (_, i): TriedRanking => (likes(i) ? [["malt"], ["wheat"]] : [["wheat"], ["malt"]]),
+    ),
+    ...(tasters === null ? {} : { tasters }),
+  });
+  const two = Array.from({ length: 12 }, (_, i) => (i % 3 === 0 ? "Ilka" : "Jorren"));
+
+  test("one who ranked often does not outvote one who likes the opposite; who agree are one palate", () => {
+    const apart = history(two, (i) => i % 3 === 0);
+    const told = nextFlight(apart, WANTED);
+    expect(told.ownShare).toBeGreaterThan(0);
+    const alike = history(null, (i) => i % 3 === 0);
+    expect(nextFlight(alike, WANTED).ownShare).toBe(0);
+    // Eight to four by one palate; one to one of tasters.
+    const wheatBetter = (of: History): number => whatIf(of, [{ wheat: 1 }], { malt: 1 })[0]?.better ?? 0;
+    expect(wheatBetter(alike)).toBeGreaterThan(0.8);
+    expect(wheatBetter(apart)).toBeGreaterThan(0.4);
+    expect(wheatBetter(apart)).toBeLessThan(0.7);
+    expect(
+      nextFlight(
+        history(two, () => true),
+        WANTED,
+      ).ownShare,
+    ).toBe(0);
+  });
+
+  test("of one taster, and of nobody named, all is as of one palate", () => {
+    const plain = nextFlight(
+      history(null, (i) => i > 3),
+      WANTED,
+    );
+    expect(
+      nextFlight(
+        history(
+          two.map(() => "Ilka"),
+          (i) => i > 3,
+        ),
+        WANTED,
+      ),
+    ).toEqual(plain);
+    expect(
+      nextFlight(
+        history(
+          two.map(() => null),
+          (i) => i > 3,
+        ),
+        WANTED,
+      ),
+    ).toEqual(plain);
+  });
+});

@@ -52,6 +52,8 @@ export interface NextFlight {
   /** What can be mixed and is believed the best, tried or not; null where nothing can be. */
   readonly favourite: { readonly parts: Parts; readonly tried: boolean } | null;
   readonly stop: StopAdvice;
+  /** Of what one taster likes, the share of the variance that is their own; 0 where all are taken for one palate. */
+  readonly ownShare: number;
 }
 
 /** Draws the flight is chosen by. */
@@ -146,6 +148,7 @@ export function nextFlight(history: History, wanted: FlightWanted): NextFlight {
       tried: recipes.some(({ whole }) => whole.join() === favourite.whole.join()),
     },
     stop: stopAdvice(gain, history.rankings.length, fresh.length),
+    ownShare: taste.ownShare,
   };
 }
 

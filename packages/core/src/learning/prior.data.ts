@@ -35,3 +35,16 @@ export const SHAPES: readonly WeighedShape[] = [8, 2].flatMap((scale) =>
  * A gain in log worth that can be tasted: ln(0.6 / 0.4), put first by three in five. Less is not worth another evening.
  */
 export const TASTED = Math.log(1.5);
+
+/**
+ * How much of the variance of one taster's liking may be their own and not that of all, each with its weight beforehand: one palate
+ * for all is held likeliest.
+ */
+export const OWN_SHARES: readonly { readonly share: number; readonly weight: number }[] = [
+  { share: 0, weight: 0.5 },
+  { share: 0.25, weight: 0.25 },
+  { share: 0.5, weight: 0.25 },
+];
+
+/** Tasters are told apart as long as there are no more recipes, each counted once for every taster of it: more take too long. */
+export const MOST_TASTED = 150;

@@ -1,4 +1,5 @@
 import { inverseOf } from "../numeric/index.ts";
+import { commonCovariance, dot, tiesTo } from "./any-mix.ts";
 import type { Taste } from "./learn-taste.ts";
 
 /** Of each recipe's log worth less the mean over all recipes tried. */
@@ -13,27 +14,42 @@ export interface TriedBeliefs {
  *
  * @example triedBeliefs(taste).mean
  */
-export function triedBeliefs({ posterior }: Taste): TriedBeliefs {
-  const { size: n, mean: before, root, centre, factor } = posterior;
-  const all = centre.length;
+export function triedBeliefs(taste: Taste): TriedBeliefs {
+  const { recipes, kernel, shape, posterior } = taste;
+  const { centre, factor, size } = posterior;
+  const n = recipes.length;
   if (n === 0) return { mean: [], sd: [] };
-  const rows = Array.from({ length: n }, (_, i) => root.slice(i * n, (i + 1) * n));
-  const middle = new Float64Array(n);
-  for (const row of rows) row.forEach((v, k) => (middle[k] = (middle[k] as number) + v / n));
+  const all = centre.length;
   const inverse = inverseOf(factor, all);
+  const rows = recipes.map(({ placed }) => tiesTo(taste, placed));
+  const before = recipes.map(({ placed }) => kernel.mean(placed, shape));
+  const level = meanOf(before);
+  const middle = Float64Array.from({ length: size }, (_, k) => meanOf(rows.map((row) => row[k] as number)));
+  // What of each recipe does not hang on what was ranked: nothing where tasters are one.
+  const rest = recipes.map(({ placed: a }, i) =>
+    recipes.map(
+      ({ placed: b }, j) =>
+        commonCovariance(taste, a, b) - dot(rows[i] as Float64Array, rows[j] as Float64Array),
+    ),
+  );
+  const restOf = rest.map(meanOf);
+  const restAll = meanOf(restOf);
   const mean: number[] = [];
   const sd: number[] = [];
-  const level = before.reduce((sum, v) => sum + v / n, 0);
   for (const [i, row] of rows.entries()) {
     const own = row.map((v, k) => v - (middle[k] as number));
-    let [sum, variance] = [(before[i] as number) - level, 0];
-    for (let k = 0; k < n; k += 1) {
+    let sum = (before[i] as number) - level;
+    let variance = (rest[i]?.[i] as number) - 2 * (restOf[i] as number) + restAll;
+    for (let k = 0; k < size; k += 1) {
       const v = own[k] as number;
       sum += v * (centre[k] as number);
-      for (let l = 0; l < n; l += 1) variance += v * (inverse[k * all + l] as number) * (own[l] as number);
+      for (let l = 0; l < size; l += 1) variance += v * (inverse[k * all + l] as number) * (own[l] as number);
     }
     mean.push(sum);
     sd.push(Math.sqrt(Math.max(0, variance)));
   }
   return { mean, sd };
 }
+
+const meanOf = (values: readonly number[]): number =>
+  values.reduce((sum, value) => sum + value, 0) / values.length;

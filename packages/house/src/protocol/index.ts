@@ -121,7 +121,7 @@ export { Check, CheckStrength, PullRule, Rest, RestAdvice } from "./resting.ts";
 export { restSchema } from "./rest-schema.ts";
 export { LearnedLevel, LearnedProfile, PalateBoard, TaughtByNote } from "./palate.ts";
 export { LearnedMixing, MixingBoard, MixingUsed } from "./mixing.ts";
-export { NEXT_LIMITS, NextFlightAnswer, NextFlightDraft } from "./next-flight.ts";
+export { NEXT_LIMITS, NextFlightAnswer, NextFlightDraft, rankedBy } from "./next-flight.ts";
 export { TriedHistory } from "./tried-history.ts";
 export { nextFlightSchema } from "./next-flight-schema.ts";
 export { KeptUp, NextAddition } from "./kept-up.ts";

@@ -8,6 +8,8 @@ const MOST_RANKED = 12;
 
 const Name = z.string().min(1).max(120);
 
+const Order = z.array(z.array(Name).min(1).max(MOST_RANKED)).min(1).max(MOST_RANKED);
+
 /** What was tried and how it was ranked, as a file holds it: docs/next.md. */
 export const NextFlightDraft = z
   .strictObject({
@@ -26,9 +28,12 @@ export const NextFlightDraft = z
         }),
       )
       .max(NEXT_LIMITS.tried),
-    /** One ranking a flight and taster, best first; each place the ids that share it. */
+    /**
+     * One ranking a flight and taster, or a choice of two; best first, each place the ids that share it. Where rankings say who made
+     * them, what one taster likes may differ from what all like.
+     */
     rankings: z
-      .array(z.array(z.array(Name).min(1).max(MOST_RANKED)).min(1).max(MOST_RANKED))
+      .array(z.union([Order, z.strictObject({ taster: Name, order: Order })]))
       .max(NEXT_LIMITS.rankings),
     /** In the next flight, the anchor counted in. */
     glasses: z.int().min(2).max(NEXT_LIMITS.glasses),
@@ -68,9 +73,10 @@ export const NextFlightDraft = z
       wrong(["target"], "not_tried", "the id of what was tried", target);
     for (const [r, ranking] of rankings.entries()) {
       const seen = new Set<string>();
-      for (const [g, group] of ranking.entries())
+      const [order, within] = Array.isArray(ranking) ? [ranking, []] : [ranking.order, ["order"]];
+      for (const [g, group] of order.entries())
         for (const [n, id] of group.entries()) {
-          const path = ["rankings", r, g, n];
+          const path = ["rankings", r, ...within, g, n];
           if (!poured.has(id)) wrong(path, "not_tried", "the id of what was tried", id);
           if (seen.has(id)) wrong(path, "ranked_twice", "an id that stands in this ranking once", id);
           seen.add(id);
@@ -93,6 +99,12 @@ function once(
   return seen;
 }
 
+/** Rankings, and who made each; null where that is not said. */
+export const rankedBy = (rankings: NextFlightDraft["rankings"]) => ({
+  rankings: rankings.map((one) => (Array.isArray(one) ? one : one.order)),
+  tasters: rankings.map((one) => (Array.isArray(one) ? null : one.taster)),
+});
+
 export const NextFlightAnswer = z.object({
   /** The anchor first, where anything was tried, then the target. Fewer than asked for only where there are no more recipes. */
   glasses: z.array(
@@ -109,5 +121,7 @@ export const NextFlightAnswer = z.object({
   /** What can be mixed and is believed the best, tried or not; null where nothing can be. */
   favourite: z.object({ parts: z.record(z.string(), z.int()), tried: z.boolean() }).nullable(),
   stop: z.object({ advised: z.boolean(), why: z.string() }),
+  /** Of what one taster likes, the share of the variance that is their own; 0 where all are taken for one palate. */
+  ownShare: z.number(),
 });
 export type NextFlightAnswer = z.infer<typeof NextFlightAnswer>;

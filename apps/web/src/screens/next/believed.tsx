@@ -56,8 +56,11 @@ export function Believed({
         </table>
       )}
       <p className="soft small">
-        Log worth is against the mean of all that was tried; 0.7 more is put first two times to one. All
-        tasters are taken for one palate. A whiskey that tastes like another is believed to be liked like it.
+        Log worth is against the mean of all that was tried; 0.7 more is put first two times to one.{" "}
+        {flight.ownShare === 0
+          ? "All tasters are taken for one palate: nothing says that they differ."
+          : `Tasters differ: ${Math.round(100 * flight.ownShare)} % of what one likes is taken to be their own; this is what all have in common.`}{" "}
+        A whiskey that tastes like another is believed to be liked like it.
       </p>
     </Section>
   );

@@ -31,6 +31,8 @@ export interface SheetEvidence {
 export interface SetsEvidence {
   readonly method: z.infer<typeof DiscriminationMethod>;
   readonly sides: 1 | 2;
+  /** Of pairs, what was asked for: "Which of the two is …?" */
+  readonly asked: string | null;
   readonly sheets: readonly {
     readonly tasterId: string;
     readonly answered: number;
@@ -101,6 +103,7 @@ function setsEvidence(flight: FlightRow, key: FlightKey, sheets: readonly SheetR
   return {
     method: found.shown.method,
     sides: designOf(flight).sides ?? 1,
+    asked: designOf(flight).asked,
     sheets: found.shown.sheets
       .filter(({ counted, answered }) => counted && answered > 0)
       .map(({ tasterId, answered, right, sets }) => ({

@@ -1,6 +1,6 @@
 import { keepsRules, nextFlight } from "@partsproof/core/learning";
 import { UNKNOWN } from "@partsproof/core/blending";
-import type { BodyRead, NextFlightAnswer } from "../../protocol/index.ts";
+import { type BodyRead, type NextFlightAnswer, rankedBy } from "../../protocol/index.ts";
 import { revealedEvidence } from "../evidence/index.ts";
 import type { Handlers } from "../handler.ts";
 import { observed, revealedSayings } from "../profiles/index.ts";
@@ -25,7 +25,7 @@ function nextOf({ items, tried, rankings, glasses, maxParts, seed, ...body }: Bo
   }));
   const { mixes, ready, target } = body;
   const next = nextFlight(
-    { whiskeys, tried, rankings },
+    { whiskeys, tried, ...rankedBy(rankings) },
     {
       glasses,
       maxParts,
@@ -41,6 +41,7 @@ function nextOf({ items, tried, rankings, glasses, maxParts, seed, ...body }: Bo
     posterior: next.posterior.map((one) => ({ ...one })),
     favourite: next.favourite && { ...next.favourite, parts: { ...next.favourite.parts } },
     stop: { ...next.stop },
+    ownShare: next.ownShare,
   };
 }
 

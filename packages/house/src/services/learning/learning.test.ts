@@ -25,6 +25,15 @@ test("the example: five glasses, the anchor first, beliefs of all seven recipes,
   expect(await client("nextFlight", { body: history })).toEqual(answer);
 });
 
+test("rankings may say whose they are: one taster is as nobody named", async () => {
+  const plain = await client("nextFlight", { body: history });
+  const named = history.rankings.flatMap((order) =>
+    Array.isArray(order) ? [{ taster: "Ilka", order }] : [],
+  );
+  expect(await client("nextFlight", { body: { ...history, rankings: named } })).toEqual(plain);
+  expect(plain.ownShare).toBe(0);
+});
+
 describe("bad input says what and where", () => {
   const first = history.items[0] as NextFlightDraft["items"][number];
   test.each<[string, string, (string | number)[], Partial<NextFlightDraft>]>([
@@ -40,6 +49,12 @@ describe("bad input says what and where", () => {
       "not_tried",
       ["rankings", 0, 1, 0],
       { rankings: [[["first"], ["x"]]] },
+    ],
+    [
+      "a taster's ranking of what was not tried",
+      "not_tried",
+      ["rankings", 0, "order", 0, 0],
+      { rankings: [{ taster: "Ilka", order: [["x"], ["first"]] }] },
     ],
     ["one twice in a ranking", "ranked_twice", ["rankings", 0, 1, 0], { rankings: [[["first"], ["first"]]] }],
   ])("%s", async (_, code, path, change) => {

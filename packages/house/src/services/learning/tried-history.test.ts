@@ -82,10 +82,11 @@ eachDatabase((database) => {
       const told = await ask();
       const blend = `batch:${batch.id}`;
       expect(told.asked.tried).toContainEqual({ id: blend, parts: { [malt]: 3, [rye]: 1 } });
-      expect(told.asked.rankings).toEqual([
-        [[blend], [`whiskey:${malt}`], [`whiskey:${rye}`]],
-        [[blend], [`whiskey:${malt}`], [`whiskey:${rye}`]],
-      ]);
+      const order = [[blend], [`whiskey:${malt}`], [`whiskey:${rye}`]];
+      expect(told.asked.rankings).toEqual(
+        expect.arrayContaining(shelf.tasterIds.map((taster) => ({ taster, order }))),
+      );
+      expect(told.asked.rankings).toHaveLength(2);
       expect(told).toMatchObject({ counted: { flights: 1, rankings: 2, tasters: 2 } });
       expect(told.asked.mixes).toEqual([malt, rye]);
       expect(told.names[blend]).toBe("November");
@@ -102,6 +103,46 @@ eachDatabase((database) => {
       const sealed = await ask();
       expect(sealed.asked).toEqual(told.asked);
       expect(sealed.counted).toEqual(told.counted);
+    });
+
+    test.each([
+      ["better liked", 4],
+      ["sweeter", 0],
+    ])("N1 pairs that ask which is %s are orders of two, or nothing", async (asked, count) => {
+      await using house = await temporaryHouse(database);
+      const { client } = house;
+      const { shelf, at, malt, recipe, batch } = await around(client);
+      const made = await setFlight(shelf, [3, 0], {
+        question: "tell_apart",
+        method: "paired",
+        asked,
+        sets: 2,
+      });
+      const flightAt = { ...at, flight: made.flight.id };
+      const token = made.pourerToken ?? "";
+      const list = await client("getPourList", { at: flightAt, token });
+      await client("markPoured", { at: flightAt, token });
+      const flask = shelf.vesselIds[3];
+      for (const [row, taken] of (await takeSheets(shelf, made.flight.id)).entries()) {
+        const answers = [1, 2].map((set) => ({
+          set,
+          picked: (list.tasters[row]?.glasses ?? []).flatMap((glass) =>
+            glass.set === set && glass.vesselId === flask ? [glass.code] : [],
+          ),
+        }));
+        await client("editSheet", {
+          at: { ...flightAt, sheet: taken.sheet.id },
+          token: taken.token,
+          body: { version: taken.sheet.version, answers },
+        });
+        await lock(shelf, taken);
+      }
+      await client("revealFlight", { at: flightAt, token: made.hostToken, body: {} });
+      const told = await client("getTried", { at: { ...at, recipe: recipe.id } });
+      const order = [[`batch:${batch.id}`], [`whiskey:${malt}`]];
+      expect(told.asked.rankings.map((one) => (Array.isArray(one) ? one : one.order))).toEqual(
+        Array.from({ length: count }, () => order),
+      );
     });
 
     test("N3 what is not on the shelf stands in no new glass; the whole shelf when asked", async () => {

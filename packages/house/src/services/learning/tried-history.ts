@@ -112,7 +112,7 @@ export function triedHistory({ shelf, recipe, body, flights, seen, from }: Aroun
         };
       }),
       tried: [...tried].map(([id, parts]) => ({ id, parts: { ...parts } })),
-      rankings: rankings.map(({ places }) => places),
+      rankings: rankings.map(({ tasterId, places }) => ({ taster: tasterId, order: places })),
       ...USUAL,
       ...(mixes.length > 0 ? { mixes } : {}),
       ready: [...new Set(ready.map(({ id }) => id))].filter((id) => tried.has(id)),

@@ -9,7 +9,8 @@ export interface NamedRanking {
 
 /**
  * Orders of revealed flights, newest first: of closeness to the target where there are any, else of liking. A sheet with scores and no
- * order is put in order by them. A glass poured twice stands where it was put first.
+ * order is put in order by them. A glass poured twice stands where it was put first. A pair of which the better was asked for is an
+ * order of two.
  */
 export function triedRankings(
   flights: readonly FlightEvidence[],
@@ -19,9 +20,35 @@ export function triedRankings(
     ({ question, targetNameId }) => question === "how_close" && targetNameId === target,
   );
   const told = target === null ? [] : named(close);
-  return told.length > 0
-    ? { by: "closeness", rankings: told }
-    : { by: "liking", rankings: named(ofLiking(flights)) };
+  return told.length > 0 ? { by: "closeness", rankings: told } : { by: "liking", rankings: liked(flights) };
+}
+
+/** What a pair is asked for where it asks which is liked better; common practice, no source. */
+const LIKED: ReadonlySet<string> = new Set([
+  "better",
+  "better liked",
+  "liked better",
+  "liked more",
+  "nicer",
+  "preferred",
+]);
+
+function liked(flights: readonly FlightEvidence[]): NamedRanking[] {
+  const whole = new Set(ofLiking(flights));
+  return flights
+    .toReversed()
+    .flatMap((flight) => [...(whole.has(flight) ? named([flight]) : []), ...chosen(flight)]);
+}
+
+/** Each pair of two glasses as an order of its own. */
+function chosen({ flightId, glasses, sets }: FlightEvidence): NamedRanking[] {
+  if (sets?.method !== "paired" || !LIKED.has(sets.asked?.trim().toLowerCase() ?? "")) return [];
+  const [a, b] = glasses.map(({ nameId }) => nameId);
+  if (a === undefined || b === undefined || a === b) return [];
+  return sets.sheets.flatMap(({ tasterId, picked: [first = 0, second = 0] }) => [
+    ...Array.from({ length: first }, () => ({ flightId, tasterId, places: [[a], [b]] })),
+    ...Array.from({ length: second }, () => ({ flightId, tasterId, places: [[b], [a]] })),
+  ]);
 }
 
 function named(flights: readonly FlightEvidence[]): NamedRanking[] {
