@@ -1,11 +1,14 @@
 import { attributeName } from "@partsproof/core/sensory";
-import type { LearnedLevel, LearnedProfile, PalateBoard } from "@partsproof/house/protocol";
+import type { LearnedLevel, LearnedProfile, PalateBoard, TaughtByNote } from "@partsproof/house/protocol";
 import { columns } from "./columns.ts";
 
 type Taster = PalateBoard["tasters"][number];
 
 const reach = ({ mean, low, high }: LearnedLevel["learned"]): string =>
   `${mean.toFixed(1)} (${low.toFixed(1)} to ${high.toFixed(1)})`;
+
+const offBy = ({ before, after }: TaughtByNote["off"]): string =>
+  `off by ${before.toFixed(1)} now and ${after.toFixed(1)} after a note`;
 
 /** What a whiskey tastes of, learned, beside its label alone and the plain mean of its notes: 0 to 10, intervals of 95 of 100. */
 export const printLearned = ({ headline, levels, next, method }: LearnedProfile): string =>
@@ -27,7 +30,7 @@ export const printLearned = ({ headline, levels, next, method }: LearnedProfile)
             "",
           ),
         ]),
-    ...(next === null ? [] : [`The next note of it: ${next.why}`]),
+    ...(next === null ? [] : [`The next note of it, ${offBy(next.off)}: ${next.why}`]),
     `Method: ${method}.`,
   ].join("\n\n");
 
@@ -38,7 +41,7 @@ const TOLD = 5;
 export const printPalate = ({ headline, next, tasters, mixing, silent, method }: PalateBoard): string =>
   [
     headline,
-    ...next.slice(0, TOLD).map(({ label, why }, i) => `${i + 1}. ${label}\n   ${why}`),
+    ...next.slice(0, TOLD).map(({ label, off, why }, i) => `${i + 1}. ${label}, ${offBy(off)}\n   ${why}`),
     ...(next.length > TOLD ? [`${next.length - TOLD} more teach less.`] : []),
     ...(tasters.length === 0
       ? []

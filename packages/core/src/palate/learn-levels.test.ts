@@ -101,7 +101,7 @@ describe("what labels, notes and mixes teach", () => {
     expect(
       whyItTeaches(learned, { id: "wheat", parts: { wheat: 1 } }, found[0] as (typeof found)[number], called),
     ).toMatch(
-      /^Nothing was said of it yet\. A note would leave what it speaks of off by 1\.\d instead of [12]\.\d, and take \d+ % off what is not known of all of them, most about smoke\./,
+      /^Nothing was said of it yet\. A note would take \d+ % off all that is not known, most about smoke(; \d+ % of that is about others, first (malt|rye), in a mix with it or like it by its label)?\.$/,
     );
   });
 

@@ -110,7 +110,7 @@ function climbed(told: Study, layout: Layout, widths: Float64Array): { study: St
     };
     top = rise(top.at, { gain: 0.03, mostSteps: 5, from: top.inverse });
   }
-  return { study, top: rise(top.at, { gain: 3e-3, mostSteps: 40, from: top.inverse }) };
+  return { study, top: rise(top.at, { gain: 1e-2, mostSteps: 24, from: top.inverse }) };
 }
 
 /** The inverse of the curvature, made symmetric; where it bends the wrong way what was believed before is added until it does not. */

@@ -44,7 +44,9 @@ function caseOf(start: number) {
   return { table, notes, chain };
 }
 
-test("P9 means within 0.1 sd (root mean square) of a long Markov chain's, 0.35 at most, sds within 20 %", { timeout: 3_600_000 }, () => {
+test("P9 means within 0.1 sd (root mean square) of a long Markov chain's, 0.35 at most, sds within 20 %", {
+  timeout: 3_600_000,
+}, () => {
   let [furthest, widest, squares, levels] = [0, 0, 0, 0];
   for (let start = 0; start < count; start += 1) {
     const { table, notes, chain } = caseOf(start);

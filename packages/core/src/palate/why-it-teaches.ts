@@ -25,12 +25,12 @@ function toldOf({ whiskeys, attributes }: LearnedLevels, id: string) {
  * Why a note of a glass would teach so much, in words: what was said of it so far, what the note would be about, and what else it tells
  * of.
  *
- * @example whyItTeaches(learned, { id: "rye", parts: { rye: 1 } }, taught, called) // "Nothing was said of it yet. A note would leave …"
+ * @example whyItTeaches(learned, { id: "rye", parts: { rye: 1 } }, taught, called) // "Nothing was said of it yet. A note would take …"
  */
 export function whyItTeaches(
   learned: LearnedLevels,
   { parts }: Pourable,
-  { share, own: level, whiskeys, attributes }: Taught,
+  { share, whiskeys, attributes }: Taught,
   called: Called,
 ): string {
   const own = Object.keys(parts).filter((id) => (parts[id] ?? 0) > 0);
@@ -44,7 +44,7 @@ export function whyItTeaches(
       : alone === 0
         ? `Nothing was said of ${it} alone, only of mixes with ${own.length === 1 ? "it" : "them"}`
         : alone === 1
-          ? `One note only speaks of ${own.length === 1 ? "it alone" : "one of them alone"}`
+          ? `Only one note is of ${own.length === 1 ? "it alone" : "one of them alone"}`
           : own.length === 1
             ? `Notes of it so far leave it less sure than it could be`
             : `It tells of ${own.length} whiskeys at once`;
@@ -54,7 +54,7 @@ export function whyItTeaches(
   const also =
     besides < WORTH_A_WORD
       ? ""
-      : ` ${Math.round(100 * besides)} % of what it teaches is about others, most of all ${called.whiskey(others[0]?.id ?? "")}, which it is mixed with or like by its label.`;
+      : `; ${Math.round(100 * besides)} % of that is about others, first ${called.whiskey(others[0]?.id ?? "")}, in a mix with it or like it by its label`;
   const percent = 100 * share;
-  return `${so}. A note would leave what it speaks of off by ${level.after.toFixed(1)} instead of ${level.before.toFixed(1)}, and take ${percent < 1 ? percent.toFixed(1) : percent.toFixed(0)} % off what is not known of all of them, most about ${about}.${also}`;
+  return `${so}. A note would take ${percent < 1 ? percent.toFixed(1) : percent.toFixed(0)} % off all that is not known, most about ${about}${also}.`;
 }

@@ -64,7 +64,11 @@ function Learned({ profile, household }: { readonly profile: LearnedProfile; rea
       )}
       {next !== null && (
         <p>
-          <strong>The next note of it:</strong> {next.why}
+          <strong>
+            The next note of it would leave it off by {next.off.after.toFixed(1)} instead of{" "}
+            {next.off.before.toFixed(1)}.
+          </strong>{" "}
+          {next.why}
         </p>
       )}
       <p className="soft small">

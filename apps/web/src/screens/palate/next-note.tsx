@@ -47,9 +47,10 @@ function Board({ board, household }: { readonly board: PalateBoard; readonly hou
         <ol className="next-notes">
           {poured.map((one) => (
             <li key={one.key}>
+              <h3>{one.label}</h3>
               <NumberHero
-                label={one.label}
-                value={`± ${one.off.before.toFixed(1)} → ± ${one.off.after.toFixed(1)}`}
+                label="Off by now, and after a note"
+                value={`${one.off.before.toFixed(1)} → ${one.off.after.toFixed(1)}`}
                 unit="of 10"
                 size="plain"
               />
@@ -105,7 +106,7 @@ function Tasters({ board: { tasters, mixing } }: { readonly board: PalateBoard }
   return (
     <>
       <Scrolled>
-        <table>
+        <table className="next-note-scales">
           <thead>
             <tr>
               <th scope="col">Who</th>
