@@ -3,7 +3,8 @@ import { UNKNOWN } from "@partsproof/core/blending";
 import { type BodyRead, type NextFlightAnswer, rankedBy } from "../../protocol/index.ts";
 import { revealedEvidence } from "../evidence/index.ts";
 import type { Handlers } from "../handler.ts";
-import { observed, revealedSayings } from "../profiles/index.ts";
+import { learnedHere, readPalate } from "../palate/index.ts";
+import { observed } from "../profiles/index.ts";
 import { knownRecipe, versionOf } from "../recipes/index.ts";
 import { shelfState } from "../shelf/index.ts";
 import { triedHistory } from "./tried-history.ts";
@@ -48,7 +49,7 @@ function nextOf({ items, tried, rankings, glasses, maxParts, seed, ...body }: Bo
 /** Reads first and reckons after: nobody waits for sums in the middle of a transaction. */
 export const triedHandlers: Handlers<"getTried"> = {
   getTried: async ({ house, at, query: { from } }) => {
-    const { sayings, ...read } = await house.store.transaction(async (records) => {
+    const { palate, ...read } = await house.store.transaction(async (records) => {
       const recipe = await knownRecipe(records, at.household, at["recipe"] ?? "", ["recipe"]);
       const version = await versionOf(records, recipe, recipe.latestNumber);
       return {
@@ -56,10 +57,11 @@ export const triedHandlers: Handlers<"getTried"> = {
         body: version?.body ?? { slots: [], waterTo: null, restDays: null, oak: "", note: "" },
         shelf: await shelfState(records, at.household),
         flights: await revealedEvidence(house, records, at.household),
-        sayings: await revealedSayings(house, records, at.household),
+        palate: await readPalate(house, records, at.household),
       };
     });
-    return triedHistory({ ...read, seen: observed(house, sayings), from });
+    const learned = learnedHere(house, read.shelf, palate);
+    return triedHistory({ ...read, seen: observed(house, palate.sayings), learned, from });
   },
 };
 

@@ -2,6 +2,7 @@ import { abv20OfStrength } from "@partsproof/core/alcoholometry";
 import { type Contents as Held, contentsOfVessel } from "@partsproof/core/ledger";
 import { NEXT_LIMITS, type TriedHistory } from "../../protocol/index.ts";
 import type { FlightEvidence } from "../evidence/index.ts";
+import { type LearnedHere, levelsOf as learnedLevels } from "../palate/index.ts";
 import { keptProfile, type observed } from "../profiles/index.ts";
 import type { RecipeRow, RecipeVersionRow, WhiskeyRow } from "../rows.ts";
 import {
@@ -24,6 +25,7 @@ interface Around {
   readonly body: RecipeVersionRow["body"];
   readonly flights: readonly FlightEvidence[];
   readonly seen: ReturnType<typeof observed>;
+  readonly learned: LearnedHere;
   readonly from: "recipe" | "shelf";
 }
 
@@ -36,7 +38,7 @@ const LEAST_ML = 10;
  * N1: a household's history around a recipe. What is in a glass comes from revealed flights alone; what a name was made of, from the
  * ledger.
  */
-export function triedHistory({ shelf, recipe, body, flights, seen, from }: Around): TriedHistory {
+export function triedHistory({ shelf, recipe, body, flights, seen, learned, from }: Around): TriedHistory {
   const notes: string[] = [];
   const target = recipe.targetWhiskeyId === null ? null : `whiskey:${recipe.targetWhiskeyId}`;
   const { by, rankings: all } = triedRankings(flights, target);
@@ -44,8 +46,7 @@ export function triedHistory({ shelf, recipe, body, flights, seen, from }: Aroun
   const own = body.slots.flatMap(({ of, parts }) =>
     of.kind === "whiskey" && parts > 0 ? [of.whiskeyId] : [],
   );
-  const told = (row: WhiskeyRow): boolean =>
-    Object.keys({ ...seen.liquids.get(`whiskey:${row.id}`)?.whole, ...keptProfile(row) }).length > 0;
+  const told = (row: WhiskeyRow): boolean => Object.keys(levelsOf(row, seen, learned)).length > 0;
   const wider = [...shelf.whiskeys.values()].filter(
     (row) => row.id !== recipe.targetWhiskeyId && told(row) && !own.includes(row.id),
   );
@@ -96,15 +97,22 @@ export function triedHistory({ shelf, recipe, body, flights, seen, from }: Aroun
       `Nobody has said what they taste of, so nothing carries over to them from others: ${labels(shelf, silent).join(", ")}.`,
     );
 
+  if (learned.sheets.length > 0)
+    notes.push(
+      `What each whiskey tastes of is learned: from labels, the shelf and ${learned.sheets.length} ${learned.sheets.length === 1 ? "note" : "notes"} of revealed flights.`,
+    );
+
   const ready = readyIn(shelf, partsOf).filter(({ parts }) =>
     Object.keys(parts).every((id) => items.has(id)),
   );
   const rows = [...items].map((id) => shelf.whiskeys.get(id)).filter((row) => row !== undefined);
-  const attributes = [...new Set(rows.flatMap((row) => Object.keys(levelsOf(row, seen))))].toSorted();
+  const attributes = [
+    ...new Set(rows.flatMap((row) => Object.keys(levelsOf(row, seen, learned)))),
+  ].toSorted();
   return {
     asked: {
       items: rows.map((row) => {
-        const levels = levelsOf(row, seen);
+        const levels = levelsOf(row, seen, learned);
         return {
           id: row.id,
           abv: abv20OfStrength(strengthOf(row.strength)),
@@ -144,12 +152,16 @@ const labels = (shelf: Shelf, ids: readonly string[]): string[] =>
     return row === undefined ? id : whiskeyLabel(row);
   });
 
-/** Levels that somebody noted on the shelf, else those observed in the glass. */
+/** PA6: learned levels as soon as a revealed flight teaches any; else those noted on the shelf, else those observed in the glass. */
 function levelsOf(
   row: WhiskeyRow,
   { liquids }: Around["seen"],
+  { sheets, levels }: LearnedHere,
 ): Record<string, { value: number; sd: number }> {
-  const known = { ...liquids.get(`whiskey:${row.id}`)?.whole, ...keptProfile(row) };
+  const known =
+    sheets.length > 0
+      ? learnedLevels(levels, row.id)
+      : { ...liquids.get(`whiskey:${row.id}`)?.whole, ...keptProfile(row) };
   return Object.fromEntries(
     Object.entries(known).map(([name, { mean, sd }]) => [
       name,
