@@ -126,6 +126,8 @@ export function applyNot(draft: Draft, n: number): void {
 /** "plum or maybe not plum, more like mint": within one sentence, and said to be something else. */
 function replaced(items: Draft["items"], { last }: Mention, { at }: Mention): boolean {
   const between = items.slice(last + 1, at);
+  // "cherries not cherries plums"
+  if (between.length === 0) return true;
   return (
     between.length > 0 &&
     between.length < 7 &&

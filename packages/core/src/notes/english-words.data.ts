@@ -114,7 +114,8 @@ pub's|radiator|radiator's|room|room's|rooms|sun|sun's|towel|towel's|towels|weath
 shorter|shortish`,
   plainLengths: `brief|lengthy|long|short`,
   plainly: `clearly|decent|definitely|good|lovely|nice|proper|solid`,
-  aboutSo: `a|about|around|good`,
+  aboutSo: `about|around|a|good|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty|sixty|half|maybe|\
+roughly`,
   waiting: `after|another|give/leave it|wait|waited`,
   earlier: `/at first|before|earlier|last time|previously|yesterday`,
   endOf: `* end`,
@@ -123,6 +124,8 @@ shorter|shortish`,
   listWords: `even|lots|maybe|some|then`,
   // Yes, no and what is put right; ends of what is likened.
   yes: `aye|yeah|yep|yes`,
+  isIt: `is|was`,
+  itIs: `it's|it is|actually|more|no|rather|i'd say|that's`,
   notAfter: `/are/is not|aren't|isn't|isnt|no`,
   nothings: `absent|missing|nada|nil|none|nothing|nowhere|nowt|zero|zilch|zip`,
   exchanged: `actually|but|it's|its|just|maybe|more /like/of|rather`,

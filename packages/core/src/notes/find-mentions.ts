@@ -78,11 +78,13 @@ export function findMentions(items: readonly Item[], lexicon: Lexicon): Draft {
   return draft;
 }
 
-/** "polish shoe polish": the second says better what the first was. */
-function refined({ mentions }: Draft): void {
+/** "polish shoe polish", "a crumble blackberry crumble": the second says better what the first was. */
+function refined({ items, mentions }: Draft): void {
   for (const [n, mention] of mentions.entries()) {
     const next = mentions[n + 1];
-    if (next?.at === mention.last + 1 && next.word.endsWith(` ${mention.word}`)) mention.dropped = true;
+    if (next?.at !== mention.last + 1) continue;
+    const tail = next.last > next.at && items[next.last]?.words === items[mention.at]?.words;
+    if (tail || next.word.endsWith(` ${mention.word}`)) mention.dropped = true;
   }
 }
 

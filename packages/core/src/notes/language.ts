@@ -160,6 +160,8 @@ export type WordSet =
   | "thenNext"
   | "listWords"
   | "yes"
+  | "isIt"
+  | "itIs"
   | "notAfter"
   | "nothings"
   | "exchanged"

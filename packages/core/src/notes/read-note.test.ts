@@ -152,6 +152,38 @@ test.each([
   expect(found?.strength ?? null).toBe(length);
 });
 
+test.each([
+  ["wet leaves no not leaves more like mushroom", "mushroom"],
+  ["cherries not cherries plums", "plum"],
+  ["pear is it no apple", "apple"],
+  ["orange no tangerine more than orange", "tangerine"],
+  ["leather no what's the word tobacco", "tobacco"],
+  ["I want to say peach but it's apricot", "apricot"],
+  ["a crumble blackberry crumble", "blackberry"],
+])("N6 what dictation puts right without a comma: %s", (text, words) => {
+  expect(
+    read(text)
+      .observations.map(({ word }) => word)
+      .join(" "),
+  ).toBe(words);
+});
+
+test.each([
+  "can't get enough of the plum",
+  "if that's not plum I'll eat my hat",
+  "you can't beat a bit of plum",
+  "there's no way that isn't plum",
+  "nothing beats that plum",
+  "without water it's all plum",
+])("N4 no 'no' at all: %s", (text) => {
+  expect(said(text)).toEqual(["fruit.stone"]);
+});
+
+test("N3 each clause has the part behind it", () => {
+  const text = "you get plum on the nose you get honey on the palate you get oak on the finish";
+  expect(read(text).observations.map(({ where }) => where)).toEqual(["nose", "palate", "finish"]);
+});
+
 describe("N6 what is put right", () => {
   test.each([
     ["plum, no, actually cherry", "cherry"],

@@ -27,7 +27,7 @@ export function standsAfter(
     says(before, "join") ||
     is(before, "thenNext") ||
     says(before, "break") ||
-    (before !== undefined && says(before, "start") && cue.form === "after")
+    (before !== undefined && says(before, "start") && cue.form === "after" && draft.at[m - 1] === undefined)
   )
     return false;
   if (cue.form === "after" && arrives(draft, last, n)) return true;
@@ -48,7 +48,7 @@ export function standsAfter(
   // "camomile in the mouth it's thick": what follows says what it is there.
   const next = draft.items[n + 1];
   if (cue.form === "after" && says(next, "start") && next?.mark === "" && draft.at[n + 1] === undefined)
-    return false;
+    return alike(draft, n, to);
   // "nail varnish palate light": what follows a bare name of a part is of it.
   if (cue.form === "head" && draft.at[n + 1] !== undefined && style !== "named") return false;
   return cue.form === "after" || (!says(draft.items[n + 1], "link") && draft.items[n + 1]?.mark !== "colon");
@@ -106,6 +106,22 @@ export function followed({ items, at }: Draft, n: number, to: number): boolean {
       return false;
     if (item.mark === "colon") return true;
     if (says(item, "length")) return true;
+  }
+  return false;
+}
+
+const PARALLEL = 5;
+
+/** "you get plum on the nose you get honey on the palate": what follows has a cue of its own behind it. */
+function alike({ items, at }: Draft, n: number, to: number): boolean {
+  let m = n + 1;
+  while (m < to && at[m] === undefined && items[m]?.mark === "" && m - n < PARALLEL) m++;
+  const next = at[m];
+  if (next === undefined) return false;
+  for (let k = next.last + 1; k < to && k <= next.last + PARALLEL; k++) {
+    if (items[k]?.mark !== "" || says(items[k], "join") || says(items[k], "start")) return false;
+    const where = says(items[k], "where");
+    if (where !== undefined) return where.form === "after" || where.form === "head";
   }
   return false;
 }

@@ -3,6 +3,7 @@ import { is, type Draft, isStop, type Mention, says } from "./mention.ts";
 
 /** Corrections that stand apart: "plum, wait, cherry", not "must wait". */
 const BEFORE = 6;
+const AGAIN = 6;
 const AFTER = 9;
 
 /** "plum, no, cherry": leaves out the flavour that was put right. */
@@ -26,18 +27,41 @@ export function takeBack(draft: Draft): void {
     for (const one of sameBefore(draft, wrong)) one.dropped = true;
     // "no, not plum, cherry" names the wrong one again.
     if (
-      right.word === wrong.word &&
+      sameWord(right, wrong) &&
       draft.mentions[draft.mentions.indexOf(right) + 1] &&
       (right.not || /\bnot\b/.test(item.words))
     )
       right.dropped = true;
     else if (says(item, "not")) right.not = false;
+    // "no, tangerine more than orange"
+    const later = draft.mentions[draft.mentions.indexOf(right) + 1];
+    if (
+      later?.word === wrong.word &&
+      later.at - right.last < BEFORE &&
+      /(?:^| )than$/.test(items[later.at - 1]?.words ?? "")
+    )
+      later.dropped = true;
   }
   for (const [n, mention] of draft.mentions.entries()) {
+    const next = draft.mentions[n + 1];
+    if (next !== undefined && mention.unsure && !next.unsure && butIsIt(draft, mention, next))
+      mention.dropped = true;
     if (!mention.retracts) continue;
     for (const before of draft.mentions.slice(0, n))
       if (before.word === mention.word && !before.not) before.dropped = true;
   }
+}
+
+/** "I want to say peach but it's apricot": another of its kind, and surely. */
+function butIsIt({ items }: Draft, one: Mention, next: Mention): boolean {
+  const between = items.slice(one.last + 1, next.at);
+  return (
+    family(one) === family(next) &&
+    !next.not &&
+    between.length < BEFORE &&
+    !between.some((item) => isStop(item)) &&
+    between.some((item, m) => item.words === "but" && is(between[m + 1], "itIs"))
+  );
 }
 
 /** "plum, plum": the same word right before it too. */
@@ -47,7 +71,7 @@ function sameBefore({ mentions }: Draft, wrong: Mention): readonly Mention[] {
   while (
     from > 0 &&
     mentions[from - 1]?.word === wrong.word &&
-    (mentions[from]?.at ?? 0) - (mentions[from - 1]?.last ?? 0) < 3
+    (mentions[from]?.at ?? 0) - (mentions[from - 1]?.last ?? 0) < AGAIN
   )
     from--;
   return mentions.slice(from, to + 1);
@@ -58,6 +82,14 @@ function puts(draft: Draft, n: number): boolean {
   const { items, at } = draft;
   const after = items[n + 1];
   if (after?.mark === "comma") return true;
+  // "pear is it no apple", "is it cherry no plum"
+  const before = last(draft, n);
+  const open =
+    before !== undefined &&
+    items.some(
+      (item, m) => m >= before.at - 2 && m < n - 1 && is(item, "isIt") && is(items[m + 1], "pronouns"),
+    );
+  if (open && at[n + 1] !== undefined && n - before.last < 4) return true;
   const [left, right] = [at[n - 1], at[n + 1]];
   // "no mint it's mint"
   const again = right && draft.mentions[draft.mentions.indexOf(right) + 1];
@@ -70,6 +102,10 @@ function puts(draft: Draft, n: number): boolean {
     family(left) === family(right)
   );
 }
+
+/** "wet leaves" and "leaves". */
+const sameWord = ({ word: a }: Mention, { word: b }: Mention): boolean =>
+  a === b || b.endsWith(` ${a}`) || a.endsWith(` ${b}`);
 
 const family = ({ attributes }: Mention): string => attributes[0]?.split(".")[0] ?? "";
 
