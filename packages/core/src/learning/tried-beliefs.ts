@@ -15,21 +15,23 @@ export interface TriedBeliefs {
  * @example triedBeliefs(taste).mean
  */
 export function triedBeliefs(taste: Taste): TriedBeliefs {
-  const { recipes, kernel, shape, posterior } = taste;
-  const { centre, factor, size } = posterior;
+  const { recipes, kernel, shape, ownShare, posterior } = taste;
+  const { root, centre, factor, size } = posterior;
   const n = recipes.length;
   if (n === 0) return { mean: [], sd: [] };
   const all = centre.length;
   const inverse = inverseOf(factor, all);
-  const rows = recipes.map(({ placed }) => tiesTo(taste, placed));
+  // Where tasters are one, each recipe was tasted as it is: nothing of it hangs on anything else.
+  const one = ownShare === 0;
+  const rows = one
+    ? recipes.map((_, i) => root.slice(i * size, (i + 1) * size))
+    : recipes.map(({ placed }) => tiesTo(taste, placed));
   const before = recipes.map(({ placed }) => kernel.mean(placed, shape));
   const level = meanOf(before);
   const middle = Float64Array.from({ length: size }, (_, k) => meanOf(rows.map((row) => row[k] as number)));
-  // What of each recipe does not hang on what was ranked: nothing where tasters are one.
   const rest = recipes.map(({ placed: a }, i) =>
-    recipes.map(
-      ({ placed: b }, j) =>
-        commonCovariance(taste, a, b) - dot(rows[i] as Float64Array, rows[j] as Float64Array),
+    recipes.map(({ placed: b }, j) =>
+      one ? 0 : commonCovariance(taste, a, b) - dot(rows[i] as Float64Array, rows[j] as Float64Array),
     ),
   );
   const restOf = rest.map(meanOf);
