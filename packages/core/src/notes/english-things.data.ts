@@ -100,7 +100,7 @@ walked|arrived late|wrote|writes|likes|liked|prefers|preferred|guessed|guesses|v
 noted|mentioned|mentions|whispered|shouted|cooked|baked|snored|sneezed|went home|won|joined|left us|picked up|and i|and me`;
 
 /** What somebody did in a story: "we sat by the fire". */
-export const TOLD = `sat|paid|knocked|works|rinsed|brushed|sitting|liked|licked|chewing|drank with|stood|walked|drove|lived|worked|met|grew up|ran|played|wore|cooked|ate|sold|bought|kept|lit|smoked|burned|burnt|dropped|
+export const TOLD = `sat|made|cut|paid|knocked|works|rinsed|brushed|sitting|liked|licked|chewing|drank with|stood|walked|drove|lived|worked|met|grew up|ran|played|wore|cooked|ate|sold|bought|kept|lit|smoked|burned|burnt|dropped|
 spilled|spilt|forgot|lost|hung|carried|brought|gave|handed|passed|cleaned|washed|painted|varnished|polished|mowed|chopped|peeled|sliced|dug|
 planted|fed|rode|fished|sailed|camped|stayed|visited|spent|watched|listened|sang|danced|slept|woke|baked|fried|roasted|grilled|toasted|
 boiled|stewed|brewed|built|mended|repaired|dried|hired|hid|stole|broke|threw|caught|raised|chewed|lay|leaned against|crossed|climbed|swam|

@@ -16,6 +16,7 @@ export const WORDS: Readonly<Record<WordSet, string>> = {
   an: `a|an`,
   articles: `a|an|any|hell|my|the devil`,
   determiners: `a|an|her|his|it|its|my|our|the|their|them|us|your`,
+  hisHer: `his|her|their|your|my`,
   someThing: `a|an|my|old|some|the`,
   theThat: `that|the`,
   of: `of /a/the`,
@@ -35,10 +36,10 @@ across/aff/around/at/by/during/for/from/in/inside/into/off/on/over/round/through
 outside|over|past|through|under`,
   somewhere: `by|by/in/off/on/over/somewhere/under the/a|in|off|on|over|somewhere|under`,
   // Who speaks, tells a story or is told of.
-  persons: `he|i|she|they|we|who|you`,
+  persons: `he|i|she|they|we|who|you|i'm|we're|he's|she's|they're`,
   others: `he|she|they`,
   storyTellers: `he|he'd|he's|he've|i|i'd|i'm|i've|id|ive|she|she'd|she's|they|they'd|they're|they've|we|we'd|we're|we've`,
-  somebody: `everybody|everyone|he|i|i'm|im|my mouth/tongue|she|they|we|we're`,
+  somebody: `everybody|everyone|he|i|i'm|im|my mouth/tongue|she|they|we|we're|he's|she's|they're|you're`,
   everything: `everybody|everyone|everything|he|she|they|we`,
   people: `everybody|everyone|folk|folks|others|people`,
   burners: `he|i|she|they|we|you`,
@@ -101,6 +102,7 @@ eye|eye's|eyes|face|face's|feet|finger|finger's|fingers|foot|foot's|garden|garde
 hand's|hands|heating|heating's|house|house's|kitchen|kitchen's|neck|neck's|night|night's|office|office's|pub|\
 pub's|radiator|radiator's|room|room's|rooms|sun|sun's|towel|towel's|towels|weather|weather's`,
   fruit: `fruit|fruits`,
+  worn: `perfume|cologne|aftershave|lipstick|hand cream|pipe|cigar|cigarette|candle`,
   qualities: `acidity|astringency|bite|burn|fizz|grip|heat|kick|sting|tingle|warmth`,
   smells: `smell|aroma|scent|odour`,
   tasteOf: `taste of|a taste of|the taste of`,

@@ -16,7 +16,7 @@ import {
 } from "./otherwise.ts";
 import { saidOfFood } from "./said-of-food.ts";
 import { derived } from "./word-forms.ts";
-import { warmRoom } from "./surroundings.ts";
+import { warmRoom, wornNearby } from "./surroundings.ts";
 
 type Flavour = Extract<Sense, { readonly says: "flavour" }>;
 
@@ -145,7 +145,7 @@ function flavoursAt(draft: Draft, at: number): Found | null {
     if (leans(items, at, lexicon)) return null;
     if (isShy(item, lexicon) && !(isFelt(item) ? inContext(draft, at) : placed(draft, at))) return null;
     if (saysChange(draft, at) || describes(items, at, lexicon)) return null;
-    if (saidOfFood(draft, at) || warmRoom(draft, at)) return null;
+    if (saidOfFood(draft, at) || warmRoom(draft, at) || wornNearby(draft, at)) return null;
     if (isLength(items, at) || isVerb(draft, at) || gradesBefore(draft, at)) return null;
     return found(item.words, item.senses);
   }

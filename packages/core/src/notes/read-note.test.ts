@@ -201,6 +201,9 @@ test.each([
   ["the glasses come out smelling of lemon. plum", ["fruit.stone"]],
   ["we had lemon cake. plum", ["fruit.stone"]],
   ["they had a lovely plum", ["fruit.stone"]],
+  ["her perfume was strong. plum", ["fruit.stone"]],
+  ["my mother made jam. plum", ["fruit.stone"]],
+  ["we ran out of pepper. plum", ["fruit.stone"]],
   ["it was finished in rum casks. plum", ["fruit.stone"]],
 ])("N7 rooms, tasters and stories leave nothing: %s", (text, attributes) => {
   expect(said(text)).toEqual(attributes);

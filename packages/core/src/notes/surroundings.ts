@@ -24,6 +24,20 @@ export function warmRoom({ items }: Draft, at: number): boolean {
   return false;
 }
 
+/** "her perfume was strong": what somebody wears or smokes, where it is not what the glass is like. */
+export function wornNearby({ items }: Draft, at: number): boolean {
+  const before = items[at - 1];
+  if (!is(items[at], "worn") || before === undefined) return false;
+  if (!is(before, "hisHer") && !/'s$/.test(before.words)) return false;
+  for (let n = at - 1; n >= 0 && n > at - FURTHEST && items[n]?.mark === ""; n--)
+    if (
+      ["memory", "where", "degree", "this"].some((kind) => says(items[n], kind as "where")) ||
+      /\blike\b|\bof\b/.test(items[n]?.words ?? "")
+    )
+      return false;
+  return true;
+}
+
 /** "my hands smell of soap", "the glasses come out smelling of lemon": a smell of something else. */
 export function smellsNearby({ items, at }: Draft, n: number): boolean {
   const words = items[n]?.words ?? "";
