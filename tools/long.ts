@@ -76,8 +76,12 @@ const suites: readonly Suite[] = [
   {
     name: "next",
     project: "core",
-    files: ["packages/core/src/learning/posterior.test.ts", "packages/core/src/learning/blenders.test.ts"],
-    size: "the posterior against long chains, 50 cases; 300 simulated blenders",
+    files: [
+      "packages/core/src/learning/posterior.test.ts",
+      "packages/core/src/learning/blenders.test.ts",
+      "packages/core/src/learning/tasters.test.ts",
+    ],
+    size: "the posterior against long chains, 50 cases; 300 simulated blenders; 80 tables of tasters",
   },
   {
     name: "mixing",

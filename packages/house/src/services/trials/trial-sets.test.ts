@@ -127,8 +127,7 @@ eachDatabase((database) => {
       const file = await client("exportHousehold", { at });
       expect(file).toBeTruthy();
 
-      const wrong = (body: object) =>
-        client("addTrialSet", { at, body: { ...asked, ...body } });
+      const wrong = (body: object) => client("addTrialSet", { at, body: { ...asked, ...body } });
       for (const [body, code] of [
         [{ mixes: undefined }, "mixes_are_own"],
         [{ mixes: [[1]] }, "not_one_each"],
