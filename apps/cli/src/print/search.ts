@@ -45,6 +45,7 @@ export function printSearch(answer: SearchAnswer & Partial<Left>, words: Words =
 
 interface Left {
   readonly mixing: readonly MixingUsed[];
+  readonly levels: { readonly from: "shelf" | "learned"; readonly notes: number };
   readonly withoutProfile: readonly { readonly label: string }[];
 }
 
@@ -56,6 +57,11 @@ function said(answer: SearchAnswer & Partial<Left>, words: Words): readonly stri
     ...unknownWords(answer, words),
     ...unusedWords(answer),
     ...mixingWords(answer),
+    ...(answer.levels?.from === "learned"
+      ? [
+          `Whiskeys by what was learned of them, from ${plural(answer.levels.notes, "note")} of revealed flights.`,
+        ]
+      : []),
     ...leftWords(answer),
   ];
 }

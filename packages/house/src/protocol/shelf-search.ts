@@ -24,6 +24,8 @@ export const ShelfSearchDraft = z.strictObject({
   shares: SearchProblem.shape.shares,
   /** `mean`: every attribute by the mean of the parts, whatever mixes have shown. */
   mixing: z.enum(["learned", "mean"]).default("learned"),
+  /** `learned`: whiskeys by what was learned of them, as soon as a revealed flight teaches any; else as the shelf has them. */
+  levels: z.enum(["shelf", "learned"]).default("shelf"),
 });
 export type ShelfSearchDraft = z.infer<typeof ShelfSearchDraft>;
 
@@ -36,6 +38,8 @@ const labels = {
   withoutProfile: z.array(z.object({ id: Id, label: z.string() })),
   /** Attributes of the target that were found not to mix by the mean of the parts, and whether that counts here. */
   mixing: z.array(MixingUsed),
+  /** Where levels of whiskeys come from; learned ones rest on so many notes of revealed flights. */
+  levels: z.object({ from: z.enum(["shelf", "learned"]), notes: z.int() }),
 };
 
 /** The household's problem, as any search takes it: what is on the shelf, and what could be bought for it. */

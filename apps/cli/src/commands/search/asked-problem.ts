@@ -58,6 +58,7 @@ export async function shelfBody(given: Given, at: AtHousehold): Promise<BodyOf<"
     ...(like === undefined ? {} : { like: (await findWhiskey(at, like, ["like"])).id }),
     ...(change.length > 0 ? { change: Object.fromEntries(change) } : {}),
     ...(given.mean ? { mixing: "mean" as const } : {}),
+    ...(given.learned ? { levels: "learned" as const } : {}),
     ...(given.top === undefined ? {} : { top: given.top }),
     rules: { maxBottles: 3, maxParts: 8, ...file.rules, ...defined(rules) },
   };

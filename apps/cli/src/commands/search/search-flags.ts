@@ -37,6 +37,7 @@ export const shelfFlags = {
   "only-wood": many(readText("only-wood"), "<species>", "such as American oak"),
   "not-gone": yes("only whiskeys that are still sold"),
   mean: yes("takes every attribute by the mean of the parts, whatever mixes have shown"),
+  learned: yes("takes whiskeys by what was learned of them from revealed flights, not as the shelf has them"),
   top: one(readWhole("top", 1, SEARCH_LIMITS.recipes), "<1 to 200>", "how many recipes, 20 where left out"),
 };
 

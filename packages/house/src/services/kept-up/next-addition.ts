@@ -58,6 +58,7 @@ export function nextAsked(
     useIt: true,
     shares: "volume",
     mixing: "mean",
+    levels: "shelf",
     top,
     rules: { maxBottles, maxParts, batchMl: addMl },
   });

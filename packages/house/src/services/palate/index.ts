@@ -1,2 +1,2 @@
 export { palateHandlers } from "./handlers.ts";
-export { type LearnedHere, learnedHere, levelsOf, readPalate } from "./learned-here.ts";
+export { type LearnedHere, learnedHere, learnedShelf, levelsOf, readPalate } from "./learned-here.ts";

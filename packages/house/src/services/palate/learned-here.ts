@@ -3,6 +3,7 @@ import { readMixing } from "../mixing/index.ts";
 import type { House, Reads } from "../ports.ts";
 import { LEVEL, type Saying } from "../profiles/index.ts";
 import { Remembered } from "../remembered.ts";
+import type { WhiskeyRow } from "../rows.ts";
 import type { Shelf } from "../shelf/index.ts";
 import { tableNotes, type TableNotes } from "./table-notes.ts";
 
@@ -49,4 +50,18 @@ export function levelsOf(
       return [[attribute, heldLevel({ mean: means[i] as number, sd }, LEVEL)]];
     }),
   );
+}
+
+/** PA6: the shelf with each whiskey as it was learned; one of which nothing was said stays as it is. */
+export function learnedShelf(shelf: Shelf, { levels }: LearnedHere): Shelf {
+  const whiskeys = [...shelf.whiskeys].map(([id, row]): readonly [string, WhiskeyRow] => {
+    const known = Object.entries(levelsOf(levels, id));
+    const intensities = Object.fromEntries(
+      known.map(([attribute, { mean, sd }]) => [attribute, { value: mean, sd }]),
+    );
+    return known.length === 0
+      ? [id, row]
+      : [id, { ...row, profile: { tastedAt: row.profile?.tastedAt ?? null, intensities } }];
+  });
+  return { ...shelf, whiskeys: new Map(whiskeys) };
 }

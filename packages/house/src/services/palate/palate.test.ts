@@ -100,6 +100,19 @@ eachDatabase((database) => {
       expect(after.next[0]?.why).toMatch(/A note would take \d+(\.\d)? % off all that is not known/);
       expect((await learned(other)).next?.why).toMatch(/^Nothing was said of it yet\./);
 
+      // PA6: a search that asks for it knows the rye, of which the shelf says nothing.
+      const asked = { like: malt, useIt: true, rules: { maxBottles: 2, maxParts: 4 } };
+      const plain = await client("shelfProblem", { at, body: asked });
+      expect(plain.levels).toEqual({ from: "shelf", notes: 0 });
+      expect(plain.withoutProfile.map(({ id }) => id)).toContain(rye);
+      const wise = await client("shelfProblem", { at, body: { ...asked, levels: "learned" } });
+      expect(wise.levels).toEqual({ from: "learned", notes: 4 });
+      expect(wise.withoutProfile.map(({ id }) => id)).toEqual([other]);
+      expect(wise.problem.whiskeys.find(({ id }) => id === rye)?.profile["smoke.smoke"]).toEqual({
+        value: told?.learned.mean,
+        sd: told?.learned.sd,
+      });
+
       const seen = await Promise.all([malt, rye, other].map(learned));
       await smoked(shelf, { 3: 0, 0: 9 }, false);
       const sealed = await Promise.all([malt, rye, other].map(learned));

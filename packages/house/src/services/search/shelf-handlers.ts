@@ -4,6 +4,7 @@ import { knownHousehold } from "../known.ts";
 import type { House } from "../ports.ts";
 import { refuse } from "../refuse.ts";
 import { learnedMixing, readMixing } from "../mixing/index.ts";
+import { learnedHere, learnedShelf } from "../palate/index.ts";
 import { shelfState } from "../shelf/index.ts";
 import { searchingOf } from "./search-handlers.ts";
 import { problemOf } from "./shelf-problem.ts";
@@ -26,9 +27,11 @@ async function read(house: House, household: string, body: BodyRead<"searchShelf
     noted: await readMixing(house, records, household),
   }));
   const { attributes } = await learnedMixing(house, shelf, noted);
-  const asked = problemOf(shelf, currency, body, attributes);
+  const learned = body.levels === "learned" ? learnedHere(house, shelf, noted) : null;
+  const from = learned === null || learned.sheets.length === 0 ? null : learned;
+  const asked = problemOf(from === null ? shelf : learnedShelf(shelf, from), currency, body, attributes);
   needWeight(asked);
-  return asked;
+  return from === null ? asked : { ...asked, levels: { from: "learned", notes: from.sheets.length } };
 }
 
 /** All weights at 0 leave nothing to come close to. */

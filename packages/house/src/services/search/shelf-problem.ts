@@ -50,6 +50,7 @@ export function problemOf(
     names: Object.fromEntries(all.map((row) => [row.id, whiskeyLabel(row)])),
     currency,
     mixing,
+    levels: { from: "shelf", notes: 0 },
     withoutProfile: usable
       .filter(({ id, profile }) => profile === null && left.has(id))
       .map((row) => ({ id: row.id, label: whiskeyLabel(row) })),
