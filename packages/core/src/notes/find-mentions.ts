@@ -44,6 +44,7 @@ export function findMentions(items: readonly Item[], lexicon: Lexicon): Draft {
     const last = tailEnd(draft, at, flavours.attributes);
     const own = last > at && lexicon.ownTails.has(items[last]?.words ?? "") ? ["grain.bake"] : [];
     const mention: Mention = {
+      nth: draft.mentions.length,
       at,
       last,
       word: flavours.word,
@@ -115,11 +116,13 @@ const ofTailBefore = ({ items, mentions, lexicon }: Draft, at: number): boolean 
   return (
     lexicon.tails.has(word) &&
     /(?:^| )the$/.test(items[at - 1]?.words ?? "") &&
-    mentions.some(
-      (one) =>
-        at - one.last < SAME_THING &&
-        (one.word.endsWith(` ${word}`) || (one.last > one.at && items[one.last]?.words === word)),
-    )
+    mentions
+      .slice(-SAME_THING)
+      .some(
+        (one) =>
+          at - one.last < SAME_THING &&
+          (one.word.endsWith(` ${word}`) || (one.last > one.at && items[one.last]?.words === word)),
+      )
   );
 };
 

@@ -4,6 +4,8 @@ import type { Lexicon, Sense } from "./lexicon.ts";
 
 /** A flavour that a note speaks of, while it is being read. */
 export interface Mention {
+  /** Its place among the mentions of the note. */
+  readonly nth: number;
   /** Its item; it may reach over those that follow, up to `last`. */
   readonly at: number;
   last: number;

@@ -28,7 +28,7 @@ export function warmRoom({ items }: Draft, at: number): boolean {
 export function wornNearby({ items }: Draft, at: number): boolean {
   const before = items[at - 1];
   if (!is(items[at], "worn") || before === undefined) return false;
-  if (!is(before, "hisHer") && !/'s$/.test(before.words)) return false;
+  if (!is(before, "hisHer") && !before.words.endsWith("'s")) return false;
   for (let n = at - 1; n >= 0 && n > at - FURTHEST && items[n]?.mark === ""; n--)
     if (
       ["memory", "where", "degree", "this"].some((kind) => says(items[n], kind as "where")) ||

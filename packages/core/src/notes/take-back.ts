@@ -26,15 +26,11 @@ export function takeBack(draft: Draft): void {
     if (wrong === undefined || right === undefined) continue;
     for (const one of sameBefore(draft, wrong)) one.dropped = true;
     // "no, not plum, cherry" names the wrong one again.
-    if (
-      sameWord(right, wrong) &&
-      draft.mentions[draft.mentions.indexOf(right) + 1] &&
-      (right.not || /\bnot\b/.test(item.words))
-    )
+    if (sameWord(right, wrong) && draft.mentions[right.nth + 1] && (right.not || /\bnot\b/.test(item.words)))
       right.dropped = true;
     else if (says(item, "not")) right.not = false;
     // "no, tangerine more than orange"
-    const later = draft.mentions[draft.mentions.indexOf(right) + 1];
+    const later = draft.mentions[right.nth + 1];
     if (
       later?.word === wrong.word &&
       later.at - right.last < BEFORE &&
@@ -66,7 +62,7 @@ function butIsIt({ items }: Draft, one: Mention, next: Mention): boolean {
 
 /** "plum, plum": the same word right before it too. */
 function sameBefore({ mentions }: Draft, wrong: Mention): readonly Mention[] {
-  let from = mentions.indexOf(wrong);
+  let from = wrong.nth;
   const to = from;
   while (
     from > 0 &&
@@ -84,15 +80,13 @@ function puts(draft: Draft, n: number): boolean {
   if (after?.mark === "comma") return true;
   // "pear is it no apple", "is it cherry no plum"
   const before = last(draft, n);
-  const open =
-    before !== undefined &&
-    items.some(
-      (item, m) => m >= before.at - 2 && m < n - 1 && is(item, "isIt") && is(items[m + 1], "pronouns"),
-    );
-  if (open && at[n + 1] !== undefined && n - before.last < 4) return true;
+  let open = false;
+  for (let m = Math.max(0, (before?.at ?? n) - 2); m < n - 1; m++)
+    open ||= is(items[m], "isIt") && is(items[m + 1], "pronouns");
+  if (open && before !== undefined && at[n + 1] !== undefined && n - before.last < 4) return true;
   const [left, right] = [at[n - 1], at[n + 1]];
   // "no mint it's mint"
-  const again = right && draft.mentions[draft.mentions.indexOf(right) + 1];
+  const again = right && draft.mentions[right.nth + 1];
   if (left !== undefined && again?.word === right?.word && right !== undefined && !again?.not) return true;
   return (
     left !== undefined &&
