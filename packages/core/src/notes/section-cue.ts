@@ -30,7 +30,7 @@ export function sectionCue({ items, at }: Draft, n: number): SaidSense | undefin
     before?.mark === "" &&
     !says(before, "join") &&
     !says(before, "break") &&
-    / /.test(items[n]?.words ?? "") === false
+    !/ /.test(items[n]?.words ?? "")
   )
     return undefined;
   // "the finish tastes of coffee"
