@@ -47,7 +47,7 @@ export interface LearnedLevels {
  * A normal law, attribute by attribute, which may reach past 0 and 10: whoever shows a level holds it within the scale. What was not
  * spoken of says nothing; where people write only of what they taste strongly, levels of what they left out come out too high.
  *
- * 60 whiskeys and 300 notes that speak of all of 40 attributes take a second or two of one processor; a household of some dozens, far less.
+ * 60 whiskeys and 300 notes that speak of all of 40 attributes take some two seconds of one processor; some dozens of notes, far less.
  *
  * @returns no attribute where nothing was said
  * @throws RangeError as `studyOf`
