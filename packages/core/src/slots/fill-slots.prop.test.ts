@@ -2,13 +2,15 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { everyFilling, worstDistance } from "./fixtures/by-counting.ts";
 import { smallFill } from "./fixtures/fill-problems.ts";
-import { judge } from "./fixtures/judge.ts";
+import { judge, valueToldOf } from "./fixtures/judge.ts";
 import { fillSlots } from "./fill-slots.ts";
 import { printCondition } from "./print-rule.ts";
 
 const RUNS = 300;
 
-test("F1 F2 fillings are what going through every choice gives; who is in or out is judged again", () => {
+test("F1 F2 fillings are what going through every choice gives; who is in or out, and by which value, is judged again", {
+  timeout: 60_000,
+}, () => {
   let filled = 0;
   let rejected = 0;
   let asked = 0;
@@ -37,7 +39,14 @@ test("F1 F2 fillings are what going through every choice gives; who is in or out
         };
         for (const { id, breaks, missing } of own.rejected) {
           expect(breaks.length).toBeGreaterThan(0);
-          for (const { rule } of breaks) expect([rule, again(rule, id)]).toEqual([rule, "broken"]);
+          for (const { rule, value } of breaks) {
+            expect([rule, again(rule, id)]).toEqual([rule, "broken"]);
+            const whiskey = shelf.get(id)!;
+            const told = / mL on the shelf$/u.test(rule)
+              ? (whiskey.availableMl ?? null)
+              : valueToldOf(rule, whiskey);
+            expect([rule, value]).toEqual([rule, told]);
+          }
           for (const { rule } of missing) expect([rule, again(rule, id)]).toEqual([rule, "unknown"]);
           rejected += 1;
         }

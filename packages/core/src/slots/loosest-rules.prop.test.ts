@@ -56,7 +56,9 @@ const known = (profile: RuledWhiskey["profile"]): Record<string, number> =>
     ),
   );
 
-test("U1 every known whiskey that a rule lets in is within the distance, judged and measured again from the words", () => {
+test("U1 every known whiskey that a rule lets in is within the distance, judged and measured again from the words", {
+  timeout: 60_000,
+}, () => {
   let let_in = 0;
   let ruled = 0;
   fc.assert(

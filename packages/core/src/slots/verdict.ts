@@ -110,7 +110,8 @@ function listOf(
   // A whiskey has lain in one cask at least: an empty list says that nobody has written them down.
   if (!known(casks) || casks.length === 0) return null;
   const all = casks.map((cask) => (what === "wood" ? cask.species : cask.held));
-  return { has: all.filter(isKnown), whole: all.every(isKnown) };
+  // Two casks of one wood are told once.
+  return { has: [...new Set(all.filter(isKnown))], whole: all.every(isKnown) };
 }
 
 function listed(

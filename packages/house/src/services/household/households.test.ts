@@ -23,6 +23,24 @@ eachDatabase((database) => {
       expect(second.next).toBeNull();
     });
 
+    test("I4 prices are of one currency: it cannot change while any is kept, of a whiskey or a bottle", async () => {
+      await using house = await temporaryHouse(database);
+      const { client } = house;
+      const pantry = await openPantry(client);
+      const at = { household: pantry.household };
+      const { currency, version } = await client("getHousehold", { at });
+      const change = (to: string) => client("editHousehold", { at, body: { version, currency: to } });
+      const priced = await pantry.whiskey("Harbour Rye", 50, { priceMinor: 4000 });
+      expect(await refusalOf(change("CHF"))).toMatchObject({ status: 409, codes: ["currency_in_use"] });
+      // The one it has already is no change.
+      expect((await change(currency)).currency).toBe(currency);
+      const now = (await client("getHousehold", { at })).version;
+      const edit = { ...at, whiskey: priced.id };
+      await client("editWhiskey", { at: edit, body: { version: 1, priceMinor: null } });
+      const free = await client("editHousehold", { at, body: { version: now, currency: "CHF" } });
+      expect(free.currency).toBe("CHF");
+    });
+
     test("S8 a stale rename is refused", async () => {
       await using house = await temporaryHouse(database);
       const { id } = await house.client("addHousehold", { body: { name: "Harbour Street" } });
