@@ -55,9 +55,9 @@ export async function photograph(
     await page.goto("about:blank");
     await page.goto(path);
     await page.getByRole("heading", { level: 1 }).waitFor();
-    await page.locator(".busy").waitFor({ state: "detached" });
+    await atRest(page);
     await act?.(page);
-    await page.locator(".busy").waitFor({ state: "detached" });
+    await atRest(page);
     await page.evaluate(() => document.fonts.ready);
     if (paper) await page.emulateMedia({ media: "print" });
     if (whole) await makeRoom(page);
@@ -66,6 +66,10 @@ export async function photograph(
     throw new Error(`the shot ${name} could not be taken`, { cause: error });
   }
 }
+
+/** Nothing is being fetched any more; several things may be at once. */
+const atRest = async (page: Page): Promise<unknown> =>
+  page.waitForFunction(() => document.querySelector(".busy") === null);
 
 export const fileOf = (folder: string, { name }: Shot, { width, theme }: Look): string =>
   join(folder, `${name}.${width}.${theme}.png`);

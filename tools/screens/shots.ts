@@ -108,6 +108,25 @@ export function shotsOf(scene: Scene): readonly Shot[] {
         await page.getByText(/^The nearest that breaks least/).waitFor();
       },
     },
+    {
+      name: "what-to-try-next",
+      path: `${home}/recipes/${scene.recipe}/next`,
+      act: async (page) => {
+        await page.getByText("Anything on the shelf").click();
+        await page
+          .getByText(/^To find out whether/)
+          .first()
+          .waitFor();
+      },
+    },
+    { name: "pass-it-on", path: `${home}/recipes/${scene.recipe}/share` },
+    { name: "filled-from-the-shelf", path: `${home}/recipes/${scene.recipe}/filling` },
+    { name: "rules-of-its-lines", path: `${home}/recipes/${scene.recipe}/rules` },
+    { name: "family-tree", path: `${home}/recipes/${scene.recipe}/tree` },
+    { name: "recipe-card", path: `${home}/recipes/${scene.recipe}/card` },
+    { name: "trials", path: `${home}/trials/new` },
+    { name: "what-to-taste-next", path: `${home}/shelf/next-note` },
+    { name: "shelf-from-a-list", path: `${home}/shelf/list` },
     { name: "batches", path: `${home}/batches` },
     {
       name: "make-a-batch",
@@ -118,6 +137,9 @@ export function shotsOf(scene: Scene): readonly Shot[] {
       },
     },
     { name: "batch", path: `${home}/batches/${scene.batch}` },
+    { name: "a-rest", path: `${home}/batches/${scene.batch}/rest` },
+    { name: "how-much-to-make", path: `${home}/batches/make` },
+    { name: "calendar", path: `${home}/calendar` },
     { name: "label", path: `${home}/batches/${scene.batch}/label` },
     { name: "card", path: `${home}/batches/${scene.batch}/label`, act: choose("The card") },
     { name: "label-on-paper", path: `${home}/batches/${scene.batch}/label`, paper: true },
@@ -181,6 +203,10 @@ export function shotsOf(scene: Scene): readonly Shot[] {
     { name: "check", path: `${flight(scene.revealed)}/check` },
     { name: "findings", path: `${home}/findings` },
     { name: "finding", path: `${home}/findings/${scene.revealed}` },
+    { name: "findings-of-a-recipe", path: `${home}/findings/recipes/${scene.recipe}` },
+    { name: "findings-of-a-whiskey", path: `${home}/findings/whiskeys/${scene.whiskey}` },
+    { name: "league", path: `${home}/findings/league` },
+    { name: "numbers-from-elsewhere", path: "/counts" },
     { name: "finding-alone", path: `${home}/findings/${scene.revealedAlone}` },
     { name: "finding-on-paper", path: `${home}/findings/${scene.revealed}`, paper: true },
     { name: "reckoner-mixing", path: "/reckon" },
@@ -208,6 +234,10 @@ export const forDocs: readonly {
 }[] = [
   { name: "shelf", width: 1280 },
   { name: "recipe", width: 390 },
+  { name: "what-comes-closest", width: 1280 },
+  { name: "what-to-try-next", width: 390 },
+  { name: "pass-it-on", width: 390 },
+  { name: "a-rest", width: 390, dark: true },
   { name: "make-a-batch", width: 1280 },
   { name: "sheet-names", width: 390, dark: true },
   { name: "sheet-ranking", width: 390 },
