@@ -22,7 +22,7 @@ export function logEvidence(
     let left = level.mean - mean[i]!;
     for (let k = 0; k < i; k += 1) left -= root[i * n + k]! * off[k]!;
     off[i] = left / root[i * n + i]!;
-    sum -= off[i]! ** 2 / 2 + Math.log(root[i * n + i]!);
+    sum -= off[i] ** 2 / 2 + Math.log(root[i * n + i]!);
   }
   return sum;
 }
