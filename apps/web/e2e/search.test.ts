@@ -173,7 +173,7 @@ describe("what comes closest, in a real browser", () => {
     timeout: CASE_MS,
   }, async () => {
     await page.goto(`${home}/shelf/whiskeys/${target}`);
-    await page.getByRole("heading", { name: "What it tastes of" }).waitFor();
+    await page.getByRole("heading", { name: "What it tastes of", exact: true }).waitFor();
     await look("whiskey, its profile");
     await page.getByRole("button", { name: "Change what it tastes of" }).click();
     await page.locator(".taste-family > summary", { hasText: "earth" }).click();
