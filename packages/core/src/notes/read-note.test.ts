@@ -159,7 +159,7 @@ test.each([
   ["orange no tangerine more than orange", "tangerine"],
   ["leather no what's the word tobacco", "tobacco"],
   ["I want to say peach but it's apricot", "apricot"],
-  ["a crumble blackberry crumble", "blackberry"],
+  ["a crumble blackberry crumble", "blackberry crumble"],
 ])("N6 what dictation puts right without a comma: %s", (text, words) => {
   expect(
     read(text)

@@ -73,9 +73,11 @@ function observed(items: readonly Item[], mention: Mention): Observation[] {
   const [first, last] = [items[mention.at], items[mention.last]];
   if (mention.dropped || first === undefined || last === undefined) return [];
   const stance = stanceOf(mention);
+  // "orange peel", "apple pie": what it takes in is of the word.
+  const word = [mention.word, ...items.slice(mention.at + 1, mention.last + 1).map(({ words }) => words)];
   return mention.attributes.map((attribute) => ({
     quote: [first.start, last.end] as const,
-    word: mention.word,
+    word: word.join(" "),
     attribute,
     where: attribute === "time.finish" ? "finish" : mention.where,
     strength: strengthOf(mention, stance),
