@@ -20,7 +20,6 @@ try {
 
 async function listen(env: NodeJS.ProcessEnv): Promise<void> {
   const server = await startServer(env);
-  console.log(server.says);
   let stopping: Promise<void> | undefined;
   for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"] as const) {
     // Not `once`: a terminal and npm may both deliver it, and the second must not cut the first short.
@@ -31,4 +30,6 @@ async function listen(env: NodeJS.ProcessEnv): Promise<void> {
       });
     });
   }
+  // Whoever reads this may end us at once: we are ready for that first.
+  console.log(server.says);
 }
