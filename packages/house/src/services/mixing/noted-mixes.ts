@@ -1,8 +1,7 @@
 import type { NotedMix, NotedMixes } from "@partsproof/core/mixing";
 import { ATTRIBUTES } from "@partsproof/core/sensory";
-import { type Contents as Held, contentsOfVessel } from "@partsproof/core/ledger";
 import { type AllObserved, mixedOf } from "../profiles/index.ts";
-import { batchNow, batchPasts, NO_PAST, type Shelf } from "../shelf/index.ts";
+import { contentsByName, type Shelf } from "../shelf/index.ts";
 
 /** All that mixes say of one attribute. */
 export interface MixesOfAttribute extends NotedMixes {
@@ -28,7 +27,7 @@ const SUREST = 0.2;
  */
 export function notedMixes(shelf: Shelf, seen: AllObserved, onWood: ReadonlySet<string>): GatheredMixes {
   const silent: { label: string; why: string }[] = [];
-  const pasts = batchPasts(shelf);
+  const contentsOf = contentsByName(shelf);
   const found = new Map<
     string,
     {
@@ -40,14 +39,7 @@ export function notedMixes(shelf: Shelf, seen: AllObserved, onWood: ReadonlySet<
   for (const [key, { label, whole }] of [...seen.liquids].toSorted(([a], [b]) => (a < b ? -1 : 1))) {
     const [kind = "", id = ""] = key.split(":");
     if (kind !== "batch" && kind !== "vessel") continue;
-    const batch = shelf.batches.get(id);
-    const held: Held =
-      kind === "vessel"
-        ? contentsOfVessel(shelf.state, id)
-        : batch === undefined
-          ? new Map()
-          : ((pasts.get(id) ?? NO_PAST).made ?? batchNow(shelf, batch));
-    const { parts } = mixedOf(shelf, held, seen);
+    const { parts } = mixedOf(shelf, contentsOf(kind, id), seen);
     const all = parts.reduce((sum, { amount }) => sum + amount, 0);
     const poured = parts.filter(({ amount }) => amount > 0);
     const why =

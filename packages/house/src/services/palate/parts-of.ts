@@ -1,6 +1,6 @@
-import { type Contents as Held, contentsOfVessel } from "@partsproof/core/ledger";
+import type { Contents as Held } from "@partsproof/core/ledger";
 import { mixedOf } from "../profiles/index.ts";
-import { batchNow, batchPasts, NO_PAST, type Shelf } from "../shelf/index.ts";
+import { contentsByName, type Shelf } from "../shelf/index.ts";
 
 /** Shares by whiskey of what goes by a name in the glass, or why they teach nothing. */
 export type PartsOf = (name: string) => Readonly<Record<string, number>> | string;
@@ -9,20 +9,14 @@ const NOTHING_SEEN = { liquids: new Map(), scales: new Map() };
 
 /** PA3: what was in a glass, by the name it went by. */
 export function batchParts(shelf: Shelf, onWood: ReadonlySet<string>): PartsOf {
-  const pasts = batchPasts(shelf);
+  const contentsOf = contentsByName(shelf);
   return (name) => {
     const [kind = "", id = ""] = name.split(":");
     if (kind === "whiskey")
       return shelf.whiskeys.has(id) ? { [id]: 1 } : "what was in it is not known any more";
-    const batch = kind === "batch" ? shelf.batches.get(id) : undefined;
-    if (batch !== undefined && onWood.has(batch.id)) return "it lay on wood, which has a taste of its own";
-    const held: Held =
-      kind === "vessel"
-        ? contentsOfVessel(shelf.state, id)
-        : batch === undefined
-          ? new Map()
-          : ((pasts.get(id) ?? NO_PAST).made ?? batchNow(shelf, batch));
-    return sharesOf(shelf, held) ?? "what was in it is not known any more";
+    if (kind === "batch" && shelf.batches.has(id) && onWood.has(id))
+      return "it lay on wood, which has a taste of its own";
+    return sharesOf(shelf, contentsOf(kind, id)) ?? "what was in it is not known any more";
   };
 }
 

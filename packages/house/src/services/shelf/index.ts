@@ -1,4 +1,5 @@
 export { type BatchPast, NO_PAST, batchNow, batchPasts } from "./batch-past.ts";
+export { contentsByName } from "./contents-by-name.ts";
 export { bottleHandlers } from "./bottles.ts";
 export { type Watering, scaled, together, waterOf, wateringTo } from "./mixture.ts";
 export { shownContents, volumeIn } from "./shelf-contents.ts";
