@@ -1,6 +1,14 @@
 import type { Square } from "../numeric/index.ts";
+import { type MarkSheet, numberedSheets } from "./marks.ts";
 import { type MixtureKernel, mixtureKernel, type PlacedMix } from "./mixture-kernel.ts";
-import { MOST_TASTED, OWN_SHARES, SHAPES, type TasteShape, type WeighedShape } from "./prior.data.ts";
+import {
+  MARK_NOISES,
+  MOST_TASTED,
+  OWN_SHARES,
+  SHAPES,
+  type TasteShape,
+  type WeighedShape,
+} from "./prior.data.ts";
 import { type KnownWhiskey, lowestTerms, sharesOf, type TriedRanking, type TriedRecipe } from "./recipe.ts";
 import { asOnePalate, asTasters, numbered, type Tasted, type TastedSets } from "./tasted.ts";
 import { type TastePosterior, tastePosterior } from "./taste-posterior.ts";
@@ -11,6 +19,17 @@ export interface History {
   readonly rankings: readonly TriedRanking[];
   /** Who made each ranking, in their order; null where that is not said. All are taken for one palate where left out. */
   readonly tasters?: readonly (string | null)[];
+  /** Marks, sheet by sheet. What stands in a ranking and on a sheet counts as tasted twice. */
+  readonly marks?: readonly MarkSheet[];
+}
+
+/** What is not chosen by what was said, but given. */
+interface Given {
+  readonly shape?: TasteShape | undefined;
+  /** Of the variance of one taster's liking, the share that is their own. */
+  readonly ownShare?: number;
+  /** How much chance is in everybody's marks, against that in a ranking. */
+  readonly noise?: number;
 }
 
 interface Palates {
@@ -30,6 +49,8 @@ export interface Taste {
   readonly shape: TasteShape;
   /** Of the variance of one taster's liking, the share that is their own. */
   readonly ownShare: number;
+  /** How many rankings and marks say something: of two glasses or more. */
+  readonly counted: { readonly rankings: number; readonly marks: number };
   readonly kernel: MixtureKernel;
   /** What the posterior's log worths are of: each recipe, or, where tasters are told apart, each as one of them finds it. */
   readonly tasted: readonly Tasted[];
@@ -40,17 +61,18 @@ export interface Taste {
 const OWN_NOISE = 1e-6;
 
 /**
- * What a history of tried recipes and rankings says about the liking of any mix: a Gaussian process over mixtures (`mixtureKernel`)
- * with the Plackett-Luce likelihood of rankings, ties by Davidson and Luce (`rankingLogLikelihood`).
+ * What a history of tried recipes, rankings and marks says about the liking of any mix: a Gaussian process over mixtures
+ * (`mixtureKernel`) with the Plackett-Luce likelihood of rankings, ties by Davidson and Luce (`rankingLogLikelihood`), and marks as
+ * rounded images of what was felt (`markLikelihood`).
  *
- * The shape of the process is the one of `SHAPES` that makes the rankings likeliest, weight counted in; or as given. Where rankings say
- * who made them, tasters may differ: what one likes is what all like and what is their own, two processes of one shape; the share of the
- * own one is of `OWN_SHARES`, chosen likewise.
+ * The shape of the process is the one of `SHAPES` that makes all that was said likeliest, weight counted in; or as given. Where it is
+ * said who ranked and marked, tasters may differ: what one likes is what all like and what is their own, two processes of one shape; the
+ * share of the own one is of `OWN_SHARES`, chosen likewise, and so is for every scorer how much chance is in a mark, of `MARK_NOISES`.
  *
- * @throws RangeError on a recipe without parts, or a ranking of what was not tried
+ * @throws RangeError on a recipe without parts, or a ranking or mark of what was not tried
  * @example learnTaste({ whiskeys, tried, rankings }).posterior
  */
-export function learnTaste(history: History, given?: TasteShape, givenShare?: number): Taste {
+export function learnTaste(history: History, given: Given = {}): Taste {
   const whiskeys = history.whiskeys.toSorted((a, b) => (a.id < b.id ? -1 : 1));
   const ids = whiskeys.map(({ id }) => id);
   const parts = history.tried.map((recipe) => ({ id: recipe.id, whole: lowestTerms(ids, recipe.parts) }));
@@ -62,30 +84,63 @@ export function learnTaste(history: History, given?: TasteShape, givenShare?: nu
   });
   const recipeOf = new Map(parts.map(({ id, whole }) => [id, keys.indexOf(whole.join())]));
   const rankings = numbered(history.rankings, history.tasters ?? [], recipeOf);
-  const one = asOnePalate(rankings, recipes.length);
-  const fit = ({ tasted, sets }: TastedSets, palates: Palates, averaged: boolean): TastePosterior =>
+  const { sheets, scorers } = numberedSheets(history.marks ?? [], recipeOf);
+  const one = asOnePalate(rankings, sheets, recipes.length);
+  const usual = Array.from({ length: scorers }, () => given.noise ?? 1);
+  const fit = (
+    { tasted, sets, sheets: marked }: TastedSets,
+    palates: Palates,
+    noises: readonly number[],
+    averaged: boolean,
+  ): TastePosterior =>
     tastePosterior(
       Float64Array.from(tasted, ({ recipe }) => kernel.mean(placedAt(recipes, recipe), palates.shape)),
       covarianceOf(recipes, tasted, kernel, palates),
-      sets,
+      { sets, sheets: marked, noises },
       averaged,
     );
   const likely = (shape: TasteShape): Palates => ({ shape, ownShare: 0 });
+  const said = one.sets.length + one.sheets.length;
   const same = likely(
-    given ??
-      likeliest((shape) => fit(one, likely(shape), false).logEvidence, one.sets.length, recipes.length),
+    given.shape ??
+      likeliest((shape) => fit(one, likely(shape), usual, false).logEvidence, said, recipes.length),
   );
-  const apart = asTasters(rankings);
+  const apart = asTasters(rankings, sheets);
   const palates = tellTasters(
     same,
-    givenShare,
-    given === undefined,
-    new Set(rankings.map(({ taster }) => taster)).size > 1 && apart.tasted.length <= MOST_TASTED,
-    (some) => fit(some.ownShare === 0 ? one : apart, some, false).logEvidence,
+    given.ownShare,
+    given.shape === undefined,
+    new Set([...rankings, ...sheets].map(({ taster }) => taster)).size > 1 &&
+      apart.tasted.length <= MOST_TASTED,
+    (some) => fit(some.ownShare === 0 ? one : apart, some, usual, false).logEvidence,
   );
   const seen = palates.ownShare === 0 ? one : apart;
-  const posterior = fit(seen, palates, true);
-  return { ids, recipes, recipeOf, ...palates, kernel, tasted: seen.tasted, posterior };
+  const noises =
+    given.noise === undefined
+      ? tellNoises(usual, (some) => fit(seen, palates, some, false).logEvidence)
+      : usual;
+  const posterior = fit(seen, palates, noises, true);
+  const counted = {
+    rankings: rankings.length,
+    marks: sheets.reduce((sum, { recipes: own }) => sum + own.length, 0),
+  };
+  return { ids, recipes, recipeOf, ...palates, counted, kernel, tasted: seen.tasted, posterior };
+}
+
+/** Scorer by scorer, the noise that makes all that was said likeliest, the others as they are then. */
+function tellNoises(
+  usual: readonly number[],
+  logEvidence: (noises: readonly number[]) => number,
+): readonly number[] {
+  let noises = usual;
+  for (const scorer of usual.keys()) {
+    const weighed = MARK_NOISES.map(({ noise, logWeight }) => {
+      const some = noises.with(scorer, noise);
+      return { some, value: logWeight + logEvidence(some) };
+    });
+    noises = weighed.reduce((best, next) => (next.value > best.value ? next : best)).some;
+  }
+  return noises;
 }
 
 /** Whether tasters differ: the share of their own that makes the rankings likeliest, at either scale where the shape is not given. */
@@ -113,12 +168,12 @@ const MANY = 50;
 
 function likeliest(
   logEvidence: (shape: TasteShape) => number,
-  rankings: number,
+  said: number,
   recipes: number,
 ): TasteShape {
   const [first] = SHAPES;
   if (first === undefined) throw new RangeError("learnTaste requires a shape to choose, got none");
-  if (rankings === 0) return first;
+  if (said === 0) return first;
   const looked = new Map<WeighedShape, number>();
   const valueOf = (one: WeighedShape): number => {
     const value = looked.get(one) ?? one.logWeight + logEvidence(one);

@@ -54,6 +54,8 @@ export interface NextFlight {
   readonly stop: StopAdvice;
   /** Of what one taster likes, the share of the variance that is their own; 0 where all are taken for one palate. */
   readonly ownShare: number;
+  /** What all of it rests on: rankings and marks that say something. */
+  readonly counted: { readonly rankings: number; readonly marks: number };
 }
 
 /** Draws the flight is chosen by. */
@@ -84,7 +86,7 @@ export function nextFlight(history: History, wanted: FlightWanted): NextFlight {
   if (!(Number.isInteger(glasses) && glasses >= 2))
     throw new RangeError(`nextFlight requires 2 glasses or more, got ${glasses}`);
   const rng = repeatableRng(start);
-  const taste = learnTaste(history, shape);
+  const taste = learnTaste(history, { shape });
   const { ids, recipes } = taste;
   const target = wanted.target === undefined ? -1 : triedAt(taste, wanted.target);
   const may = new Set([...(wanted.ready ?? [])].map((id) => triedAt(taste, id)));
@@ -147,8 +149,9 @@ export function nextFlight(history: History, wanted: FlightWanted): NextFlight {
       parts: partsBy(ids, favourite.whole),
       tried: recipes.some(({ whole }) => whole.join() === favourite.whole.join()),
     },
-    stop: stopAdvice(gain, history.rankings.length, fresh.length),
+    stop: stopAdvice(gain, history.rankings.length + (history.marks?.length ?? 0), fresh.length),
     ownShare: taste.ownShare,
+    counted: taste.counted,
   };
 }
 

@@ -48,3 +48,26 @@ export const OWN_SHARES: readonly { readonly share: number; readonly weight: num
 
 /** Tasters are told apart as long as there are no more recipes, each counted once for every taster of it: more take too long. */
 export const MOST_TASTED = 150;
+
+/**
+ * Marks: how much chance there is in each, against the chance in a ranking (1: a mark is as unsure as a glass's place), with ln of its
+ * weight. Which it is of a taster's marks is what makes them likeliest.
+ */
+export const MARK_NOISES: readonly { readonly noise: number; readonly logWeight: number }[] = [
+  { noise: 1, logWeight: 0 },
+  { noise: 0.5, logWeight: Math.log(0.5) },
+  { noise: 2, logWeight: Math.log(0.5) },
+  { noise: 4, logWeight: Math.log(0.25) },
+];
+
+/** Scale of the logistic law of a mark of noise 1, in log worth: its sd is then that of chance in a ranking, π/√6. */
+export const MARK_CHANCE = Math.SQRT1_2;
+
+/**
+ * How much log worth one standard deviation of a taster's marks is: rate · ln(1 + e^(middle + spread · z)), z standard normal. With a
+ * middle of 2.5, nearly normal around 5, and never below 0: more is better.
+ */
+export const MARK_GAIN = { rate: 2, middle: 2.5, spread: 1.3 } as const;
+
+/** Of the middle of a sheet's marks, how far in log worth it may be off from the middle of its glasses (sd). */
+export const MARK_LEVEL = 2;

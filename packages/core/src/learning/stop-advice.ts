@@ -5,7 +5,7 @@ export interface StopAdvice {
   readonly why: string;
 }
 
-/** So few rankings are never enough to stop. */
+/** So few rankings and sheets of marks are never enough to stop. */
 const FEWEST = 2;
 
 /**
@@ -13,17 +13,18 @@ const FEWEST = 2;
  * (`TASTED`), however sure one would be afterwards.
  *
  * @param gain expected log worth of the best of the flight, less the anchor's
+ * @param sheets rankings and sheets of marks
  * @param others glasses besides anchor and target
  * @example stopAdvice(0.1, 6, 4).advised // true
  */
-export function stopAdvice(gain: number, rankings: number, others: number): StopAdvice {
+export function stopAdvice(gain: number, sheets: number, others: number): StopAdvice {
   const first = 100 / (1 + Math.exp(-gain));
   const told = `The best of the next flight is expected to be put before the best so far in ${first.toFixed(0)} of 100 comparisons at most`;
   if (others === 0) return { advised: true, why: "There is no other recipe to try within these parts." };
-  if (rankings < FEWEST)
+  if (sheets < FEWEST)
     return {
       advised: false,
-      why: `Only ${rankings} rankings so far: too few to say that nothing better is left.`,
+      why: `Only ${sheets === 1 ? "one ranking or sheet of marks" : "no ranking and no marks"} so far: too few to say that nothing better is left.`,
     };
   const need = 100 / (1 + Math.exp(-TASTED));
   return gain < TASTED

@@ -1,4 +1,5 @@
 import type { RankedSet } from "../statistics/index.ts";
+import { marksOf, type NumberedSheet, type TastedMarks } from "./marks.ts";
 import type { TriedRanking } from "./recipe.ts";
 
 /** A recipe as one taster finds it; null where all are taken for one palate. Rankings of nobody are of one palate of their own, "". */
@@ -7,10 +8,11 @@ export interface Tasted {
   readonly taster: string | null;
 }
 
-/** Rankings over what was tasted by number. */
+/** Rankings and marks over what was tasted by number. */
 export interface TastedSets {
   readonly tasted: readonly Tasted[];
   readonly sets: readonly RankedSet[];
+  readonly sheets: readonly TastedMarks[];
 }
 
 /** Who made a ranking, and its groups of ties by number of the recipe. */
@@ -40,22 +42,37 @@ export function numbered(
   });
 }
 
-/** All recipes tasted by one palate, whoever ranked them. */
-export const asOnePalate = (rankings: readonly NumberedRanking[], recipes: number): TastedSets => ({
+/** All recipes tasted by one palate, whoever ranked and marked them. */
+export const asOnePalate = (
+  rankings: readonly NumberedRanking[],
+  sheets: readonly NumberedSheet[],
+  recipes: number,
+): TastedSets => ({
   tasted: Array.from({ length: recipes }, (_, recipe) => ({ recipe, taster: null })),
   sets: setsOf(rankings, (recipe) => recipe),
+  sheets: marksOf(sheets, (recipe) => recipe),
 });
 
-/** Each recipe once for every taster who ranked it. */
-export function asTasters(rankings: readonly NumberedRanking[]): TastedSets {
+/** Each recipe once for every taster who ranked or marked it. */
+export function asTasters(
+  rankings: readonly NumberedRanking[],
+  sheets: readonly NumberedSheet[],
+): TastedSets {
   const pairs = new Map<string, Tasted>();
   const keyOf = (recipe: number, taster: string): string => `${recipe} ${taster}`;
-  for (const { taster, places } of rankings)
-    for (const recipe of places.flat()) pairs.set(keyOf(recipe, taster), { recipe, taster });
+  const looked = [
+    ...rankings.map(({ taster, places }) => ({ taster, recipes: places.flat() })),
+    ...sheets,
+  ];
+  for (const { taster, recipes } of looked)
+    for (const recipe of recipes) pairs.set(keyOf(recipe, taster), { recipe, taster });
   const keys = [...pairs.keys()].toSorted();
+  const placeOf = new Map(keys.map((key, at) => [key, at]));
+  const at = (recipe: number, taster: string): number => placeOf.get(keyOf(recipe, taster)) as number;
   return {
     tasted: keys.map((key) => pairs.get(key) as Tasted),
-    sets: setsOf(rankings, (recipe, taster) => keys.indexOf(keyOf(recipe, taster))),
+    sets: setsOf(rankings, at),
+    sheets: marksOf(sheets, at),
   };
 }
 

@@ -29,7 +29,7 @@ export function whatIf(
   against?: Parts,
   shape?: TasteShape,
 ): readonly WhatIf[] {
-  const taste = learnTaste(history, shape);
+  const taste = learnTaste(history, { shape });
   const { ids, kernel } = taste;
   const middle = Object.fromEntries(ids.map((id) => [id, 1]));
   const wholes = [against ?? middle, ...mixes].map((parts) => lowestTerms(ids, parts));

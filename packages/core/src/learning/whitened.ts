@@ -1,0 +1,99 @@
+import type { Concave, Square } from "../numeric/index.ts";
+import type { TasteLikelihood } from "./taste-likelihood.ts";
+
+/** A likelihood over z, whose prior is standard normal: log worths are mean + root·z, all others their own mean and sd times z. */
+export interface Whitened {
+  /** With the prior. Its curvature is kept positive. */
+  readonly target: Concave;
+  /** Log worths and others at z. */
+  at(z: Float64Array): Float64Array;
+  /** Slope and curvature of the likelihood carried from there to z, prior counted in. */
+  carried(
+    z: Float64Array,
+    gradient: Float64Array,
+    curvature: Square,
+  ): { gradient: Float64Array; curvature: Square };
+}
+
+/** @param root lower triangle of the log worths' covariance */
+export function whiten(likelihood: TasteLikelihood, mean: Float64Array, root: Square): Whitened {
+  const size = mean.length;
+  const all = likelihood.size;
+  // Columns of what takes z to log worths and others, each from its diagonal down: sums run along them.
+  const columns = new Float64Array(all * all);
+  for (let k = 0; k < size; k += 1)
+    for (let i = k; i < size; i += 1) columns[k * all + i] = root[i * size + k] as number;
+  for (const [i, { sd }] of likelihood.others.entries()) columns[(size + i) * (all + 1)] = sd;
+  const endOf = (k: number): number => (k < size ? size : k + 1);
+  const at = (z: Float64Array): Float64Array => {
+    const x = new Float64Array(all);
+    x.set(mean);
+    for (const [i, own] of likelihood.others.entries()) x[size + i] = own.mean;
+    for (let k = 0; k < all; k += 1) {
+      const own = z[k] as number;
+      const end = endOf(k);
+      for (let i = k; i < end; i += 1) x[i] = (x[i] as number) + own * (columns[k * all + i] as number);
+    }
+    return x;
+  };
+  const carried: Whitened["carried"] = (z, gradient, curvature) => {
+    const slope = new Float64Array(all);
+    for (let k = 0; k < all; k += 1)
+      slope[k] = product(columns, k * all + k, gradient, k, endOf(k) - k) - (z[k] as number);
+    // Glasses that never stood in one flight curve nothing together.
+    const places: number[] = [];
+    const starts = new Int32Array(all + 1);
+    for (let i = 0; i < all; i += 1) {
+      for (let j = 0; j < all; j += 1) if (curvature[i * all + j] !== 0) places.push(j);
+      starts[i + 1] = places.length;
+    }
+    const where = Int32Array.from(places);
+    const square = new Float64Array(all * all);
+    const half = new Float64Array(all);
+    for (let b = 0; b < all; b += 1) {
+      const own = b * all;
+      for (let i = 0; i < all; i += 1) {
+        let sum = 0;
+        const [row, end] = [i * all, starts[i + 1] as number];
+        for (let n = starts[i] as number; n < end; n += 1) {
+          const j = where[n] as number;
+          sum += (curvature[row + j] as number) * (columns[own + j] as number);
+        }
+        half[i] = sum;
+      }
+      for (let a = b; a < all; a += 1) {
+        const sum = product(columns, a * all + a, half, a, endOf(a) - a) + (a === b ? 1 : 0);
+        square[a * all + b] = sum;
+        square[b * all + a] = sum;
+      }
+    }
+    return { gradient: slope, curvature: square };
+  };
+  const prior = (z: Float64Array): number => z.reduce((sum, v) => sum - (v * v) / 2, 0);
+  return {
+    at,
+    carried,
+    target: {
+      size: all,
+      value: (z) => likelihood.value(at(z)) + prior(z),
+      curve(z) {
+        const { value, gradient, curvature } = likelihood.curve(at(z), true);
+        return { value: value + prior(z), ...carried(z, gradient, curvature) };
+      },
+    },
+  };
+}
+
+/** Σ of products along two runs of numbers; four sums at once, as one waits for itself. */
+function product(a: Float64Array, atA: number, b: Float64Array, atB: number, length: number): number {
+  let [s, t, u, v] = [0, 0, 0, 0];
+  let i = 0;
+  for (; i + 3 < length; i += 4) {
+    s += (a[atA + i] as number) * (b[atB + i] as number);
+    t += (a[atA + i + 1] as number) * (b[atB + i + 1] as number);
+    u += (a[atA + i + 2] as number) * (b[atB + i + 2] as number);
+    v += (a[atA + i + 3] as number) * (b[atB + i + 3] as number);
+  }
+  for (; i < length; i += 1) s += (a[atA + i] as number) * (b[atB + i] as number);
+  return s + t + u + v;
+}
