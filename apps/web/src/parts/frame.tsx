@@ -1,4 +1,4 @@
-import { type ReactNode, useContext } from "react";
+import { type ReactNode, useContext, useRef } from "react";
 import { Link, usePlace } from "../router/index.ts";
 import type { Place } from "../screens/screen.ts";
 import { HouseholdContext, useLastHousehold } from "../session/index.ts";
@@ -12,6 +12,7 @@ import {
   ReckonGlyph,
   ShelfGlyph,
 } from "./glyphs.tsx";
+import { useKeptFocus } from "./use-kept-focus.ts";
 import "./frame.css";
 
 const PLACES: readonly { readonly place: Place; readonly name: string; readonly Glyph: () => ReactNode }[] = [
@@ -34,6 +35,8 @@ export function Frame({ place, bare = false, children }: FrameProps) {
   const last = useLastHousehold();
   const household = useContext(HouseholdContext);
   const { path } = usePlace();
+  const main = useRef<HTMLElement>(null);
+  useKeptFocus(main);
   const id = household?.id ?? last;
   const mark = (to: string) => (path === to ? { "aria-current": "page" as const } : {});
   return (
@@ -79,7 +82,7 @@ export function Frame({ place, bare = false, children }: FrameProps) {
           </ul>
         </nav>
       )}
-      <main id="main" tabIndex={-1}>
+      <main id="main" tabIndex={-1} ref={main}>
         {children}
       </main>
     </div>

@@ -4,7 +4,6 @@ import { stackAmounts } from "./stack-amounts.ts";
 import "./liquid-column.css";
 
 export interface Segment {
-  readonly key: string;
   readonly label: ReactNode;
   /** Its share of the height: parts, or millilitres for water beside parts in millilitres. */
   readonly amount: number;
@@ -77,8 +76,8 @@ export function LiquidColumn({ segments, title, size = "card" }: LiquidColumnPro
         </clipPath>
         <path d={glass(width, total)} className="column-glass" />
         <g clipPath={`url(#${id}-glass)`}>
-          {drawn.map(({ segment, y, height, tone }) => (
-            <g key={segment.key}>
+          {drawn.map(({ y, height, tone }, place) => (
+            <g key={place}>
               <rect x="0" y={y} width={width} height={height + 4} style={{ fill: `var(--liquid-${tone})` }} />
               <rect x="0" y={y} width={width} height={height + 4} fill={`url(#${id}-${tone})`} />
               <path d={`M0 ${y}H${width}`} className="column-line" />
@@ -107,7 +106,7 @@ export function LiquidColumn({ segments, title, size = "card" }: LiquidColumnPro
         }
       >
         {drawn.map(({ segment }, i) => (
-          <li key={segment.key} style={{ top: rem(centres[i] ?? 0) }}>
+          <li key={i} style={{ top: rem((centres[i] ?? 0) - label / 2), height: rem(label) }}>
             <span className="column-amount">{segment.amountText}</span>
             <span className="column-words">
               <span className="column-name">{segment.label}</span>

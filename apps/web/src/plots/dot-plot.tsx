@@ -32,29 +32,9 @@ export const DotPlot = memo(function DotPlot({ title, series, rows, alone = fals
       <figcaption className="plot-title">{title}</figcaption>
       <div className="plot-rows" aria-hidden="true">
         <PlotAxis ticks={TICKS} at={at} />
-        {rows.map(({ key, label, values }) => {
-          const known = values.filter((value) => value !== null);
-          return (
-            <div className="plot-row" key={key}>
-              <p className="plot-label">{label}</p>
-              <svg className="plot-strip" style={{ height: 26 }}>
-                <line x1={at(0)} x2={at(10)} y1="50%" y2="50%" className="plot-grid" />
-                <line
-                  x1={at(Math.min(...known))}
-                  x2={at(Math.max(...known))}
-                  y1="50%"
-                  y2="50%"
-                  className="plot-span"
-                />
-                {values.map((value, n) =>
-                  value === null ? null : (
-                    <Mark key={series[n]} series={alone ? 1 : n} x={at(value)} y="50%" />
-                  ),
-                )}
-              </svg>
-            </div>
-          );
-        })}
+        {rows.map((row) => (
+          <Row key={row.key} row={row} alone={alone} />
+        ))}
       </div>
       <p className="plot-key" aria-hidden="true" hidden={alone}>
         {series.map((name, n) => (
@@ -94,6 +74,31 @@ export const DotPlot = memo(function DotPlot({ title, series, rows, alone = fals
         </Scrolled>
       </details>
     </figure>
+  );
+});
+
+/** Drawn anew only when it is another row: whoever has many of them may change some at a time. */
+const Row = memo(function Row({ row, alone }: { readonly row: DotRow; readonly alone: boolean }) {
+  const { label, values } = row;
+  const known = values.filter((value) => value !== null);
+  return (
+    <div className="plot-row">
+      <p className="plot-label">{label}</p>
+      <svg className="plot-strip" style={{ height: 26 }}>
+        <line x1={at(0)} x2={at(10)} y1="50%" y2="50%" className="plot-grid" />
+        <line
+          x1={at(Math.min(...known))}
+          x2={at(Math.max(...known))}
+          y1="50%"
+          y2="50%"
+          className="plot-span"
+        />
+        {values.map((value, n) =>
+          // oxlint-disable-next-line react/no-array-index-key -- a series is known by its place
+          value === null ? null : <Mark key={n} series={alone ? 1 : n} x={at(value)} y="50%" />,
+        )}
+      </svg>
+    </div>
   );
 });
 

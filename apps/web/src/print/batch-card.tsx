@@ -20,7 +20,6 @@ export function BatchCard({ batch, oak }: { readonly batch: Batch; readonly oak:
           size="print"
           title={`What was poured into ${batch.name}`}
           segments={batch.poured.map((pour) => ({
-            key: pour.transferId,
             label: pour.label,
             amount: pour.ml,
             amountText: printMl(pour.ml),

@@ -70,7 +70,6 @@ export function LabelFront({ size, batch, oak }: Props) {
             size="print"
             title={`What was poured into ${batch.name}`}
             segments={poured.map((pour) => ({
-              key: pour.transferId,
               label: pour.label,
               amount: pour.ml,
               amountText: printMl(pour.ml),

@@ -135,7 +135,6 @@ function Shown({ batch, back }: ShownProps) {
           <LiquidColumn
             title={`What was poured into ${batch.name}`}
             segments={batch.poured.map((pour) => ({
-              key: pour.transferId,
               label: pour.label,
               amount: pour.ml,
               amountText: printMl(pour.ml),

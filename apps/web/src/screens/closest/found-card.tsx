@@ -114,7 +114,6 @@ const Column = memo(
     const segments = recipe.parts.map(({ id, parts }) => {
       const whiskey = whiskeys.find((one) => one.id === id);
       return {
-        key: id,
         label: whiskey === undefined ? nameOf(id) : [whiskey.name, whiskey.release].filter(Boolean).join(" "),
         amount: parts,
         amountText: String(parts),

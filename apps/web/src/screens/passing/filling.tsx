@@ -164,8 +164,7 @@ function Best({ answer, recipe, waterTo }: Omit<FilledProps, "onWithout">) {
       <div className="filled">
         <LiquidColumn
           title={`Filled: ${answer.slots.map(({ parts }, n) => `${printParts(parts)} ${nameAt(n)}`).join(", ")}`}
-          segments={answer.slots.map(({ slot, parts }, n) => ({
-            key: String(slot),
+          segments={answer.slots.map(({ parts }, n) => ({
             label: nameAt(n),
             amount: parts,
             amountText: String(parts),

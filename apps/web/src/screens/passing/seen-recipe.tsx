@@ -29,7 +29,6 @@ export function SeenRecipe({ file, preview }: SeenRecipeProps) {
       <LiquidColumn
         title={`${name}: ${slots.map((slot) => `${printParts(slot.parts)} ${slot.named ?? slot.rule ?? ""}`).join(", ")}`}
         segments={slots.map((slot) => ({
-          key: String(slot.slot),
           label: slot.named ?? slot.rule ?? "anything",
           amount: slot.parts,
           amountText: String(slot.parts),

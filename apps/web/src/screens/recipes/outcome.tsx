@@ -27,7 +27,6 @@ export function Outcome({ name, body, cellar }: OutcomeProps) {
           ...(reckoned.ok && reckoned.waterMl > 0
             ? [
                 {
-                  key: "water",
                   label: "water",
                   amount:
                     (reckoned.waterMl / reckoned.pouredMl) *

@@ -6,10 +6,9 @@ import type { Segment } from "../../parts/index.ts";
 
 /** The slots of a recipe as segments of its column. */
 export function segmentsOf(slots: readonly Slot[], cellar: Cellar): Segment[] {
-  return slots.map((slot, i) => {
+  return slots.map((slot) => {
     const { of } = slot;
-    const key = slotKey(of);
-    const stock = cellar.stocks.get(key);
+    const stock = cellar.stocks.get(slotKey(of));
     const whiskey = of.kind === "whiskey" ? cellar.whiskeys.find(({ id }) => id === of.whiskeyId) : undefined;
     const name =
       whiskey === undefined ? stock?.label : [whiskey.name, whiskey.release].filter(Boolean).join(" ");
@@ -19,7 +18,6 @@ export function segmentsOf(slots: readonly Slot[], cellar: Cellar): Segment[] {
       whiskey?.maker ?? (of.kind === "batch" ? "a batch" : null),
     ].filter((text) => text !== null);
     return {
-      key: `${key} ${i}`,
       label: name ?? openName(slot),
       amount: slot.parts,
       amountText: String(slot.parts),

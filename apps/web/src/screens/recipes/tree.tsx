@@ -95,7 +95,6 @@ function Version({ version, name, household }: VersionProps) {
         size="list"
         title={`${name}, version ${number}: ${parts.map((part) => `${part.parts} ${part.label}`).join(", ")}`}
         segments={parts.map((part) => ({
-          key: part.label,
           label: part.label,
           amount: part.parts,
           amountText: String(part.parts),

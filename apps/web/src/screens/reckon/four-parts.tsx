@@ -70,8 +70,7 @@ function Outcome({ read, total, tools }: OutcomeProps) {
       </table>
       <LiquidColumn
         title={`${read.rows.map((row) => row.parts).join(" to ")} parts`}
-        segments={read.rows.map((row, i) => ({
-          key: String(i),
+        segments={read.rows.map((row) => ({
           amount: row.parts,
           amountText: String(row.parts),
           label: printAbv(row.abv20),

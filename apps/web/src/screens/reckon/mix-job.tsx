@@ -77,7 +77,6 @@ function Outcome({ read, rows, typedRows, tools }: OutcomeProps) {
       <LiquidColumn
         title={`The mix: ${typedRows.map((row) => `${printParts(row.parts)} at ${row.strength}`).join(", ")}`}
         segments={typedRows.map((row, i) => ({
-          key: String(row.id),
           amount: row.parts,
           amountText: String(row.parts),
           label: printAbv(rows.rows[i]?.abv20 ?? 0),

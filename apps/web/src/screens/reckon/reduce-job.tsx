@@ -244,8 +244,7 @@ function Outcome({ read, fields, tools }: OutcomeProps) {
         title={`${printMl(done.start.ml)} of the start, ${done.added.map((one, i) => `${printMl(one.ml)} of ${name(i)}`).join(", ")}`}
         segments={[
           ...done.added
-            .map((one, i) => ({
-              key: `added ${i}`,
+            .map((one) => ({
               amount: one.ml,
               amountText: printMl(one.ml),
               label: one.abv20 === 0 ? "water" : `at ${printAbv(one.abv20)}`,
@@ -253,7 +252,6 @@ function Outcome({ read, fields, tools }: OutcomeProps) {
             }))
             .toReversed(),
           {
-            key: "start",
             amount: done.start.ml,
             amountText: printMl(done.start.ml),
             label: `at ${printAbv(from)}`,

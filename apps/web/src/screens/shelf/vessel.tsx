@@ -178,7 +178,6 @@ function Composition({ vessel }: { readonly vessel: Vessel }) {
       <LiquidColumn
         title={`What ${vessel.label} holds, by mass`}
         segments={vessel.contents.composition.map((one) => ({
-          key: one.liquidId,
           label: one.label,
           amount: one.shareOfMass,
           amountText: printShare(one.shareOfMass),

@@ -47,7 +47,6 @@ export function TrialGlasses({ plan, vials, poured, household = "" }: TrialGlass
               size="list"
               title={`Trial ${n + 1}: ${lines.join(", ")}`}
               segments={plan.parts.map((name, i) => ({
-                key: name,
                 label: name,
                 amount: trial.ml[i] ?? 0,
                 amountText: `${few(amounts[i] ?? 0)} ${unit}`,

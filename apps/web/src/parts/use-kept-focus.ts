@@ -1,0 +1,103 @@
+import { type RefObject, useEffect } from "react";
+
+/** Commands answer within this, or the screen says that they are busy. */
+const WATCHED_MS = 5_000;
+const HEADING = "h1, h2, h3, h4, legend";
+const GOES_ON = `${HEADING}, [tabindex="-1"], input:not([type=hidden]), select, textarea, button, a[href]`;
+
+/**
+ * A button that its own command takes away (a form in its place, a row less) leaves the focus nowhere, and a screen reader begins the
+ * page anew. Here it goes to what came in its stead: the first heading or field of that; where nothing came, to the heading above.
+ * WCAG 2.2, 2.4.3; common practice for single pages. Watches only for a while after something was pressed.
+ */
+export function useKeptFocus(within: RefObject<HTMLElement | null>): void {
+  useEffect(() => {
+    const box = within.current;
+    if (box === null) return undefined;
+    const over = new AbortController();
+    const { signal } = over;
+    let above: readonly Element[] = [];
+    let came: Element[] = [];
+    let lost: Element | null = null;
+    let rest = 0;
+    let frame = 0;
+    const settle = (): void => {
+      frame = 0;
+      if (lost === null || lost.isConnected || document.activeElement !== document.body) {
+        came = [];
+        return;
+      }
+      const home = above.find(
+        (one) => one.isConnected && (one === box || one.querySelector(HEADING) !== null),
+      );
+      const instead = came.find((one) => one.isConnected && home?.contains(one) === true && shown(one));
+      const to = (instead && firstIn(instead, GOES_ON)) ?? (home && firstIn(home, HEADING));
+      came = [];
+      if (to !== undefined) take(to);
+    };
+    const watch = new MutationObserver((changes) => {
+      for (const { addedNodes } of changes) {
+        for (const node of addedNodes) if (node instanceof Element) came.push(node);
+      }
+      // A frame later: what takes the focus by itself has done so.
+      if (frame === 0) frame = requestAnimationFrame(settle);
+    });
+    const stop = (): void => {
+      watch.disconnect();
+      came = [];
+    };
+    box.addEventListener(
+      "focusin",
+      ({ target }) => {
+        if (!(target instanceof Element)) return;
+        lost = target;
+        above = ancestorsOf(target, box);
+      },
+      { signal },
+    );
+    box.addEventListener(
+      "click",
+      () => {
+        watch.observe(box, { childList: true, subtree: true });
+        window.clearTimeout(rest);
+        rest = window.setTimeout(stop, WATCHED_MS);
+      },
+      { signal, capture: true },
+    );
+    return () => {
+      over.abort();
+      stop();
+      window.clearTimeout(rest);
+      cancelAnimationFrame(frame);
+    };
+  }, [within]);
+}
+
+/** Nearest first, up to and with the box. */
+function ancestorsOf(element: Element, box: Element): readonly Element[] {
+  const found: Element[] = [];
+  for (let at = element.parentElement; at !== null; at = at.parentElement) {
+    found.push(at);
+    if (at === box) break;
+  }
+  return found;
+}
+
+const shown = (element: Element): boolean => element.getClientRects().length > 0;
+
+/** The element itself, or the first inside it. */
+function firstIn(element: Element, what: string): HTMLElement | undefined {
+  const all = [...(element.matches(what) ? [element] : []), ...element.querySelectorAll(what)];
+  return all.find((one): one is HTMLElement => one instanceof HTMLElement && shown(one));
+}
+
+/** A heading takes the focus for as long as it has it. */
+function take(to: HTMLElement): void {
+  if (!to.matches(HEADING) || to.hasAttribute("tabindex")) {
+    to.focus();
+    return;
+  }
+  to.tabIndex = -1;
+  to.addEventListener("blur", () => to.removeAttribute("tabindex"), { once: true });
+  to.focus({ preventScroll: true });
+}
