@@ -216,6 +216,7 @@ describe("from trials to a bottle that has rested, in a real browser", () => {
       [4, "vanilla, toasted oak", "4"],
     ] as const) {
       await press("Taste it now");
+      await expect.poll(() => page.locator("form :focus").count(), POLL).toBe(1);
       await page.getByLabel("Tasted on").fill(daysAgo(when));
       await page.getByLabel("Nose", { exact: true }).fill(note);
       const chip = page
@@ -229,6 +230,7 @@ describe("from trials to a bottle that has rested, in a real browser", () => {
       if (when === 8) await look("rest, a check tasting");
       await press("Keep this tasting");
       await page.getByRole("button", { name: "Taste it now" }).waitFor();
+      await expect.poll(() => page.locator("main :focus").count(), POLL).toBe(1);
       const rest = await restNow();
       expect(rest.checks.at(-1)?.levels["wood.toasted"]).toBeCloseTo(Number(level), 6);
       const { answer } = await evening.api("adviseRest", { at: { ...at, rest: rest.id } });
