@@ -98,14 +98,16 @@ function applyDegree(draft: Draft, n: number): void {
     });
   if (next && (behind === undefined || !backward(draft, n, { words: 0 }) || adjacent(draft, n, next)))
     return degree(draft, n, next, strength[0] ?? 5);
+  const alone = isStop(draft.items[n - 1]) && isStop(draft.items[n + 1]);
   const left = backward(draft, n, {
-    words: 3,
+    words: alone ? 0 : 3,
     comma: behind || ends(draft, n) ? 1 : 0,
-    stop: behind !== undefined && /\bit\b/.test(item.words),
+    // "Bacon. Lots."
+    stop: (behind !== undefined && /\bit\b/.test(item.words)) || alone,
   });
   // "treacle, really"
   if (!behind && (says(item, "amplify") || item.words.endsWith("too"))) return;
-  if (left && (behind || linked(draft, left, n) || (left.last >= n - 2 && ends(draft, n))))
+  if (left && (alone || behind || linked(draft, left, n) || (left.last >= n - 2 && ends(draft, n))))
     return degree(draft, n, left, strength[1] ?? strength[0] ?? 5);
   if (behind && !next) {
     const after = forward(draft, n, { words: 2, link: true });

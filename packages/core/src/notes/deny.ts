@@ -95,6 +95,13 @@ export function applyNot(draft: Draft, n: number): void {
   }
   const mention = forward(draft, n, { words: 4, link: true, start: not.over === true });
   if (!mention) return;
+  // "not fresh cherry": the cherry is there.
+  if (
+    item?.words === "not" &&
+    draft.lexicon.leaning.has(draft.items[n + 1]?.words ?? "") &&
+    mention.at === n + 2
+  )
+    return;
   // "doesn't have much oak" has some.
   for (let m = n + 1; m < mention.at; m++)
     if (is(draft.items[m], "amounts")) {

@@ -182,7 +182,7 @@ oak bark/chip/extract/leaf/plank/sap/shaving/stave|oaken|oakiness|oakwood|oaky|o
 pencil /case/lead/sharpener/shaving|pet bedding|pine /cleaner/cone/forest/needle/resin/sap/soap/tea/tree|pinewood|\
 plank|ply|plywood|rabbit hutch|resin|resinous|rosewood|sandalwood|sap|sappy|sauna|saw dust/mill|sawdust|sawmill|\
 shavings|skewer|splinter|spruce /tip|stave|teak|tongue depressor|toothpick|twig|unoaked=0|veneer|\
-wood bark/chip/pulp/sap/shaving/shop/yard|wooden bench/box/chair/crate/drawer/floor/ruler/skewer/spoon/stick|\
+wood bark/chip/pulp/sap/shaving/shop/yard|willow|alder|elm|wooden bench/box/chair/crate/drawer/floor/ruler/skewer/spoon/stick|\
 woodiness|woodpile|woodpulp|woodshed|woodshop|woodwork /room|woodworker|woodworking shop|woodyard|workshop`,
   "wood.toasted": `/alligator/heavy/oak char|barbecue charcoal|barrel char/house/room/stave|\
 barrel/burned/cask/char/charred/ember/roasted/scorched/seasoned/singed/toast/toasty wood|\
@@ -224,7 +224,7 @@ peat /bog/ember/reek|peat free=0|peated|peatiness|peaty|pit beef|pulled pork|rai
 reek|rib rack|roof/roofing felt|ship's pitch|singed /hair|smog|smoke beer/bomb/oil|smoke free=0|\
 smoked /almond/bacon/beer/butter/cheese/haddock/ham/herb/honey/mackerel/malt/meat/mussel/oyster/salt/sausage/tea|\
 smokehouse|smokeless=0|smokey|smokily|smokiness|smoking shed|smoky /bacon/sausage/tea|smoldering|smoulder|\
-smouldering /ember|soot|souchong|spare rib|steam engine/locomotive/train|stub end|tar barrel/rope|tarmac|\
+smouldering /ember|soot|souchong|spare rib|steam engine/locomotive/train|stub end|tar barrel/rope|tarmac|tarred|\
 tarred deck/rope/string|tarry /rope/tea|turf|unpeated=0|unsmoked=0|wildfire|wood stove|woodfire|woodsmoke|woodstove`,
   "smoke.medicinal": `algae|anchovy|antiseptic /cream/lotion/soap|apothecary|balm|band aid|beach /pebble/stones|bladderwrack|boat hull/shed|\
 boathouse|boatyard|bonito|brackish|brine barrel|brined|brininess|caper /berry|carbolic /soap/soap_bar|chemist|\
@@ -244,7 +244,7 @@ salty air/breeze/mud/sea/seaside/spray/wind|sardine|scallop|\
 sea /air/breeze/fog/front/grass/kale/mist/salt/shell/shore/spray/vegetable/water/weed|seagrass|seashell|seashore|\
 seaside|seaspray|seawater|seaweed /crisp|shell|shellfish|shingle|/ship's rigging|shore|shoreline|shrimp|spume|\
 squid ink|/sticking plaster|strandline|surgical dressing/glove/tape/ward|sushi wrapper|swimming/tidal/tide pool|\
-tar shampoo|tarred ship|/tide wrack|tideline|toilet cleaner|trawler/wet net|wakame|wharf|wharves`,
+tar shampoo|tarred ship|/tide wrack|tideline|toilet cleaner|trawler/wet net|vet's /surgery|veterinary|wakame|wharf|wharves`,
   "earth.earth": `after_the/first/fresh/summer/woods_after rain|aluminium|aluminum|/ash/chalk/garden/greenhouse/peat/potting soil|\
 autumn forest/leaf/woods|bean sprout|beet|beetroot|black/brown/damp/dead/dried/dry/fall/fallen/old/rotting leaves|\
 /black/dark/dug/turned earth|/black/white truffle|blood|bog|brass|brassy|brick|brick/desert/plaster/rock dust|carrot|\
@@ -269,10 +269,10 @@ dry paper|dubbin|fresh/unlit cigarette|gentleman's/gentlemen's/gents club|grandf
 horse barn/blanket/saddle/stable/stall/sweat/tack|horsebox|horses|horsey|horsy|hymnal|\
 leather bound_book/chair/oil/sofa/trousers/workshop|leatherbound|library|love letters|manuscript|newspaper|newsprint|\
 old atlas/bible/book/bookshop/boot/car/comics/football/horse/letter/library/magazine/newspaper/pages/paper/pipe/study/suitcase|\
-paper /bags|parchment|pipe /stem|rawhide|riding/walking boots|/rolling baccy|saddle /room/soap/wax|saddlery|\
+paper /bags|parchment|pipe /stem|rawhide|riding/walking boots|/rolling baccy|saddle /room/soap/wax|saddlery|saddler/saddler's|tack shop|\
 /second_hand bookshop|sheepskin|shisha|shoe shop|snuff|snuffbox|stable|study|suede|sweaty saddle|tabac|tack|\
 tanned hide|tanner's|tannery|tanning pit|tobacco barn|tobacconist|/used bookstore|vellum|watch strap`,
-  "savoury.sulphur": `asafoetida|/bad/boiled/hard_boiled/rotten egg|beef /broth/stock/tea|bicycle/bike/car tire|/bicycle/bike/rubber tyre|\
+  "savoury.sulphur": `asafoetida|/bad/boiled/hard_boiled/rotten egg|beef /broth/stock/tea|bicycle/bike/car tire|/bicycle/bike/rubber tyre|tennis ball/shoe|\
 bike shop|bin juice|black powder/pudding|/blood sausage|/blown_out/burnt/lit/safety/spent/strike_a/struck match|\
 /boiled cauliflower|/boiled/cooked cabbage|bone marrow|/book_of matches|bouillon|broccoli|broth|\
 brown/worcester/worcestershire sauce|/brussels sprout|butcher's|cap/toy gun|caramelized onions|casserole|cat/dog food|\
@@ -290,7 +290,7 @@ yeast extract/spread`,
 /avocado/baby/bicycle/bike/chain/chip/cod/cooking/engine/frying/gear/gun/hair/hemp/lamp/linseed/machine/mineral/motor/olive/rapeseed/sewing_machine/sunflower/tractor/vegetable oil|\
 /axle/peanut grease|/bacon/beef dripping|/bar_of/dish/hand/pear soap|bed/clean/fresh linen|beeswax|brake fluid|\
 brilliantine|butter wrapper|/candle/cheese/paraffin/sealing wax|candlewax|cheese/parmesan/pork rind|chip pan/shop|\
-chips|/church candle|cold/face/shaving cream|crackling|crisps|/deep fryer|detergent|face/grease/oil paint|fattiness|\
+chips|candle end/stub|/church candle|cold/face/shaving cream|crackling|crisps|/deep fryer|detergent|face/grease/oil paint|fattiness|\
 fatty|french fry|/fresh laundry|fried bread/food/potato|fries|greasepaint|/hand lotion|handwash|lanolin|lard|linseed|\
 lip balm/gloss|lipstick|lubricant|moisturiser|mutton|oil can|petroleum jelly|pomade|pork scratching|potato chip/crisp|\
 putty|shampoo|shaving foam|sheep|/sheep/wet wool|soapiness|soapsuds|suet|sunflower margarine|tallow|tempura|\
@@ -350,7 +350,7 @@ saccharine=7|saline|salinity|salt|salted|saltily|saltiness|salty|savory/savoury/
 /semi/sour/sugary/syrupy sweet|/sharp acidity|sickly sweet=7.5|sickly sweetness=7.5|sickly=7.5|sourish=3.2|sourly|\
 sugariness|sweet as anything=8|sweet as honey=8|sweet as sugar=8|/sweet/sweet_and sour|sweetish=3.2|sweetly|sweetness|\
 tang|tanginess|tart|tooth achingly sweet=8|tooth rotting=8|toothachingly sweet=8|unsweet=0|unsweetened=0`,
-  "feel.weight": `a lot of weight=7.5|big bodied=7.5|big body=7.5|/bigger body|buttery mouthfeel|buttery/creamy/oily texture|\
+  "feel.weight": `a lot of weight=7.5|ample=7|big bodied=7.5|big body=7.5|/bigger body|buttery mouthfeel|buttery/creamy/oily texture|\
 chewiness=7|chewy|coating /the_mouth|\
 coats everything/my_mouth/my_tongue/the_glass/the_mouth/the_palate/the_tongue/your_mouth|coats like=7|coats well=7|\
 creamy|dense=7|dilute=2|diluted=2|feeble body=2|fills the mouth=7|full bodied=7.5|full body=7.5|full=7|gelatinous|\

@@ -13,7 +13,7 @@ export const WORDS: Readonly<Record<WordSet, string>> = {
   beforeParticiple: `also|quite|rather|then`,
   ofAThing: `* a/an/her/his/in/my/of/our/some/that/the/their/this/your`,
   anA: `* a/an`,
-  an: `a|an`,
+  an: `a|all|an|can|hell|they`,
   articles: `a|an|any|hell|my|the devil`,
   determiners: `a|an|her|his|it|its|my|our|the|their|them|us|your`,
   hisHer: `his|her|their|your|my`,
@@ -56,7 +56,7 @@ outside|over|past|through|under`,
 are/did/feel/feels/felt/gave/got/had/has/have/is/seem/seemed/seems/smell/smelled/smells/taste/tasted/tastes/was/were *`,
   isNot: `is_not/isn't/isnt/was_not/wasn't *`,
   thatIs: `/all that's|that is/was|thats`,
-  becoming: `* gone/went`,
+  becoming: `* going/gone/went`,
   itGoes: `/and is|/and/but/then it`,
   goes: `dies/disappears/goes/gone/leaves/left/over/vanishes/went *`,
   stays: `remain/remains/rest/rests/stay/stays *`,
@@ -97,7 +97,7 @@ sort|spirit|start|stuff|style|texture|thing|tone|tones|type|undertone|undertones
   places: `attic|bakery|barn|beach|brewery|byre|cellar|chapel|church|dock|factory|farm|forest|garden|greenhouse|harbor|\
 harbour|hedge|hospital|lawn|library|loft|market|meadow|museum|quay|shed|shop|stable|stall|warehouse|wood|woods|\
 workshop`,
-  surroundings: `bathroom|bathroom's|car|car's|cloth|cloth's|day|day's|dishwasher|dishwasher's|ear|ear's|ears|evening|evening's|\
+  surroundings: `bathroom|bathroom's|breath|cork|car|car's|cat|cat's|daughter|dog|dog's|hair|husband|son|wife|cloth|cloth's|day|day's|dishwasher|dishwasher's|ear|ear's|ears|evening|evening's|\
 eye|eye's|eyes|face|face's|feet|finger|finger's|fingers|foot|foot's|garden|garden's|glasses|hall|hall's|hand|\
 hand's|hands|heating|heating's|house|house's|kitchen|kitchen's|neck|neck's|night|night's|office|office's|pub|\
 pub's|radiator|radiator's|room|room's|rooms|sun|sun's|towel|towel's|towels|weather|weather's`,

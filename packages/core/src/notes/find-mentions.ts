@@ -83,6 +83,14 @@ export function findMentions(items: readonly Item[], lexicon: Lexicon): Draft {
 function refined({ items, mentions }: Draft): void {
   for (const [n, mention] of mentions.entries()) {
     const next = mentions[n + 1];
+    // "body light"
+    if (
+      mention.word === "body" &&
+      next !== undefined &&
+      next.at - mention.last < 4 &&
+      next.attributes[0] === mention.attributes[0]
+    )
+      mention.dropped = true;
     if (next?.at !== mention.last + 1) continue;
     const tail = next.last > next.at && items[next.last]?.words === items[mention.at]?.words;
     if (tail || next.word.endsWith(` ${mention.word}`)) mention.dropped = true;

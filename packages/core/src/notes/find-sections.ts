@@ -15,10 +15,13 @@ export function findSections(draft: Draft, given: Where): readonly Where[] {
   const sections: Where[] = [];
   let here = given;
   let said: readonly [number, number] = [0, 0];
+  let before: Carried = { loose: [], where: given };
   for (let from = 0; from < items.length; ) {
     let to = from;
     while (to < items.length && !isStop(items[to])) to++;
-    here = sentence(draft, from, to, here, sections);
+    const told = sentence(draft, from, to, here, sections, before.loose);
+    here = told.where;
+    if (to > from) before = told;
     if (to > from) said = [from, to];
     if (items[to]?.mark === "blank" && !headsOnly(draft, ...said)) here = given;
     sections[to] = here;
@@ -48,13 +51,28 @@ function named({ items, lexicon }: Draft, { at }: Mention): Where | undefined {
 const headsOnly = ({ items, at }: Draft, from: number, to: number): boolean =>
   items.slice(from, to).every((_, n) => at[from + n] === undefined) && to - from < 4;
 
-function sentence(draft: Draft, from: number, to: number, carried: Where, sections: Where[]): Where {
+/** Where a sentence ends, and what it says before any cue. */
+interface Carried {
+  readonly loose: readonly Mention[];
+  readonly where: Where;
+}
+
+function sentence(
+  draft: Draft,
+  from: number,
+  to: number,
+  carried: Where,
+  sections: Where[],
+  before: readonly Mention[],
+): Carried {
   const { items, at } = draft;
   let here = carried;
   let style: "forward" | "back" | null = null;
   let headed: SaidSense["form"];
   let pending: Mention[] = [];
   let loose: Mention[] = [];
+  let taken: readonly Mention[] = [];
+  let takenAt = -1;
   for (let n = from; n < to; n++) {
     const item = items[n] as Item;
     sections[n] = here;
@@ -80,7 +98,7 @@ function sentence(draft: Draft, from: number, to: number, carried: Where, sectio
     const cue = sectionCue(draft, n);
     if (cue?.where === undefined || draft.elsewhere.has(n)) continue;
     // "Palate: chocolate, a whiff of flint"
-    if (/^whiffs? of$/.test(item.words) && (here === "palate" || here === "finish")) continue;
+    if (/(?:^| )(?:whiffs?|waft) of$/.test(item.words) && (here === "palate" || here === "finish")) continue;
     const where = cue.where;
     // "a coffee taste at the end"; "the end has a taste of coffee"
     if (cue.form === "head" && at[n - 1] !== undefined && sectionCue(draft, n + 1)?.form === "after")
@@ -104,6 +122,18 @@ function sentence(draft: Draft, from: number, to: number, carried: Where, sectio
     }
     // "a sweet one, all in all"
     if (where === "whole" && pending.length === 0 && !followed(draft, n, to)) pending = loose;
+    // "A stable in July. That's the nose."
+    if (
+      style === null &&
+      pending.length === 0 &&
+      loose.length === 0 &&
+      summedUp(draft, n) &&
+      !followed(draft, n, to)
+    )
+      for (const one of before) one.where = where;
+    // "salt on the lips after"
+    if (pending.length === 0 && takenAt === n - 1 && cue.form === "after" && !followed(draft, n, to))
+      for (const one of taken) one.where = where;
     if (style !== "forward" && pending.length === 0 && bracketed(draft, n))
       [pending, loose] = [loose.slice(-1), loose.slice(0, -1)];
     if (
@@ -117,12 +147,17 @@ function sentence(draft: Draft, from: number, to: number, carried: Where, sectio
       )
     ) {
       const part = lastPart(draft, pending, n, style === "forward");
-      const all = summedUp(draft, n)
-        ? [...loose, ...pending]
-        : style === null && part.length === pending.length
-          ? [...listBefore(draft, loose, part), ...part]
-          : part;
+      // "oily, sweet after": the last alone.
+      const all =
+        says(item, "where")?.form === "bare"
+          ? pending.slice(-1)
+          : summedUp(draft, n)
+            ? [...loose, ...pending]
+            : style === null && part.length === pending.length
+              ? [...listBefore(draft, loose, part), ...part]
+              : part;
       for (const one of all) one.where = where;
+      [taken, takenAt] = [all, n];
       style = "back";
     } else style ??= "forward";
     here = where;
@@ -131,5 +166,5 @@ function sentence(draft: Draft, from: number, to: number, carried: Where, sectio
     pending = [];
     loose = [];
   }
-  return here;
+  return { where: here, loose: style === null ? [...loose, ...pending] : [] };
 }

@@ -39,6 +39,9 @@ export function finishLengths(draft: Draft, sections: readonly Where[]): FinishL
     if (items[n + 1]?.mark === "colon" || waited(items, n)) continue;
     // "the pear is still there"
     if (item.words.startsWith("still ") && ofFlavour(draft, n)) continue;
+    // "it's gone all buttery"
+    const quite = draft.at[n + 1] ?? (says(items[n + 1], "degree") && draft.at[n + 2]);
+    if (quite && /(?:^| )gone$/.test(item.words)) continue;
     // "gone" of a flavour is no length of the finish.
     if (says(item, "gone") && length !== MISSING && takes(items, n)) continue;
     if (

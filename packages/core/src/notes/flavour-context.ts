@@ -1,4 +1,5 @@
 import { isFlavour, type Item } from "./find-items.ts";
+import { recalled } from "./recalled.ts";
 import { is, type Draft, isPlain, isStop, type Says, says } from "./mention.ts";
 
 const BESIDE: readonly Says[] = [
@@ -15,7 +16,7 @@ const BESIDE: readonly Says[] = [
 const PASSED: readonly Says[] = ["glue", "link"];
 
 const any = (item: Item, kinds: readonly Says[]): boolean =>
-  kinds.some((kind) => says(item, kind) !== undefined);
+  kinds.some((kind) => says(item, kind) !== undefined && says(item, kind)?.form !== "heading");
 
 const sure = ({ lexicon, at }: Draft, item: Item, n: number): boolean =>
   at[n] !== undefined || (isFlavour(item) && !lexicon.shy.has(item.words));
@@ -74,7 +75,7 @@ export function inContext(draft: Draft, at: number): boolean {
 
 /** Of a common word for a thing or a place: right beside what asks for a flavour, by itself, or in a sentence that speaks of flavours before it. */
 export const placed = (draft: Draft, at: number): boolean =>
-  inPlainContext(draft, at) || fragment(draft.items, at) || likened(draft, at);
+  inPlainContext(draft, at) || fragment(draft.items, at) || likened(draft, at) || recalled(draft.items, at);
 
 /** "it's like walking into a church": what the sentence has said so far speaks of flavours. */
 function likened({ items, at: mentions }: Draft, at: number): boolean {
@@ -122,7 +123,11 @@ export function inPlainContext(draft: Draft, at: number): boolean {
 export function inList(draft: Draft, at: number): boolean {
   const { items } = draft;
   const [before, after] = [items[at - 1], items[at + 1]];
-  const closed = after === undefined || after.mark !== "" || says(after, "join") !== undefined;
+  const closed =
+    after === undefined ||
+    after.mark !== "" ||
+    says(after, "join") !== undefined ||
+    says(after, "degree")?.of === true;
   if (!closed || before === undefined) return false;
   if (says(before, "degree")?.of || (before.words === "of" && says(items[at - 2], "degree"))) return true;
   const listed = before.mark === "comma" || says(before, "join") !== undefined;

@@ -1,6 +1,7 @@
 import type { Item } from "./find-items.ts";
 import { is, type Draft, isPlain, isStop, says } from "./mention.ts";
 import { isPerson } from "./otherwise.ts";
+import { recalled } from "./recalled.ts";
 import { smellsNearby } from "./surroundings.ts";
 
 /** Leaves out what is not of this glass: hoped for, said by others, eaten, how it looks, another glass. */
@@ -14,6 +15,7 @@ export function leaveOut(draft: Draft): void {
     if (item.mark !== "" || draft.at[n] !== undefined) continue;
     const aside = says(item, "aside");
     if (aside?.back) dropBefore(draft, n);
+    else if (aside && isImage(items, n)) continue;
     else if (aside) drop(draft, n, aside.look === true);
     if (narrates(draft, n)) dropStory(draft, n);
     if (smellsNearby(draft, n)) {
@@ -29,13 +31,19 @@ export function leaveOut(draft: Draft): void {
 
 /** "the last one was oaky, this one isn't": what the other has and this has not. */
 function hasNot({ items, at, mentions }: Draft, n: number): void {
-  if (says(items[n], "this") === undefined || says(items[n + 1], "not") === undefined) return;
-  const end = items[n + 2];
+  if (says(items[n], "this") === undefined) return;
+  let m = n + 1;
+  while (says(items[m], "link") && says(items[m], "not") === undefined) m++;
+  // "this has hardly any"
+  const little = (says(items[m], "degree")?.strength ?? 5) < 3;
+  if (says(items[m], "not") === undefined && !little) return;
+  const end = items[m + 1];
   if (end !== undefined && end.mark === "") return;
   const other = mentions.findLast((mention) => mention.at < n && mention.at > n - 12);
   if (other === undefined || !other.dropped || !other.compared || at[n + 1] !== undefined) return;
   other.dropped = false;
-  other.gone = true;
+  if (little) other.little = true;
+  else other.gone = true;
 }
 
 /** From an item to the end of what it speaks of. */
@@ -122,6 +130,14 @@ function putRight({ items }: Draft, from: number): boolean {
   return false;
 }
 
+/** "A boy eating toast.": what a sentence without a verb paints is what the glass is like. */
+function isImage(items: readonly Item[], n: number): boolean {
+  if (!/^[a-z]+ing\b/.test(items[n]?.words ?? "")) return false;
+  let m = n - 1;
+  while (m >= 0 && items[m]?.mark === "" && (isPlain(items[m] as Item) || is(items[m], "an"))) m--;
+  return n - m > 2 && is(items[m + 1], "an") && (m < 0 || items[m]?.mark !== "");
+}
+
 const HIS = /^(?:my|his|her|our|their|your)$/;
 
 /** "we sat by the fire", "my uncle kept bees": what somebody did, but not what the glass is likened to. */
@@ -150,9 +166,11 @@ function narrates(draft: Draft, n: number): boolean {
     return false;
   if (had && (who.words === "i" || isPraised(draft, n))) return false;
   for (let at = m - 1; at >= 0 && at > m - 16 && !isStop(items[at]); at--)
-    if (says(items[at], "memory") || /\blike\b/.test(items[at]?.words ?? "")) return false;
-  return true;
+    if (says(items[at], "memory") || LIKENED.test(items[at]?.words ?? "")) return false;
+  return !recalled(items, n);
 }
+
+const LIKENED = /\blike\b|^as (?:if|though)\b|\bthought\b/;
 
 /** "we had a hint of smoke", "they had plum on the nose": of the glass after all. */
 function isPraised({ items, at }: Draft, n: number): boolean {
@@ -212,7 +230,7 @@ function otherGlass(draft: Draft, n: number): void {
   const near = at[first - 2];
   // "the smoke in glass 2"
   if (near && is(items[first - 1], "ofGlass")) {
-    if (!near.gone && !near.more && !near.less) near.dropped = true;
+    if (!near.not && !near.gone && !near.more && !near.less) near.dropped = true;
     near.compared = true;
     return;
   }

@@ -37,6 +37,9 @@ export function listBefore(
   return loose.slice(from);
 }
 
+/** "poached", "leafy": how the flavour after it is. */
+const MADE = /..(?:ed|y)$/;
+
 /** Of several flavours, the last and those before it with nothing but small words between. */
 function chained(items: Draft["items"], all: readonly Mention[]): readonly Mention[] {
   for (let from = all.length - 1; from > 0; from--) {
@@ -47,12 +50,17 @@ function chained(items: Draft["items"], all: readonly Mention[]): readonly Menti
       if (item === undefined || item.mark === "comma") continue;
       if (
         item.mark !== "" ||
-        (isPlain(item) && !is(item, "listWords")) ||
+        (isPlain(item) && !is(item, "listWords") && !(m === next.at - 1 && MADE.test(item.words))) ||
         says(item, "break") ||
         says(item, "length")
       )
         return all.slice(from);
     }
+    // "honey a wee bit of smoke at the end": dictated without its comma.
+    const between = items.slice(before.last + 1, next.at);
+    const apart = between.every((item) => item.mark === "" && !says(item, "join"));
+    if (apart && between.some((item) => says(item, "degree")?.of && item.words.endsWith(" of")))
+      return all.slice(from);
   }
   return all;
 }

@@ -18,7 +18,7 @@ export function describes(items: readonly Item[], at: number, lexicon: Lexicon):
   return (
     led !== undefined &&
     is(led, "ofAThing") &&
-    isPlain(next) &&
+    (isPlain(next) || (says(next, "degree")?.of === true && isWhole(item))) &&
     !is(next, "whiskeyNouns") &&
     !next.words.endsWith("ly") &&
     !lexicon.tails.has(next.words)
@@ -174,6 +174,8 @@ const LIKENED = /\blike\b/;
 export function ofThing(items: readonly Item[], at: number, lexicon: Lexicon): boolean {
   const next = items[at + 1];
   if (next === undefined || next.mark !== "" || isFlavour(next)) return false;
+  // "cherries stain it"
+  if (/[^su]s$/.test(items[at]?.text ?? "")) return false;
   // "plum red apples"
   const after = items[at + 2];
   if (after !== undefined && after.mark === "" && isFlavour(after)) return false;
@@ -181,6 +183,7 @@ export function ofThing(items: readonly Item[], at: number, lexicon: Lexicon): b
   if (is(next, "people") && after !== undefined && after.mark === "" && talks(items, at + 2)) return false;
   if (lexicon.things.has(next.words)) return true;
   if (!lexicon.scenery.has(next.words)) return false;
+  if (isScene(items, at)) return false;
   for (let n = at - 1; n >= 0 && n > at - 8 && !isStop(items[n]); n--)
     if (
       says(items[n], "memory") ||
@@ -189,6 +192,20 @@ export function ofThing(items: readonly Item[], at: number, lexicon: Lexicon): b
       LIKENED.test(items[n]?.words ?? "")
     )
       return false;
+  return true;
+}
+
+/** "An oak table in a cold room.": what a sentence without a verb paints is what the glass is like. */
+function isScene(items: readonly Item[], at: number): boolean {
+  let from = at - 1;
+  while (from >= 0 && items[from]?.mark === "" && !says(items[from], "start") && says(items[from], "glue"))
+    from--;
+  if (from >= 0 && !isStop(items[from])) return false;
+  for (let n = at + 2; n < items.length && items[n]?.mark === ""; n++) {
+    const item = items[n] as Item;
+    if (says(item, "start") || (says(item, "link") && !says(item, "glue")) || /..(?:ed|s)$/.test(item.text))
+      return false;
+  }
   return true;
 }
 

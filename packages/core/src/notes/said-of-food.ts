@@ -14,7 +14,7 @@ export function saidOfFood(draft: Draft, at: number): boolean {
   if (item === undefined) return false;
   const next = items[at + 1];
   const open = next !== undefined && next.mark === "";
-  const before = mentions[at - 1];
+  const before = mentions[at - 1] ?? (items[at - 1]?.mark === "comma" ? mentions[at - 2] : undefined);
   if (is(item, "stones"))
     return near(items, at, -1, /^fruit\.stone$/) || near(items, at, 1, /^fruit\.stone$/);
   if (is(item, "charred"))

@@ -68,6 +68,9 @@ export function sectionCue({ items, at }: Draft, n: number): SaidSense | undefin
   }
   // "after": what comes after, not "after the rye".
   if (cue?.form === "bare") {
+    // "sweet after, like caramel"
+    if ((at[n - 1] !== undefined || says(before, "where")?.form === "after") && next?.mark !== "")
+      return { ...cue, form: "after" };
     const said =
       next === undefined ||
       next.mark !== "" ||

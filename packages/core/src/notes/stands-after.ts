@@ -12,6 +12,9 @@ export function standsAfter(
   const last = pending.at(-1);
   if (last === undefined || cue.form === "verb" || cue.form === "heading" || cue.form === "bare")
     return false;
+  // "some ginger and it goes on": of all that was drunk.
+  if (cue.form === "stays" && draft.items[n - 1]?.words === "it" && says(draft.items[n - 2], "join"))
+    return false;
   if (cue.form === "stays" || summedUp(draft, n)) return true;
   // "a plastic smell like a beach ball"
   if (cue.form === "head" && is(draft.items[n], "smells") && last.last === n - 1) return true;
@@ -20,6 +23,10 @@ export function standsAfter(
   const before = draft.items[m];
   // "palate is softer"
   const verb = draft.items[n + 1];
+  // "bit of ginger finish medium"
+  const verdict =
+    says(verb, "length") ?? says(verb, "liking") ?? / (?:better|nicer|worse)$/.test(verb?.words ?? "");
+  if (cue.form === "head" && verdict) return false;
   const told = says(verb, "link") !== undefined && !says(verb, "glue");
   if (cue.form === "head" && (told || is(verb, "isNot"))) return false;
   // "and then on the palate, oak"

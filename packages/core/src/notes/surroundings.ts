@@ -1,4 +1,4 @@
-import { is, type Draft, says } from "./mention.ts";
+import { is, isStop, type Draft, says } from "./mention.ts";
 
 const FURTHEST = 6;
 
@@ -50,7 +50,13 @@ export function smellsNearby({ items, at }: Draft, n: number): boolean {
     if (item === undefined || item.mark !== "" || at[m] !== undefined) break;
     if (says(item, "memory") || /\blike\b|\bof\b/.test(item.words)) return false;
     const water = item.words === "glass" && items[m - 1]?.words === "water";
-    if (m > n - FURTHEST && (water || is(item, "surroundings") || is(item, "everything"))) found = true;
+    if (
+      m > n - FURTHEST &&
+      (water ||
+        is(item, "surroundings") ||
+        (is(item, "everything") && !(is(item, "others") && isStop(items[m - 1]))))
+    )
+      found = true;
   }
   return found;
 }

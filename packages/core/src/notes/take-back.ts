@@ -24,6 +24,9 @@ export function takeBack(draft: Draft): void {
     const wrong = last(draft, n);
     const right = next(draft, n);
     if (wrong === undefined || right === undefined) continue;
+    // "plums or prunes, no, definitely prunes"
+    const other = draft.mentions[wrong.nth - 1];
+    if (other && sameWord(right, wrong) && !right.not && eitherOf(draft, other, wrong)) other.dropped = true;
     for (const one of sameBefore(draft, wrong)) one.dropped = true;
     // "no, not plum, cherry" names the wrong one again.
     if (sameWord(right, wrong) && draft.mentions[right.nth + 1] && (right.not || /\bnot\b/.test(item.words)))
@@ -59,6 +62,16 @@ function butIsIt({ items }: Draft, one: Mention, next: Mention): boolean {
     between.some((item, m) => item.words === "but" && is(between[m + 1], "itIs"))
   );
 }
+
+/** "plums or prunes": one of the two. */
+const eitherOf = ({ items }: Draft, one: Mention, next: Mention): boolean => {
+  const between = items.slice(one.last + 1, next.at);
+  return (
+    between.length < BEFORE &&
+    between.some((item) => says(item, "join")?.join === "or") &&
+    between.every((item) => item.mark !== "stop" && !says(item, "where"))
+  );
+};
 
 /** "plum, plum": the same word right before it too. */
 function sameBefore({ mentions }: Draft, wrong: Mention): readonly Mention[] {
@@ -106,7 +119,8 @@ const family = ({ attributes }: Mention): string => attributes[0]?.split(".")[0]
 function last({ items, at }: Draft, n: number): Mention | undefined {
   let stops = 0;
   for (let m = n - 1; m >= 0 && m >= n - BEFORE; m--) {
-    if (isStop(items[m]) && ++stops > 1) return undefined;
+    // "Blackcurrant. No. Hang on. It's tomato leaf."
+    if (isStop(items[m]) && !says(items[m - 1], "correct") && ++stops > 1) return undefined;
     const mention = at[m];
     if (mention && !mention.dropped) return mention;
   }
