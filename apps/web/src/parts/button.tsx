@@ -8,19 +8,27 @@ export type ButtonKind = "main" | "plain" | "quiet" | "danger";
 export interface ButtonProps extends Omit<ComponentProps<"button">, "onClick"> {
   readonly onClick?: (event: MouseEvent<HTMLButtonElement>) => unknown;
   readonly kind?: ButtonKind;
-  /** Stays focusable while it works, so that the focus is not lost. */
+  /** At work. Busy or disabled, it stays focusable, so that the focus is not lost, and does nothing. */
   readonly busy?: boolean;
 }
 
-export function Button({ kind = "plain", busy = false, className, type, onClick, ...rest }: ButtonProps) {
+export function Button({
+  kind = "plain",
+  busy = false,
+  disabled = false,
+  className,
+  type,
+  onClick,
+  ...rest
+}: ButtonProps) {
   return (
     <button
       type={type ?? "button"}
       className={`button button-${kind} ${className ?? ""}`}
-      aria-disabled={busy || undefined}
+      aria-disabled={busy || disabled || undefined}
       aria-busy={busy || undefined}
       onClick={(event) => {
-        if (busy) event.preventDefault();
+        if (busy || disabled) event.preventDefault();
         else onClick?.(event);
       }}
       {...rest}

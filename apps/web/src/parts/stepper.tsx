@@ -17,7 +17,7 @@ export interface StepperProps {
   readonly showLabel?: boolean;
 }
 
-/** A whole number by finger, by arrow keys or by typing. */
+/** A whole number by finger, by arrow keys or by typing. At its end a button keeps the focus and does nothing. */
 export function Stepper({
   label,
   value,
@@ -51,7 +51,7 @@ export function Stepper({
         <button
           type="button"
           aria-label={`Fewer: ${label}`}
-          disabled={value <= min}
+          aria-disabled={value <= min || undefined}
           onClick={() => set(value - 1)}
         >
           <MinusGlyph />
@@ -82,7 +82,7 @@ export function Stepper({
         <button
           type="button"
           aria-label={`More: ${label}`}
-          disabled={value >= max}
+          aria-disabled={value >= max || undefined}
           onClick={() => set(value + 1)}
         >
           <PlusGlyph />

@@ -23,7 +23,7 @@ export function useKeptFocus(within: RefObject<HTMLElement | null>): void {
     let frame = 0;
     const settle = (): void => {
       frame = 0;
-      if (lost === null || lost.isConnected || document.activeElement !== document.body) {
+      if (lost === null || !isGone(lost) || document.activeElement !== document.body) {
         came = [];
         return;
       }
@@ -58,7 +58,7 @@ export function useKeptFocus(within: RefObject<HTMLElement | null>): void {
     box.addEventListener(
       "click",
       () => {
-        watch.observe(box, { childList: true, subtree: true });
+        watch.observe(box, { childList: true, subtree: true, attributeFilter: ["disabled"] });
         window.clearTimeout(rest);
         rest = window.setTimeout(stop, WATCHED_MS);
       },
@@ -82,6 +82,9 @@ function ancestorsOf(element: Element, box: Element): readonly Element[] {
   }
   return found;
 }
+
+/** Taken away, or disabled by what it did itself. */
+const isGone = (element: Element): boolean => !element.isConnected || element.matches(":disabled");
 
 const shown = (element: Element): boolean => element.getClientRects().length > 0;
 
