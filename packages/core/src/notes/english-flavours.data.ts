@@ -5,7 +5,7 @@
  * all of it: common practice, no source.
  */
 export const FLAVOURS: Readonly<Record<string, string>> = {
-  "grain.cereal": `ale|amaranth|barley /tea/water|barleycorn|basmati|bean flour|black/dark/wholemeal bread|bran|bread black|\
+  "grain.cereal": `nacho|granary|feed bag/sack|stout|porter|bran muffin|tortilla chip|ale|amaranth|barley /tea/water|barleycorn|basmati|bean flour|black/dark/wholemeal bread|bran|bread black|\
 /breakfast/hot cereal|brewery|brewhouse|buckwheat|bulgur|chaff|chicken/horse feed|corn /bread/chip/husk/mash/oil|\
 cornbread /crust|cornfield|cornflake|cornmeal|couscous|/cracked/cream_of/puffed/shredded wheat|crispbread|draff|\
 feed store|flapjack|flour mill|grainfield|graininess|granola|grist|grits|homebrew|hominy|husk|kettle/sweet corn|\
@@ -14,7 +14,7 @@ mash /tun|millet|muesli|oat /biscuit/milk|oatcake|oatmeal|pilsner|polenta|popcor
 quinoa|rice /cake/cracker|ricecake|rye /bread/cracker/crisp/flour/grain/toast|semolina|sorghum|sour mash|spelt|\
 /spent grain|/stout beer|sweetcorn|taco shell|tamale|tortilla|wheat beer/cracker/grain|wheatfield|wholegrain|\
 wholemeal|wholewheat|wort`,
-  "grain.bake": `/amaretti/butter/buttermilk/digestive/tea/water biscuit|\
+  "grain.bake": `babka|bannock|breadstick|bread oven|cannoli|dinner roll|galette|hotcake|lavash|pikelet|pitta|/cornish pasty|quiche|tartlet|/amaretti/butter/buttermilk/digestive/tea/water biscuit|\
 /angel/birthday/fairy/funnel/pound/sponge/tea/wedding/yellow cake|bagel|baguette|bake shop|baked good|\
 /baked/baking/brown/crusty/monkey/potato/short/soda/sweet/white bread|/baked/danish/puff/shortcrust/sweet pastry|\
 bakehouse|baker's /yeast|bakery|bakewell|baking|beignet|biscotti|biscuit/cheesecake base|bread crumb/crust/dough/roll|\
@@ -26,23 +26,23 @@ fresh bake/rolls|fritter|genoise|ladyfinger|loaf|madeleine|naan|pancake|patisser
 pie /crust/dough/shell|piecrust|pita|popover|poppadom|/potato scone|pretzel|profiterole|rich tea|roti|rusk|saltine|\
 shortbread|shortcake|shortcrust|/soda farl|sourdough|sponge /finger|streusel|strudel|/sugar wafer|tart shell|teacake|\
 turnover|victoria sponge|viennoiserie|waffle /cone|white rolls|yeast|yeastiness`,
-  "fruit.orchard": `apple /butter/cellar/core/loft/orchard/pie_filling/pip/schnapps/sweet/wine|applesauce|\
+  "fruit.orchard": `poire /williams|tarte tatin|apple /butter/cellar/core/loft/orchard/pie_filling/pip/schnapps/sweet/wine|applesauce|\
 /asian/conference/poached/ripe pear|baked/bruised/cider/cooking/crab/poached/red/sliced/stewed/windfall apple|\
 braeburn|bramley|calvados|comice|crabapple|eau de vie|golden delicious|granny smith|green/pome/sharon/white fruit|\
 /hard cider|loquat|medlar|membrillo|nashi|orchard|pear brandy/drop|peardrop|perry|pink lady|pippin|quince /paste|\
 russet|scrumpy|windfall`,
-  "fruit.tropical": `banana /bread/chip/cream/custard/ester/milk/milkshake/split/sweet/toffee|banoffee|bubblegum|\
+  "fruit.tropical": `physalis|rum punch|banana /bread/chip/cream/custard/ester/milk/milkshake/split/sweet/toffee|banoffee|bubblegum|\
 /candied/grilled/tinned pineapple|cantaloupe|cashew fruit|charentais|coconut flesh|custard apple|dragonfruit|durian|\
 exotic|foam/fried/overripe banana|fruit cocktail/punch/salad|fruity gum|galia|guava|honeydew /melon|jackfruit|kiwi|\
 kiwifruit|litchi|lychee|mango /lassi|mangosteen|melon|papaya|passionfruit /curd|pawpaw|pina colada|pineapple chunk|\
 plantain|rambutan|soursop|starfruit|tamarillo|tinned fruit/fruit_cocktail|tropical /sweet|tutti frutti|watermelon`,
-  "fruit.stone": `apricot /yoghurt|/bing/black/boozy/brandied/candied/cocktail/glace/maraschino/morello/red/sour cherry|\
+  "fruit.stone": `amarena|clafoutis|slivovitz|apricot /yoghurt|/bing/black/boozy/brandied/candied/cocktail/glace/maraschino/morello/red/sour cherry|\
 canned/doughnut/stewed/tinned/white peach|cherries|\
 cherry bakewell/brandy/coke/cola/cough_drop/cough_syrup/pie_filling/sweet/tomato_skin|clingstone|damson /cheese/gin|\
 greengage|kirsch|maraschino|mirabelle|morello|nectarine|\
 peach /cobbler_filling/iced_tea/melba/ring/schnapps/tea/yoghurt|peaches and cream|plum cheese|sloe /gin|\
 /stewed/victoria plum|stone fruit/fruity|stonefruit|umeboshi`,
-  "fruit.berry": `acai|berry pie/smoothie|bilberry|/black/concord/muscat/red/white grape|black/forest/hedgerow/mulled/red/summer fruit|\
+  "fruit.berry": `eton mess|whortleberry|acai|berry pie/smoothie|bilberry|/black/concord/muscat/red/white grape|black/forest/hedgerow/mulled/red/summer fruit|\
 blackberry/blueberry /pie|blackcurrant /sweet|boysenberry|bramble|cassis|\
 /cherry/dark/forest/mixed/red/summer/wild berry|cherryade|cloudberry|cranberry|currant bush/jelly|elderberry|\
 fruit chew/drop/gum/leather/pastille|fruits of the forest|goji|gooseberry|grape must|grapiness|grenadine|gumdrop|\
@@ -50,14 +50,14 @@ gummy /bear|hedgerow|huckleberry|jam /donut/doughnut/sandwich|jamminess|jelly /b
 loganberry|mulberry|muscat|pastilles|pomegranate|raspberry /coulis/ripple/sweet|raspberryade|red licorice/liquorice|\
 redcurrant|rose hip|rosehip|rowanberry|sangria|sea buckthorn|strawberries and cream|\
 strawberry /lace/pencil/sweet/yoghurt|summer pudding|tayberry|white currant|winegum|woodland strawberry`,
-  "fruit.citrus": `bergamot /tea|blood/chocolate/seville orange|calamansi|candied citrus/lemon/orange/orange_peel/peel|citric|citron|\
+  "fruit.citrus": `peel|ugli|bergamot /tea|blood/chocolate/seville orange|calamansi|candied citrus/lemon/orange/orange_peel/peel|citric|citron|\
 citronella|citrus /cleaner/fruit|clementine|creamsicle|curacao|daiquiri|dreamsicle|earl grey/grey_tea|kaffir/key lime|\
 key lime pie|kumquat|\
 lemon /and_lime/balsam/bar/barley/barley_water/butter/cheese/cream/curd/drizzle/lime/pie/shortbread/sweet/tea/wax|\
 lemonade|lime /curd/pickle|limeade|limoncello|mandarin|margarita mix|marmalade|mixed peel|mojito|\
 orange /cream/creamsicle/marmalade/soda/squash/sweet|orangeade|paloma|pickled/salted lemon|/pink grapefruit|pomelo|\
 satsuma|sherbet /lemon/straw|st clement's|tangerine|triple sec|yuzu|zest`,
-  "fruit.dried": `apricot leather|barmbrack|black bun|boozy/brandied/christmas/dry/macerated/soaked/steeped/stewed/sun_dried/vine fruit|\
+  "fruit.dried": `bara brith|apricot leather|barmbrack|black bun|boozy/brandied/christmas/dry/macerated/soaked/steeped/stewed/sun_dried/vine fruit|\
 brack|christmas/dundee/eccles/simnel/welsh/xmas cake|christmas/plum/xmas pudding|/christmas/suet mincemeat|\
 /cinnamon/mulled/rum/rum_and/rum_soaked/yoghurt raisin|clootie /dumpling|craisin|cream/px sherry|currant|\
 currant/date/tea loaf|date square|\
@@ -66,7 +66,7 @@ dry grape|fig /roll|fruit bread/bun/dried/dry/loaf/mince/pudding/scone/slice|fru
 /medjool/pitted/sticky date|mince pie|muscatel|old/tawny port|oloroso|panettone|panforte|pedro ximenez|plum dry/duff|\
 port wine|px|raisin bread/toast|rancio|sauternes|sherry trifle|spotted dick|/stewed prune|stollen|sultana /bran|\
 tamarind|tea bread|tokaji|trail mix`,
-  "plant.flower": `acacia|aftershave|/almond/apple/cherry/clover/lime/linden/may/orange/peach/pear/plum blossom|azalea|\
+  "plant.flower": `buddleia|daffodil|eau de toilette|funeral parlour|pansy|snowdrop|tulip|acacia|aftershave|/almond/apple/cherry/clover/lime/linden/may/orange/peach/pear/plum blossom|azalea|\
 baby/dusting/face powder|bath bomb/salts|begonia|bluebell|/bouquet_of flowers|bubble bath|buttercup|calendula|\
 camellia|carnation|chamomile/camomile/jasmine /tea|chrysanthemum|\
 /clover/cut/dried/garden/heather/hedge/hedgerow/lime/meadow/orange/spring/tropical/verbena/white flower|cornflower|\
@@ -78,7 +78,7 @@ orchid|orris /root|osmanthus|parma violet|peony|perfumed|perfumery|petal|petunia
 /powdery floral|primrose|rhododendron|rose /cream/garden/jam/oil/petal/syrup/water|rosebud|rosewater|snapdragon|\
 sweet pea/william|talc|talcum|tuberose|turkish delight|violet /candy/cream/leaf/soap/sweet/syrup|whin|wildflower|\
 wisteria|yellow broom|ylang ylang`,
-  "plant.green": `agave|alfalfa|aloe|artichoke|asparagus|assam|avocado|bamboo|\
+  "plant.green": `allotment|cress|pasture|tomato|agave|alfalfa|aloe|artichoke|asparagus|assam|avocado|bamboo|\
 /barley/cut/dried/freshly_cut/freshly_mown/mown/new_mown/wheat grass|barn|barnyard|bean pod|bell pepper|\
 /black/breakfast/builder's/builders/cold/cup_of/gunpowder/ice/iced/milky/pot_of/stewed/strong/sweet/tannic/white tea|\
 blackcurrant/box bush|/blackcurrant/cabbage/currant/dandelion/dock/fig/green/tea/tomato/vine leaf|/box hedge|boxwood|\
@@ -91,7 +91,7 @@ mange tout|marijuana|matcha|meadow /hay|nettle|olive|oolong|papyrus|pea pod/shoo
 privet|pu erh|puerh|raffia|raw potato|reed|rhubarb /crumble|rooibos|rush mat|sap green|sedge|sencha|silage|slurry|\
 spinach|spirulina|stable hay/straw|stem|straw|sugar snap|sunflower|tapenade|tea bag|teabag|tequila|tomato plant/vine|\
 underripe|unripe|veg|vegetable|vegetal|veggie|watercress|wheatgrass|wicker /basket|yerba mate|zucchini`,
-  "plant.herb": `absinthe|allsorts|amaro|angelica|angostura|aniseed /ball/sweet|anisette|aperitivo|aquavit|arak|basil|bay|\
+  "plant.herb": `stuffing|absinthe|allsorts|amaro|angelica|angostura|aniseed /ball/sweet|anisette|aperitivo|aquavit|arak|basil|bay|\
 birch bark/beer/sap|black jack|black/salt/salted/salty liquorice|black/salty licorice|/bog myrtle|borage /flower|\
 botanical|bouquet garni|burdock|/burnt sage|camphor|camphorated|camphorous|candy cane|caraway /bread/rye|catnip|\
 chervil|chest/muscle/vapor/vapour rub|chewing gum|chive|cilantro|coriander/laurel/sloe/stevia leaf|cornichon|\
@@ -105,7 +105,7 @@ marjoram|menthol|mentholated|mint /choc/choc_chip/chocolate/cream/julep/sweet/te
 raki|root beer|rosemary|sagebrush|salmiak|sambuca|sarsaparilla|sassafras /tea|shiso|sorrel|spearmint|/star anise|\
 summer savory|sweet gale|/sweet woodruff|tarragon|throat lozenge/pastille/sweet|thyme|tincture|tonic /water|\
 toothpaste|valerian|verbena|vermouth|wintergreen|wormwood|yarrow`,
-  "sweet.sugar": `agave nectar|/agave/corn/pancake/pecan syrup|\
+  "sweet.sugar": `cane juice|sticky toffee|rum_and_raisin/rum_raisin fudge|agave nectar|/agave/corn/pancake/pecan syrup|\
 /barley/brown/burned/cane/caramelised/caramelized/caster/cooked/dark_brown/icing/maple/palm/powdered/praline/rock/spun/white sugar|\
 /black treacle|blackstrap|boiled/parma/penny/turkish sweet|/bonfire/cinder/english/honeycomb/treacle toffee|\
 brandy snap|butter scotch|butterscotch|candied|candy /cigarette/corn/floss/shop/store|candyfloss|\
@@ -127,7 +127,7 @@ custard /cream/doughnut/pie|egg custard/nog|eggnog|french vanilla|gelato|horchat
 instant/milk/rice/semolina pudding|junket|knickerbocker glory|/malted milkshake|marshmallow cream/creme/fluff|\
 pannacotta|pastry cream|pudding cup/mix|sabayon|semifreddo|soft serve|tapioca|\
 vanilla /bean/caramel/cream/custard/malt/milkshake/sugar/wafer/yoghurt/yogurt|vanillin|white cake|zabaglione`,
-  "sweet.dairy": `alfredo|baby formula|bechamel|beurre noisette|/brown/browned/farm/melted/noisette/salted/salty butter|butter mint|\
+  "sweet.dairy": `mozzarella|whey|alfredo|baby formula|bechamel|beurre noisette|/brown/browned/farm/melted/noisette/salted/salty butter|butter mint|\
 butter/cheese/cream cake|/butter/clotted/double/heavy/single/sour/whipped/whipping cream|\
 /butter/condensed/evaporated/goat/powdered milk|buttercream|buttered|butterfat|buttermilk|butterscotchy|cheesecake|\
 clotted|/coffee creamer|cottage/cream cheese|creamed /rice|/creamy/greek yoghurt|/creme chantilly|creme fraiche|curd|\
@@ -140,7 +140,7 @@ chocolatey malt|cocoa /butter/husk/nib/shell|coffee bean/cream/fudge/ground/shop
 easter egg|espresso|flat white|fudge/mud/opera cake|ganache|latte|/latte macchiato|/milk choc|mokka|mole|mud pie|nibs|\
 ristretto|rocky road|sachertorte|tiramisu|/toffee mocha|truffles`,
   "spice.warm": `\
-/all/apple_pie/baker's/baking/barrel/biscuit/brown/cake/christmas/cookie/eastern/exotic/five/holiday/incense/mixed/mulling/oak/oriental/pie/pumpkin/pumpkin_pie/rye/soft/sweet/winter/wood/xmas spice|\
+pomander|souk|/all/apple_pie/baker's/baking/barrel/biscuit/brown/cake/christmas/cookie/eastern/exotic/five/holiday/incense/mixed/mulling/oak/oriental/pie/pumpkin/pumpkin_pie/rye/soft/sweet/winter/wood/xmas spice|\
 allspice /berry|asafran|baharat|cardamom /bun/coffee/tea|cardamon|carrot cake|cassia|chai /latte/tea|\
 christmas /biscuit/cookie/market|cinnamon /bark/biscuit/bun/candy/cereal/cookie/mint/sugar/toast/toothpick|\
 clove /cigarette/ham/oil/studded_orange|cloved ham|dutch/pepper biscuit|garam masala|ginger bread/cake/loaf|\
@@ -148,7 +148,7 @@ gingerbread /man|gluhwein|hot cross bun|jerk seasoning|kretek|lebkuchen|mace|mas
 nutmeg /shell|pain d'epices|parkin /cake|pfeffernusse|pimento berry|pumpkin bread/latte/pie|quatre epices|\
 ras el hanout|saffron|snickerdoodle|speculaas|speculoos|spekulatius|spice biscuit/box/bread/cake/cookie/merchant/tea|\
 spiced /biscuit/bun/cake/cider/teacake|spiciness|spicy /wood|tagine|tonka|turmeric|yuletide|za'atar`,
-  "spice.sharp": `arugula|asafetida|\
+  "spice.sharp": `cajun|curry house|jerk chicken|arugula|asafetida|\
 /black/cayenne/chilly/cracked/cracked_black/ground/ground_black/hot/pink/rye/sichuan/szechuan/white/wood pepper|\
 buffalo/hot sauce|cajun/curry/hot/kimchi/pepper/sharp/taco spice|\
 candied/crystallised/crystallized/ground/pickled/root/stem ginger|capsaicin|cayenne|chile|chili /heat/oil|\
@@ -170,7 +170,7 @@ marrons glaces|marzipan|nocino|noisette|nougat|nut bread/brittle/loaf/mix/shell|
 /peanut brittle|peanut shell|pecan pie|pickled walnut|pine/sunflower kernel|pistachio|praline|roast/roasted chestnut|\
 satay|seed bar|sesame|simnel|smoked almonds|sun/suntan/tanning oil|sunblock|sunscreen|tahini|turron|\
 walnut /bread/husk/loaf/pickle/shell`,
-  "wood.fresh": `agarwood|/american/european/french/fresh/green/new/raw/virgin/wet/white/young oak|\
+  "wood.fresh": `chopping/cutting board|fence|firewood|joiner|pet shop|telegraph pole|wooden|woodworking|agarwood|/american/european/french/fresh/green/new/raw/virgin/wet/white/young oak|\
 /ash/balsa/beech/birch/cedar/cherry/cut/eucalyptus/freshly_cut/hickory/juniper/maple/new/pine/ply/sandal/sap/walnut/wet wood|\
 balsa|balsam|bamboo steamer|bark chips|beech|beechwood|birch|birchwood|carpenter|carpenter's shop/workshop|carpentry|\
 cedar /chest/closet/plank|cedarwood|cherrywood|chipboard|chopstick|christmas/fir/needle tree|\
@@ -184,7 +184,7 @@ plank|ply|plywood|rabbit hutch|resin|resinous|rosewood|sandalwood|sap|sappy|saun
 shavings|skewer|splinter|spruce /tip|stave|teak|tongue depressor|toothpick|twig|unoaked=0|veneer|\
 wood bark/chip/pulp/sap/shaving/shop/yard|willow|alder|elm|wooden bench/box/chair/crate/drawer/floor/ruler/skewer/spoon/stick|\
 woodiness|woodpile|woodpulp|woodshed|woodshop|woodwork /room|woodworker|woodworking shop|woodyard|workshop`,
-  "wood.toasted": `/alligator/heavy/oak char|barbecue charcoal|barrel char/house/room/stave|\
+  "wood.toasted": `briquette|/alligator/heavy/oak char|barbecue charcoal|barrel char/house/room/stave|\
 barrel/burned/cask/char/charred/ember/roasted/scorched/seasoned/singed/toast/toasty wood|\
 black/caramelised/caramelized/charred/charry/dark/roasted/scorched/seasoned/smoked/smouldering/sweet/toast/toasty/warm oak|\
 bonded warehouse|/bourbon/charred/oak/whisky cask|/bourbon/charred/oak/wood_of/wood_of_the barrel|\
@@ -192,7 +192,7 @@ burnt log/stick/timber|/campfire ember|carbon|casks|char/live coal|charcoal /bri
 charring /room|charry|cooper|cooper's fire/shop|cooperage|coopering|deep/heavy/medium/oak toast|\
 dying/glowing/oak embers|glowing/hot coals|pyrography|rick house|rickhouse|toasted|toasty`,
   "wood.old": `\
-aged/ancient/antique/barn/church/dried/dry/fossil/lacquered/mouldering/rotten/rotting/tired/varnished/waxed/weathered wood|\
+altar|armoire|chest of drawers|confessional|manor house|old bar/clock/pub/school/theatre|dusty/whisky/whiskey warehouse|aged/ancient/antique/barn/church/dried/dry/fossil/lacquered/mouldering/rotten/rotting/tired/varnished/waxed/weathered wood|\
 aged/ancient/bog/tired oak|ancient/seasoned/ship's timber|antique /furniture/shop/store|attic|banister|bannister|\
 barnwood|/beeswax/floor/wax polish|benzoin /resin|blanket/cedar/cedar_cigar/cigar/lacquer box|\
 blanket/hope/linen/sea chest|bookcase|bookshelf|bookshelves|cathedral|censer|chancel|chapel|choir stall|church /pew|\
@@ -207,7 +207,7 @@ rosin|sacristy|school/writing desk|shellac|ship's hold|ships timbers|sideboard|s
 tool handle/shed|toolshed|tree stump|varnished|vestry|violin|wardrobe|weathered plank|welsh dresser|\
 wood dusty/oil/old/panel/paneling/panelling/polish/rot/stain/varnish/wax|woodworm|yacht varnish`,
   "smoke.smoke": `\
-/applewood/barbecue/bbq/birch/bonfire/candle/cherrywood/cigar/cigarette/coal/driftwood/engine/exhaust/firework/hickory/incense/mesquite/oak/oily/peat/pine/pinewood/pipe/sweet/tobacco/turf/wood smoke|\
+biltong|chargrilled|lox|prosciutto|scorched|smithy|/applewood/barbecue/bbq/birch/bonfire/candle/cherrywood/cigar/cigarette/coal/driftwood/engine/exhaust/firework/hickory/incense/mesquite/oak/oily/peat/pine/pinewood/pipe/sweet/tobacco/turf/wood smoke|\
 ash tray|ashen|ashes|ashpan|ashtray|asphalt|/autumn/beach/garden/leaf bonfire|bacon /crisp/fat/grease|\
 barbecue /crisps/sausage|barbecued /meat|barbeque|bbq /chips/crisps|beach barbecue|/beach campfire|\
 beach/brush/coal/cold/dead/doused/driftwood/dying/extinguished/forest/garden/house/leaf/log/open/put_out/wood/yesterday's fire|\
@@ -226,7 +226,7 @@ smoked /almond/bacon/beer/butter/cheese/haddock/ham/herb/honey/mackerel/malt/mea
 smokehouse|smokeless=0|smokey|smokily|smokiness|smoking shed|smoky /bacon/sausage/tea|smoldering|smoulder|\
 smouldering /ember|soot|souchong|spare rib|steam engine/locomotive/train|stub end|tar barrel/rope|tarmac|tarred|\
 tarred deck/rope/string|tarry /rope/tea|turf|unpeated=0|unsmoked=0|wildfire|wood stove|woodfire|woodsmoke|woodstove`,
-  "smoke.medicinal": `algae|anchovy|antiseptic /cream/lotion/soap|apothecary|balm|band aid|beach /pebble/stones|bladderwrack|boat hull/shed|\
+  "smoke.medicinal": `caviar|cotton wool|fish scales|laver|marina|nautical|waiting room|whelk|algae|anchovy|antiseptic /cream/lotion/soap|apothecary|balm|band aid|beach /pebble/stones|bladderwrack|boat hull/shed|\
 boathouse|boatyard|bonito|brackish|brine barrel|brined|brininess|caper /berry|carbolic /soap/soap_bar|chemist|\
 chlorinated|chlorine|clam /broth|coal_tar/tar soap|coast|coastal|coastline|cockle|crab /meat|creel|creosol|\
 /crepe bandage|cresol|dashi|dental/doctor's/doctors surgery|dentist's chair|dentist's/doctor's/doctors/dr's office|\
@@ -245,7 +245,7 @@ sea /air/breeze/fog/front/grass/kale/mist/salt/shell/shore/spray/vegetable/water
 seaside|seaspray|seawater|seaweed /crisp|shell|shellfish|shingle|/ship's rigging|shore|shoreline|shrimp|spume|\
 squid ink|/sticking plaster|strandline|surgical dressing/glove/tape/ward|sushi wrapper|swimming/tidal/tide pool|\
 tar shampoo|tarred ship|/tide wrack|tideline|toilet cleaner|trawler/wet net|vet's /surgery|veterinary|wakame|wharf|wharves`,
-  "earth.earth": `after_the/first/fresh/summer/woods_after rain|aluminium|aluminum|/ash/chalk/garden/greenhouse/peat/potting soil|\
+  "earth.earth": `battery|catacomb|cement|hot pavement|mortar|mushroom soup|mulch|quarry|river bank|riverbank|sphagnum|tomb|after_the/first/fresh/summer/woods_after rain|aluminium|aluminum|/ash/chalk/garden/greenhouse/peat/potting soil|\
 autumn forest/leaf/woods|bean sprout|beet|beetroot|black/brown/damp/dead/dried/dry/fall/fallen/old/rotting leaves|\
 /black/dark/dug/turned earth|/black/white truffle|blood|bog|brass|brassy|brick|brick/desert/plaster/rock dust|carrot|\
 cave|cep|chalk cliff|chanterelle|churchyard|clay|clay/flower/plant pot|coin|compost /heap|concrete|copper /coin/pipe|\
@@ -260,7 +260,7 @@ root /cellar/veg/vegetable|rust|rusty nail|sand|shiitake|slate|sous bois|stable 
 stoniness|swamp|swede|terracotta|tin can|tinny|toadstool|truffle oil|truffled|turnip|undergrowth|vetiver|water butt|\
 wet cement/chalk/concrete/dirt/earth/forest/gravel/ground/leaf/pavement/plaster/rock/slate/soil/stone/woods|\
 woodland /floor|worm cast`,
-  "earth.leather-and-leaf": `antiquarian/hymn/prayer book|baseball/boxing glove|baseball/catcher's/catchers mitt|book spine|\
+  "earth.leather-and-leaf": `archive|armchair|banknote|bible|boxing gym|cigarillo|comic|handbag|horsehair|new shoes|riding school|shoe repair|smoking room|suitcase|wallet|antiquarian/hymn/prayer book|baseball/boxing glove|baseball/catcher's/catchers mitt|book spine|\
 book/musty/yellowed/yellowing pages|bookbinding|books|boot/harness/tack room|boot/shoe polish|bridle|\
 /car_seat/new/saddle/shoe/soft/sweaty/whip/worn leather|chamois|chaw|\
 /cherry/cherry_pipe/chewing/cured/dark/dried/drying/leaf/pipe/rolling/sweet/vanilla/wet tobacco|\
@@ -272,7 +272,7 @@ old atlas/bible/book/bookshop/boot/car/comics/football/horse/letter/library/maga
 paper /bags|parchment|pipe /stem|rawhide|riding/walking boots|/rolling baccy|saddle /room/soap/wax|saddlery|saddler/saddler's|tack shop|\
 /second_hand bookshop|sheepskin|shisha|shoe shop|snuff|snuffbox|stable|study|suede|sweaty saddle|tabac|tack|\
 tanned hide|tanner's|tannery|tanning pit|tobacco barn|tobacconist|/used bookstore|vellum|watch strap`,
-  "savoury.sulphur": `asafoetida|/bad/boiled/hard_boiled/rotten egg|beef /broth/stock/tea|bicycle/bike/car tire|/bicycle/bike/rubber tyre|tennis ball/shoe|\
+  "savoury.sulphur": `balloon|banger|bicycle shop|butcher|cabbage water|eraser|hot spring/water_bottle|kidney|liver|match head|pet food|roast dinner|salami|septic tank|sparkler|stew|sunday roast|volcanic|volcano|wellies|wellington|asafoetida|/bad/boiled/hard_boiled/rotten egg|beef /broth/stock/tea|bicycle/bike/car tire|/bicycle/bike/rubber tyre|tennis ball/shoe|\
 bike shop|bin juice|black powder/pudding|/blood sausage|/blown_out/burnt/lit/safety/spent/strike_a/struck match|\
 /boiled cauliflower|/boiled/cooked cabbage|bone marrow|/book_of matches|bouillon|broccoli|broth|\
 brown/worcester/worcestershire sauce|/brussels sprout|butcher's|cap/toy gun|caramelized onions|casserole|cat/dog food|\
@@ -286,7 +286,7 @@ rubber /band|rubbery|rubbish bin|sauerkraut|savory|savoury|sewage|sewer|shallot|
 spent cartridge/rocket|stink bomb|stock cube|sulfite|sulfur|sulfuric|sulfurous|sulphite|sulphur|sulphuric|sulphuring|\
 sulphurous|tamari|teriyaki|truffle fries|umami|venison|vitamin b/tablets|vitamins|wellington/welly boot|wetsuit|\
 yeast extract/spread`,
-  "savoury.fat": `animal/beef/chip/cooking/doughnut/duck/fried/frying/goose/hot/pan/pork fat|\
+  "savoury.fat": `chicken/lamb fat|clean sheets|fabric softener|makeup|wool blanket|woolly|animal/beef/chip/cooking/doughnut/duck/fried/frying/goose/hot/pan/pork fat|\
 /avocado/baby/bicycle/bike/chain/chip/cod/cooking/engine/frying/gear/gun/hair/hemp/lamp/linseed/machine/mineral/motor/olive/rapeseed/sewing_machine/sunflower/tractor/vegetable oil|\
 /axle/peanut grease|/bacon/beef dripping|/bar_of/dish/hand/pear soap|bed/clean/fresh linen|beeswax|brake fluid|\
 brilliantine|butter wrapper|/candle/cheese/paraffin/sealing wax|candlewax|cheese/parmesan/pork rind|chip pan/shop|\
@@ -295,7 +295,7 @@ fatty|french fry|/fresh laundry|fried bread/food/potato|fries|greasepaint|/hand 
 lip balm/gloss|lipstick|lubricant|moisturiser|mutton|oil can|petroleum jelly|pomade|pork scratching|potato chip/crisp|\
 putty|shampoo|shaving foam|sheep|/sheep/wet wool|soapiness|soapsuds|suet|sunflower margarine|tallow|tempura|\
 washing powder/up_liquid|/wax crayon|wax paper|waxed canvas/cloth/cotton/jacket/paper/string|waxiness|wool jumper`,
-  "savoury.sour-and-sweaty": `acetic /acid|ammonia|armpit|baby sick/spit/vomit|balsamic|/balsamic/cider/malt/pickle/pickling/white/wine vinegar|\
+  "savoury.sour-and-sweaty": `bad/dog breath|feta|gruyere|kennel|pee|pigsty|running shoes|acetic /acid|ammonia|armpit|baby sick/spit/vomit|balsamic|/balsamic/cider/malt/pickle/pickling/white/wine vinegar|\
 beer/wine dregs|bile|/blue/goat/stinky/strong cheese|body odor/odour|bretty|brie|butyric|camembert|\
 cat litter/pee/piss/spray/urine|changing/locker room|cheddar|cheese and_onion/and_onion_crisp|curdled /cream/milk|\
 damp dirty_dog/dog/fur/labrador/spaniel|diaper|/dirty/gym/old/sweaty sock|dog basket/bed/blanket|feety|\
@@ -306,7 +306,7 @@ rugby kit/shirt|shoes worn|sick|/smelly/stinky feet|smelly/worn shoes|socks|\
 sour beer/cabbage/cheese/cider/dairy/fruit/milk/pickle/wine|spit up|sports bag/hall|squash court|stale ale/beer/wine|\
 stilton|stomach acid|sweat|sweatiness|tomcat|trainers|urinal|urine|vomit|washed rind|\
 wet collie/dog/fur/horse/hound/labrador/poodle/shoes/spaniel/terrier`,
-  "savoury.stale": `baby/hospital food|basement|boiled carrots/greens/veg|boiled/canned/cooked/overcooked/tinned vegetable|burlap|\
+  "savoury.stale": `caravan|canteen|cafeteria|damp clothes|dishrag|dust sheet|empty house|flannel|fridge|hoover bag|mop|paper bag|raincoat|shoe box|spare room|tea towel|tent|thrift shop|vegetable water|wet clothes|ditch/flower water|baby/hospital food|basement|boiled carrots/greens/veg|boiled/canned/cooked/overcooked/tinned vegetable|burlap|\
 canned corn/peas|canteen dinner|cardboard /box|charity shop|closed/musty/stuffy/unaired/unopened room|cork|corked|\
 damp /book/canvas/carpet/cellar/cloth/coat/cupboard/flannel/house/jumper/laundry/newspaper/paper/plaster/room/rug/tent/towel/wall/wallpaper/washing/wool|\
 dank|dish rag|dishcloth|dishwater|drain board|dusty curtains|egg box|floor cloth|fug|fusty|hessian|jute sack|mildew|\
@@ -317,7 +317,7 @@ pasta/pond/potato/rice/stagnant/vase/washing_up water|pond|pondwater|rancid nut|
 stale /air/biscuit/bread/cake/cereal/cracker/crisps/nut/oil/peanut/popcorn/tobacco/water|stuffy|tca|thrift store|\
 tinned carrots/peas/soup/spinach/veg|vacuum bag/cleaner_bag|vegetable soup|wallpaper paste|\
 wet book/canvas/cardboard/carpet/cloth/coat/flannel/jumper/laundry/mop/newspaper/paper/rag/rug/sponge/tent/towel/washing`,
-  "spirit.heads": `acetone|air bed|airbed|/airplane/model/model_aeroplane/resin/wood glue|\
+  "spirit.heads": `antifreeze|art class|beach ball|bug/fly spray|burning wires|dry cleaner's|emulsion|ether|garage /floor|hardware store|insect repellent|lino|new paint|nail file|perm|solder|weedkiller|acetone|air bed|airbed|/airplane/model/model_aeroplane/resin/wood glue|\
 ammonia/bathroom/brush/drain/dry/floor/glass/household/oven/paintbrush/window cleaner|art room|artificial /banana|\
 artist's studio|ballpoint|/beach inflatable|benzene|biro|bleach|brass/metal/nail/silver polish|\
 /burning/burnt/hot plastic|burning/hot electrics|burnt wire|butane|camping gas|car/mechanic's garage|\
