@@ -1,5 +1,4 @@
-const DAY_MS = 86_400_000;
-
+import { DAY_MS } from "@partsproof/core/quantity";
 const dayFormat = new Intl.DateTimeFormat("en-GB", { day: "numeric", month: "short", year: "numeric" });
 const timeFormat = new Intl.DateTimeFormat("en-GB", {
   day: "numeric",

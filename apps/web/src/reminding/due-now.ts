@@ -1,3 +1,4 @@
+import { DAY_MS } from "@partsproof/core/quantity";
 import type { NextThing } from "@partsproof/house/protocol";
 
 /** What is worth a notification: a day that was waited for. Flights at the table are in everybody's hands anyway. */
@@ -8,8 +9,8 @@ const WAITED_FOR: ReadonlySet<NextThing["kind"]> = new Set([
   "batch rested",
 ]);
 /** After so long nobody is reminded any more. */
-const LATE_MS = 14 * 86_400_000;
-const HALF_A_DAY_MS = 43_200_000;
+const LATE_MS = 14 * DAY_MS;
+const HALF_A_DAY_MS = DAY_MS / 2;
 
 export const keyOf = ({ kind, subject, at }: NextThing): string => `${kind} ${subject.id ?? ""} ${at ?? ""}`;
 

@@ -1,3 +1,4 @@
+import { DAY_MS } from "../quantity/index.ts";
 import { offsetAt } from "./offset-at.ts";
 
 /** The clock of a zone is put forward or back. Offsets are seconds ahead of UTC. */
@@ -6,8 +7,6 @@ export interface ClockChange {
   readonly before: number;
   readonly after: number;
 }
-
-const DAY = 86_400_000;
 
 /**
  * Every change of a zone's clock between two instants (milliseconds since 1970).
@@ -21,7 +20,7 @@ export function clockChanges(zone: string, from: number, to: number): ClockChang
   const changes: ClockChange[] = [];
   let [day, before] = [from, offsetAt(zone, from)];
   while (day < to) {
-    const next = Math.min(day + DAY, to);
+    const next = Math.min(day + DAY_MS, to);
     const after = offsetAt(zone, next);
     if (after !== before) {
       let [low, high] = [day, next];

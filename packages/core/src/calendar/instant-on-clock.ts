@@ -1,3 +1,4 @@
+import { DAY_MS } from "../quantity/index.ts";
 import type { OnClock } from "./event.ts";
 import { offsetAt } from "./offset-at.ts";
 
@@ -14,7 +15,7 @@ export function instantOnClock(zone: string, { date, time }: OnClock): number {
   if (parts === null) throw new RangeError(`a time requires 00:00 to 23:59, got ${time}`);
   const wall = day + (Number(parts[1]) * 60 + Number(parts[2])) * 60_000;
   // The offsets before and after: a day on either side of it, as no clock changes twice within two.
-  const [before, after] = [offsetAt(zone, wall - 86_400_000), offsetAt(zone, wall + 86_400_000)];
+  const [before, after] = [offsetAt(zone, wall - DAY_MS), offsetAt(zone, wall + DAY_MS)];
   const fits = [before, after]
     .map((offset) => ({ offset, at: wall - offset * 1000 }))
     .filter(({ offset, at }) => offsetAt(zone, at) === offset);

@@ -1,11 +1,11 @@
+import { DAY_MS } from "../quantity/index.ts";
 import { escaped, folded } from "./content-lines.ts";
 import type { Calendar, CalendarEvent } from "./event.ts";
 import { dayOf, instantOnClock } from "./instant-on-clock.ts";
 import { clockDigits, zoneLines } from "./zone-lines.ts";
 
-const DAY = 86_400_000;
 /** The zone is written out for so long before the first and after the last time. */
-const AROUND = 370 * DAY;
+const AROUND = 370 * DAY_MS;
 
 /**
  * An iCalendar object (RFC 5545): text/calendar, UTF-8, CRLF.
@@ -47,7 +47,7 @@ function eventLines({ uid, changedAt, words, more, on }: CalendarEvent, zone: st
     ...(on.kind === "day"
       ? [
           `DTSTART;VALUE=DATE:${clockDigits(dayOf(on.date)).slice(0, 8)}`,
-          `DTEND;VALUE=DATE:${clockDigits(dayOf(on.date) + DAY).slice(0, 8)}`,
+          `DTEND;VALUE=DATE:${clockDigits(dayOf(on.date) + DAY_MS).slice(0, 8)}`,
           "TRANSP:TRANSPARENT",
         ]
       : [

@@ -28,3 +28,4 @@ export { parseArea } from "./parse-area.ts";
 export { parseSize } from "./parse-size.ts";
 export { within } from "./within.ts";
 export { printMass, printStrength, printVolume } from "./print.ts";
+export { DAY_MS } from "./day.ts";

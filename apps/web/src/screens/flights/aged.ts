@@ -1,5 +1,4 @@
-const DAY_MS = 86_400_000;
-
+import { DAY_MS } from "@partsproof/core/quantity";
 /** After a day a lost host's token holds nothing up any more (services, F6 and F11). */
 export function aDaySince(instant: string | null, now: number): boolean {
   return instant !== null && now - Date.parse(instant) >= DAY_MS;

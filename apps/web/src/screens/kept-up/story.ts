@@ -1,7 +1,6 @@
+import { DAY_MS } from "@partsproof/core/quantity";
 import type { KeptUp } from "@partsproof/house/protocol";
 import { countDays, printShare } from "../../figures/index.ts";
-
-const DAY_MS = 86_400_000;
 
 /** The finding: what is most of it now, and what has become of the first of it. */
 export function headlineOf(told: KeptUp): string {

@@ -1,3 +1,4 @@
+import { DAY_MS } from "@partsproof/core/quantity";
 import type { Batch } from "../../protocol/index.ts";
 import {
   batchNow,
@@ -54,8 +55,6 @@ function shownBatch(
     now: shownContents(shelf, held),
   };
 }
-
-const DAY_MS = 86_400_000;
 
 /** When its rest ends; null where none was asked. */
 export function restDue({ madeAt, restDays }: BatchRow): Date | null {

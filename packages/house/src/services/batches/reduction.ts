@@ -1,6 +1,6 @@
 import { describeLiquid, reduceInSteps } from "@partsproof/core/alcoholometry";
 import { type Contents as Held, massesOf } from "@partsproof/core/ledger";
-import { type Abv20, abv20, grams } from "@partsproof/core/quantity";
+import { DAY_MS, type Abv20, abv20, grams } from "@partsproof/core/quantity";
 import { abv20OfStrength } from "@partsproof/core/alcoholometry";
 import type { Batch, BodyRead } from "../../protocol/index.ts";
 import { refuse } from "../refuse.ts";
@@ -11,8 +11,6 @@ type Asked = NonNullable<BodyRead<"editBatch">["reduction"]>;
 
 /** A strength this near to that of a step has been reached: a drop of water in a bottle. */
 const REACHED = 0.02;
-const DAY_MS = 86_400_000;
-
 /** R7: water in steps begins at what the batch's vessel holds now. */
 export function begunReduction(
   shelf: Shelf,

@@ -1,3 +1,4 @@
+import { DAY_MS } from "@partsproof/core/quantity";
 import type { Clock } from "../ports.ts";
 
 /** So many days before the load, at this time of day, UTC. */
@@ -9,8 +10,6 @@ export interface ScriptClock extends Clock {
   /** Moves on by a little, so that ids drawn one after the other also sort so. */
   moveOn(seconds: number): void;
 }
-
-const DAY_MS = 86_400_000;
 
 /** A clock that tells the diary's past instead of now. */
 export function scriptClock(now: Date): ScriptClock {

@@ -1,12 +1,11 @@
+import { DAY_MS } from "@partsproof/core/quantity";
 import type { Records } from "../ports.ts";
 import { refuse, staleEdit, unknownId } from "../refuse.ts";
 import type { FlightKeyRow, FlightRow, SheetRow } from "../rows.ts";
 
 /** After this long nobody's token is needed to end what its holder may have lost. */
-const ONE_DAY_MS = 24 * 60 * 60 * 1000;
-
 export const aDayAfter = (since: string | null, now: Date): boolean =>
-  since !== null && now.getTime() - Date.parse(since) >= ONE_DAY_MS;
+  since !== null && now.getTime() - Date.parse(since) >= DAY_MS;
 
 /** The flight, or 404. */
 export async function knownFlight(

@@ -1,6 +1,6 @@
 import { compositionAt, type KeptUp as Folded, type KeptUpPart, youngestAt } from "@partsproof/core/kept-up";
 import { describeLiquid } from "@partsproof/core/alcoholometry";
-import { grams } from "@partsproof/core/quantity";
+import { DAY_MS, grams } from "@partsproof/core/quantity";
 import type { KeptUp } from "../../protocol/index.ts";
 import type { Kept } from "./steps-of.ts";
 
@@ -26,7 +26,7 @@ export function courseOf(
       waterG: grams(folded.waterG[step] ?? 0),
     });
     return {
-      at: new Date(start + (steps[step]?.at ?? 0) * 86_400_000).toISOString(),
+      at: new Date(start + (steps[step]?.at ?? 0) * DAY_MS).toISOString(),
       volumeMl: folded.volumeMl[step] ?? 0,
       abv20,
       parts: sharesOf(parts, liquids),

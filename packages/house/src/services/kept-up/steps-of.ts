@@ -1,3 +1,4 @@
+import { DAY_MS } from "@partsproof/core/quantity";
 import {
   applyTransfer,
   type Contents as Held,
@@ -25,8 +26,6 @@ export interface Kept {
   readonly pours: number;
   readonly pouredMl: number;
 }
-
-const DAY_MS = 86_400_000;
 
 /** U1: the bottle's own story out of the household's ledger, undone transfers left out. Days are counted from its first. */
 export function stepsOf(shelf: Shelf, vesselId: string): Kept {

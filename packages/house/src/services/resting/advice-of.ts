@@ -1,3 +1,4 @@
+import { DAY_MS } from "@partsproof/core/quantity";
 import type { NoteReader } from "@partsproof/core/notes";
 import { attributeName } from "@partsproof/core/sensory";
 import type { BodyRead, RestAdvice, RestAnswer } from "../../protocol/index.ts";
@@ -6,7 +7,6 @@ import { checkLevels } from "./check-levels.ts";
 import { areaPerLitreOf, mostContact, thicknessOf } from "./dose-of-rest.ts";
 import { dayOf, startOf, type WholeRest } from "./shown-rest.ts";
 
-const DAY_MS = 86_400_000;
 const MM = 10;
 /** Besides the rule's attribute, so many that were tasted most often: each takes the model some 60 ms. */
 const OTHERS = 4;

@@ -1,3 +1,4 @@
+import { DAY_MS } from "@partsproof/core/quantity";
 import type { Records } from "../ports.ts";
 import { refuse, unknownId } from "../refuse.ts";
 import type { RestRow } from "../rows.ts";
@@ -23,7 +24,7 @@ export function needOpen(rest: RestRow, what: string): void {
   });
 }
 
-const TEN_YEARS_MS = 3650 * 86_400_000;
+const TEN_YEARS_MS = 3650 * DAY_MS;
 
 /** O1: a moment that has come, within ten years; now where nothing was said. */
 export function momentOf(at: string | undefined, now: Date, notBefore?: string): string {

@@ -1,3 +1,4 @@
+import { DAY_MS } from "@partsproof/core/quantity";
 import { OAK_CAUTIONS } from "@partsproof/core/oak";
 import type { NoteReader } from "@partsproof/core/notes";
 import type { Check, Rest } from "../../protocol/index.ts";
@@ -6,8 +7,6 @@ import type { BatchRow, CheckTastingRow, OakPieceRow, RestRow } from "../rows.ts
 import { type Shelf, volumeIn } from "../shelf/index.ts";
 import { checkLevels } from "./check-levels.ts";
 import { doseOfRest, thicknessOf } from "./dose-of-rest.ts";
-
-const DAY_MS = 86_400_000;
 
 /** A rest with all that belongs to it, as read in one transaction. */
 export interface WholeRest {

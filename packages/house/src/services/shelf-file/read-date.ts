@@ -1,3 +1,4 @@
+import { DAY_MS } from "@partsproof/core/quantity";
 import { type Cell, is, not } from "./cell.ts";
 
 const MONTHS = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
@@ -6,7 +7,6 @@ const MONTHS = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "
  * after 1899-12-30. Source: ECMA-376 part 1, 18.17.4.1 (the 1900 date system), from memory; example there: 2.2 of 36526 is 2000-01-01.
  */
 const DAY_ZERO = Date.UTC(1899, 11, 30);
-const DAY_MS = 86_400_000;
 /** 1970 to 2064: a smaller or larger bare number is no day on which somebody opened a bottle. */
 const [FIRST, LAST] = [25_569, 60_000];
 

@@ -1,3 +1,4 @@
+import { DAY_MS } from "@partsproof/core/quantity";
 import { bornOfHouse } from "../birth.ts";
 import type { Caller, Handlers } from "../handler.ts";
 import { pageOf } from "../pages.ts";
@@ -48,7 +49,6 @@ export async function trail(
 }
 
 const KEPT_DAYS = 180;
-const DAY_MS = 86_400_000;
 const AT_ONCE = 200;
 
 /** Takes away the oldest lines that are older than half a year. */
