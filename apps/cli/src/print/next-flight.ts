@@ -6,7 +6,7 @@ const parts = (by: NextFlightAnswer["glasses"][number]["parts"]): string =>
     .map(([id, count]) => `${count} ${id}`)
     .join(", ");
 
-export function printNextFlight({ glasses, posterior, stop, ownShare }: NextFlightAnswer): string {
+export function printNextFlight({ glasses, posterior, stop, ownShare, counted }: NextFlightAnswer): string {
   return [
     glasses.map((glass, n) => `${n + 1}. ${parts(glass.parts)}\n   ${glass.why}`).join("\n"),
     columns(
@@ -18,6 +18,7 @@ export function printNextFlight({ glasses, posterior, stop, ownShare }: NextFlig
       ],
       "Nothing has been tried yet.",
     ),
+    `This rests on ${counted.rankings} ${counted.rankings === 1 ? "ranking" : "rankings"} and ${counted.marks} ${counted.marks === 1 ? "mark" : "marks"}.`,
     ...(ownShare === 0
       ? []
       : [`Tasters differ: ${(100 * ownShare).toFixed(0)} % of what one likes is taken to be their own.`]),

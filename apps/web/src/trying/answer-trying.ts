@@ -8,7 +8,7 @@ import {
   type WhatIf,
   whatIf,
 } from "@partsproof/core/learning";
-import { type NextFlightDraft, rankedBy } from "@partsproof/house/protocol";
+import { type NextFlightDraft, saidOfTried } from "@partsproof/house/protocol";
 
 export interface Asking {
   readonly turn: number;
@@ -33,7 +33,7 @@ export interface AskingIf {
   readonly mixes: readonly Parts[];
 }
 
-const historyOf = ({ items, tried, rankings }: NextFlightDraft): History => ({
+const historyOf = ({ items, tried, rankings, scores, target }: NextFlightDraft): History => ({
   whiskeys: items.map(({ id, profile }) => ({
     id,
     profile: Object.fromEntries(
@@ -44,7 +44,7 @@ const historyOf = ({ items, tried, rankings }: NextFlightDraft): History => ({
     ),
   })),
   tried,
-  ...rankedBy(rankings),
+  ...saidOfTried({ rankings, scores, target }),
 });
 
 /** The next flight, and what is believed of every mix of the map. */

@@ -5,6 +5,7 @@ export type { WhatIf } from "./what-if.ts";
 export type { StopAdvice } from "./stop-advice.ts";
 export type { History } from "./learn-taste.ts";
 export type { MarkSheet } from "./marks.ts";
+export { marksOrOrder } from "./marks-or-order.ts";
 export type { KnownWhiskey, Parts, TriedRanking, TriedRecipe } from "./recipe.ts";
 export { keepsRules } from "./keeps-rules.ts";
 export type { NextRules } from "./keeps-rules.ts";

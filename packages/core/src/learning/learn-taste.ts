@@ -122,7 +122,7 @@ export function learnTaste(history: History, given: Given = {}): Taste {
   const posterior = fit(seen, palates, noises, true);
   const counted = {
     rankings: rankings.length,
-    marks: sheets.reduce((sum, { recipes: own }) => sum + own.length, 0),
+    marks: sheets.reduce((sum, { given: own }) => sum + own, 0),
   };
   return { ids, recipes, recipeOf, ...palates, counted, kernel, tasted: seen.tasted, posterior };
 }
@@ -166,11 +166,7 @@ function tellTasters(
 /** Of so many recipes each look takes long: only shapes that differ from the best so far in one number are looked at. */
 const MANY = 50;
 
-function likeliest(
-  logEvidence: (shape: TasteShape) => number,
-  said: number,
-  recipes: number,
-): TasteShape {
+function likeliest(logEvidence: (shape: TasteShape) => number, said: number, recipes: number): TasteShape {
   const [first] = SHAPES;
   if (first === undefined) throw new RangeError("learnTaste requires a shape to choose, got none");
   if (said === 0) return first;

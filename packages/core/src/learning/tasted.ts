@@ -60,10 +60,7 @@ export function asTasters(
 ): TastedSets {
   const pairs = new Map<string, Tasted>();
   const keyOf = (recipe: number, taster: string): string => `${recipe} ${taster}`;
-  const looked = [
-    ...rankings.map(({ taster, places }) => ({ taster, recipes: places.flat() })),
-    ...sheets,
-  ];
+  const looked = [...rankings.map(({ taster, places }) => ({ taster, recipes: places.flat() })), ...sheets];
   for (const { taster, recipes } of looked)
     for (const recipe of recipes) pairs.set(keyOf(recipe, taster), { recipe, taster });
   const keys = [...pairs.keys()].toSorted();

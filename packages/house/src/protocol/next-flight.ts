@@ -1,7 +1,15 @@
 import { z } from "zod";
+import { MarkSheet, markIssues, MOST_SHEETS } from "./mark-sheet.ts";
 import { SearchWhiskey } from "./search.ts";
 
-export const NEXT_LIMITS = { items: 60, tried: 200, rankings: 100, glasses: 12, parts: 30 } as const;
+export const NEXT_LIMITS = {
+  items: 60,
+  tried: 200,
+  rankings: 100,
+  scores: MOST_SHEETS,
+  glasses: 12,
+  parts: 30,
+} as const;
 
 /** Glasses one person ranks at once. */
 const MOST_RANKED = 12;
@@ -30,11 +38,14 @@ export const NextFlightDraft = z
       .max(NEXT_LIMITS.tried),
     /**
      * One ranking a flight and taster, or a choice of two; best first, each place the ids that share it. Where rankings say who made
-     * them, what one taster likes may differ from what all like.
+     * them, what one taster likes may differ from what all like. With a flight, it is of the same sheet as the marks of that taster and
+     * flight in `scores`, and one of the two is taken.
      */
     rankings: z
-      .array(z.union([Order, z.strictObject({ taster: Name, order: Order })]))
+      .array(z.union([Order, z.strictObject({ taster: Name, order: Order, flight: Name.optional() })]))
       .max(NEXT_LIMITS.rankings),
+    /** Marks, one sheet a flight and taster: how much liked, or, with a target, how close to it. */
+    scores: z.array(MarkSheet).max(NEXT_LIMITS.scores).optional(),
     /** In the next flight, the anchor counted in. */
     glasses: z.int().min(2).max(NEXT_LIMITS.glasses),
     /** Most whole parts of a new recipe. */
@@ -53,7 +64,7 @@ export const NextFlightDraft = z
     /** What was tried and all is to come close to: in every flight. */
     target: Name.optional(),
   })
-  .superRefine(({ items, tried, rankings, mixes, least, most, ready, target }, context) => {
+  .superRefine(({ items, tried, rankings, scores, mixes, least, most, ready, target }, context) => {
     const wrong = (path: (string | number)[], code: string, message: string, input: unknown): void =>
       context.addIssue({ code: "custom", path, message, input, params: { code } });
     const known = once(items, (n, id) => wrong(["items", n, "id"], "id_twice", "an id of its own", id));
@@ -71,6 +82,7 @@ export const NextFlightDraft = z
       if (!poured.has(id)) wrong(["ready", n], "not_tried", "the id of what was tried", id);
     if (target !== undefined && !poured.has(target))
       wrong(["target"], "not_tried", "the id of what was tried", target);
+    markIssues(scores ?? [], poured, target, wrong);
     for (const [r, ranking] of rankings.entries()) {
       const seen = new Set<string>();
       const [order, within] = Array.isArray(ranking) ? [ranking, []] : [ranking.order, ["order"]];
@@ -99,12 +111,6 @@ function once(
   return seen;
 }
 
-/** Rankings, and who made each; null where that is not said. */
-export const rankedBy = (rankings: NextFlightDraft["rankings"]) => ({
-  rankings: rankings.map((one) => (Array.isArray(one) ? one : one.order)),
-  tasters: rankings.map((one) => (Array.isArray(one) ? null : one.taster)),
-});
-
 export const NextFlightAnswer = z.object({
   /** The anchor first, where anything was tried, then the target. Fewer than asked for only where there are no more recipes. */
   glasses: z.array(
@@ -123,5 +129,7 @@ export const NextFlightAnswer = z.object({
   stop: z.object({ advised: z.boolean(), why: z.string() }),
   /** Of what one taster likes, the share of the variance that is their own; 0 where all are taken for one palate. */
   ownShare: z.number(),
+  /** What all of it rests on: rankings and marks that were taken and say something. */
+  counted: z.object({ rankings: z.int(), marks: z.int() }),
 });
 export type NextFlightAnswer = z.infer<typeof NextFlightAnswer>;

@@ -25,9 +25,10 @@ export const TriedHistory = z.object({
       parts: z.record(z.string(), z.int()),
     }),
   ),
-  /** Whether glasses were put in order by liking, or by closeness to the target. */
+  /** Whether glasses were put in order and scored by liking, or by closeness to the target. */
   by: z.enum(["liking", "closeness"]),
-  counted: z.object({ flights: z.int(), rankings: z.int(), tasters: z.int() }),
+  /** A sheet counts once: by its marks (scores), or as a ranking. */
+  counted: z.object({ flights: z.int(), rankings: z.int(), marks: z.int(), tasters: z.int() }),
   /** What is not looked at, and why. */
   notes: z.array(z.string()),
 });

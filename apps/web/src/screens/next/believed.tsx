@@ -1,7 +1,7 @@
 import type { TriedHistory } from "@partsproof/house/protocol";
 import { Section } from "../../parts/index.ts";
 import type { Answered } from "../../trying/index.ts";
-import { inHundred, partsInWords, worthInWords } from "./in-words.ts";
+import { inHundred, partsInWords, restsOn, worthInWords } from "./in-words.ts";
 
 /** What the house believes of all that was tried, and what would prove it wrong. */
 export function Believed({
@@ -34,6 +34,7 @@ export function Believed({
           round, more than once, do not believe the map.
         </p>
       )}
+      <p>{restsOn(flight.counted)}</p>
       {order.length > 0 && (
         <table className="believed">
           <caption className="unseen">What is believed of what was tried</caption>

@@ -61,9 +61,9 @@ export function Try({ history, household, recipe }: TryProps) {
       <div className="next-main">
         <Section title="The next flight">
           <p className="soft">
-            {history.counted.rankings === 0
-              ? "No order of a revealed flight to go by yet: this flight is to find out what is liked at all."
-              : `From ${history.counted.rankings} orders in ${history.counted.flights} revealed flights, by ${
+            {history.counted.flights === 0
+              ? "No order or score of a revealed flight to go by yet: this flight is to find out what is liked at all."
+              : `From ${history.counted.flights} revealed ${history.counted.flights === 1 ? "flight" : "flights"}, by ${
                   history.by === "closeness" ? "closeness to the target" : "liking"
                 }.`}
           </p>

@@ -1,6 +1,6 @@
 import { keepsRules, nextFlight } from "@partsproof/core/learning";
 import { UNKNOWN } from "@partsproof/core/blending";
-import { type BodyRead, type NextFlightAnswer, rankedBy } from "../../protocol/index.ts";
+import { type BodyRead, type NextFlightAnswer, saidOfTried } from "../../protocol/index.ts";
 import { revealedEvidence } from "../evidence/index.ts";
 import type { Handlers } from "../handler.ts";
 import { learnedHere, readPalate } from "../palate/index.ts";
@@ -17,7 +17,16 @@ const known = (level: Level): { readonly value: number; readonly sd: number } =>
   level === null ? UNKNOWN : typeof level === "number" ? { value: level, sd: 0 } : level;
 
 /** What to pour next, without a household: nothing is asked of the house. */
-function nextOf({ items, tried, rankings, glasses, maxParts, seed, ...body }: Body): NextFlightAnswer {
+function nextOf({
+  items,
+  tried,
+  rankings,
+  scores,
+  glasses,
+  maxParts,
+  seed,
+  ...body
+}: Body): NextFlightAnswer {
   const whiskeys = items.map(({ id, profile }) => ({
     id,
     profile: Object.fromEntries(
@@ -26,7 +35,7 @@ function nextOf({ items, tried, rankings, glasses, maxParts, seed, ...body }: Bo
   }));
   const { mixes, ready, target } = body;
   const next = nextFlight(
-    { whiskeys, tried, ...rankedBy(rankings) },
+    { whiskeys, tried, ...saidOfTried({ rankings, scores, target }) },
     {
       glasses,
       maxParts,
@@ -43,6 +52,7 @@ function nextOf({ items, tried, rankings, glasses, maxParts, seed, ...body }: Bo
     favourite: next.favourite && { ...next.favourite, parts: { ...next.favourite.parts } },
     stop: { ...next.stop },
     ownShare: next.ownShare,
+    counted: { ...next.counted },
   };
 }
 

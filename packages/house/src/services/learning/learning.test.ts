@@ -34,6 +34,48 @@ test("rankings may say whose they are: one taster is as nobody named", async () 
   expect(plain.ownShare).toBe(0);
 });
 
+const scores = [
+  {
+    taster: "Ilka",
+    flight: "fifth",
+    scale: [0, 100] as [number, number],
+    marks: { first: 82, fifth: [88, 85] },
+  },
+];
+
+test("marks beside rankings; a sheet that has both counts once, by the one that says more", async () => {
+  const plain = await client("nextFlight", { body: history });
+  expect(plain.counted).toEqual({ rankings: 4, marks: 0 });
+  const more = await client("nextFlight", { body: { ...history, scores } });
+  expect(more.counted).toEqual({ rankings: 4, marks: 3 });
+  expect(more.posterior).not.toEqual(plain.posterior);
+  const both = (order: string[][]) => [...history.rankings, { taster: "Ilka", flight: "fifth", order }];
+  const once = await client("nextFlight", {
+    body: { ...history, scores, rankings: both([["fifth"], ["first"]]) },
+  });
+  expect(once).toEqual(more);
+  const wider = await client("nextFlight", {
+    body: { ...history, scores, rankings: both([["fifth"], ["first"], ["second"]]) },
+  });
+  expect(wider.counted).toEqual({ rankings: 5, marks: 0 });
+});
+
+test("with a target better is closer: marks of liking are left out, the target stands at the top unmarked", async () => {
+  const [sheet] = scores;
+  const to = (of: "liking" | "closeness" | undefined) => ({
+    ...history,
+    target: "third",
+    scores: [{ ...sheet, marks: { first: 40, fifth: 60, second: 20 }, ...(of && { of }) }],
+  });
+  const close = await client("nextFlight", { body: to("closeness") as NextFlightDraft });
+  expect(close.counted).toEqual({ rankings: 4, marks: 3 });
+  expect(await client("nextFlight", { body: to(undefined) as NextFlightDraft })).toEqual(close);
+  const liked = await client("nextFlight", { body: to("liking") as NextFlightDraft });
+  expect(liked.counted).toEqual({ rankings: 4, marks: 0 });
+  const worth = (of: typeof close): number => of.posterior.find(({ id }) => id === "third")?.mean ?? 0;
+  expect(worth(close)).toBeGreaterThan(worth(liked));
+});
+
 describe("bad input says what and where", () => {
   const first = history.items[0] as NextFlightDraft["items"][number];
   test.each<[string, string, (string | number)[], Partial<NextFlightDraft>]>([
@@ -55,6 +97,30 @@ describe("bad input says what and where", () => {
       "not_tried",
       ["rankings", 0, "order", 0, 0],
       { rankings: [{ taster: "Ilka", order: [["x"], ["first"]] }] },
+    ],
+    [
+      "a mark of what was not tried",
+      "not_tried",
+      ["scores", 0, "marks", "x"],
+      { scores: [{ marks: { x: 1 } }] },
+    ],
+    [
+      "a mark outside its scale",
+      "mark_outside_scale",
+      ["scores", 0, "marks", "first", 1],
+      { scores: [{ scale: [0, 10], marks: { first: [3, 11] } }] },
+    ],
+    [
+      "a scale upside down",
+      "scale_upside_down",
+      ["scores", 0, "scale"],
+      { scores: [{ scale: [10, 0], marks: { first: 3 } }] },
+    ],
+    [
+      "closeness to nothing",
+      "closeness_without_target",
+      ["scores", 0, "of"],
+      { scores: [{ of: "closeness", marks: { first: 3 } }] },
     ],
     ["one twice in a ranking", "ranked_twice", ["rankings", 0, 1, 0], { rankings: [[["first"], ["first"]]] }],
   ])("%s", async (_, code, path, change) => {

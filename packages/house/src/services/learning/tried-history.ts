@@ -17,7 +17,8 @@ import {
   whiskeyLabel,
 } from "../shelf/index.ts";
 import { triedParts } from "./tried-parts.ts";
-import { triedRankings } from "./tried-rankings.ts";
+import { type SaidOfGlasses, triedRankings } from "./tried-rankings.ts";
+import { SCORES } from "./tried-scores.ts";
 
 interface Around {
   readonly shelf: Shelf;
@@ -41,7 +42,7 @@ const LEAST_ML = 10;
 export function triedHistory({ shelf, recipe, body, flights, seen, learned, from }: Around): TriedHistory {
   const notes: string[] = [];
   const target = recipe.targetWhiskeyId === null ? null : `whiskey:${recipe.targetWhiskeyId}`;
-  const { by, rankings: all } = triedRankings(flights, target);
+  const { by, said: all } = triedRankings(flights, target);
   const left = freeByWhiskey(shelf);
   const own = body.slots.flatMap(({ of, parts }) =>
     of.kind === "whiskey" && parts > 0 ? [of.whiskeyId] : [],
@@ -77,15 +78,22 @@ export function triedHistory({ shelf, recipe, body, flights, seen, learned, from
     return true;
   };
   const aimed = target !== null && take(target);
-  const rankings = all
+  const said = all
     .slice(0, NEXT_LIMITS.rankings)
-    .map((one) => ({
-      ...one,
-      places: one.places.map((tie) => tie.filter(take)).filter((tie) => tie.length > 0),
-    }))
-    .filter(({ places }) => places.flat().length > 1);
+    .map(
+      (one): SaidOfGlasses =>
+        "marks" in one
+          ? { ...one, marks: one.marks.filter(({ id }) => take(id)) }
+          : {
+              ...one,
+              places: one.places.map((tie) => tie.filter(take)).filter((tie) => tie.length > 0),
+            },
+    )
+    .filter((one) => ("marks" in one ? one.marks : one.places.flat()).length > 1);
   if (all.length > NEXT_LIMITS.rankings)
-    notes.push(`The newest ${NEXT_LIMITS.rankings} of ${all.length} orders are looked at.`);
+    notes.push(`The newest ${NEXT_LIMITS.rankings} of ${all.length} sheets are looked at.`);
+  const rankings = said.flatMap((one) => ("marks" in one ? [] : [one]));
+  const scored = said.flatMap((one) => ("marks" in one ? [one] : []));
   const label = new Map(flights.flatMap((flight) => [...flight.labels]));
   if (unknown.size > 0)
     notes.push(
@@ -120,7 +128,20 @@ export function triedHistory({ shelf, recipe, body, flights, seen, learned, from
         };
       }),
       tried: [...tried].map(([id, parts]) => ({ id, parts: { ...parts } })),
-      rankings: rankings.map(({ tasterId, places }) => ({ taster: tasterId, order: places })),
+      rankings: rankings.map(({ tasterId, places }) => ({
+        taster: tasterId,
+        order: places.map((tie) => [...tie]),
+      })),
+      ...(scored.length === 0
+        ? {}
+        : {
+            scores: scored.map(({ tasterId, marks }) => ({
+              taster: tasterId,
+              of: by,
+              scale: [...SCORES] as [number, number],
+              marks: byName(marks),
+            })),
+          }),
       ...USUAL,
       ...(mixes.length > 0 ? { mixes } : {}),
       ready: [...new Set(ready.map(({ id }) => id))].filter((id) => tried.has(id)),
@@ -138,13 +159,23 @@ export function triedHistory({ shelf, recipe, body, flights, seen, learned, from
     vessels: ready,
     by,
     counted: {
-      flights: new Set(rankings.map(({ flightId }) => flightId)).size,
+      flights: new Set(said.map(({ flightId }) => flightId)).size,
       rankings: rankings.length,
-      tasters: new Set(rankings.map(({ tasterId }) => tasterId)).size,
+      marks: scored.reduce((sum, { marks }) => sum + marks.length, 0),
+      tasters: new Set(said.map(({ tasterId }) => tasterId)).size,
     },
     notes,
   };
 }
+
+/** Scores by name: a number, or several of what was poured more than once. */
+const byName = (marks: readonly { readonly id: string; readonly mark: number }[]) =>
+  Object.fromEntries(
+    [...Map.groupBy(marks, ({ id }) => id)].map(([id, own]) => {
+      const numbers = own.map(({ mark }) => mark);
+      return [id, numbers.length === 1 ? (numbers[0] as number) : numbers] as const;
+    }),
+  );
 
 const labels = (shelf: Shelf, ids: readonly string[]): string[] =>
   ids.map((id) => {

@@ -1,4 +1,6 @@
+import { marksOrOrder } from "@partsproof/core/learning";
 import { type FlightEvidence, ofLiking, rankingsOf } from "../evidence/index.ts";
+import { type NamedMark, scoresOf } from "./tried-scores.ts";
 
 /** Groups of ties by name in the glass, best first. */
 export interface NamedRanking {
@@ -7,20 +9,25 @@ export interface NamedRanking {
   readonly places: readonly (readonly string[])[];
 }
 
+/** What one sheet says of its glasses: how they were scored, or else their order. */
+export type SaidOfGlasses =
+  | NamedRanking
+  | { readonly flightId: string; readonly tasterId: string; readonly marks: readonly NamedMark[] };
+
 /**
- * Orders of revealed flights, newest first: of closeness to the target where there are any, else of liking. A sheet with scores and no
- * order is put in order by them. A glass poured twice stands where it was put first. A pair of which the better was asked for is an
- * order of two.
+ * What sheets of revealed flights say, newest first: of closeness to the target where any do, else of liking. A sheet counts once, by its
+ * scores or by its order (`marksOrOrder`). In an order a glass poured twice stands where it was put first. A pair of which the better was
+ * asked for is an order of two.
  */
 export function triedRankings(
   flights: readonly FlightEvidence[],
   target: string | null,
-): { readonly by: "liking" | "closeness"; readonly rankings: readonly NamedRanking[] } {
+): { readonly by: "liking" | "closeness"; readonly said: readonly SaidOfGlasses[] } {
   const close = flights.filter(
     ({ question, targetNameId }) => question === "how_close" && targetNameId === target,
   );
   const told = target === null ? [] : named(close);
-  return told.length > 0 ? { by: "closeness", rankings: told } : { by: "liking", rankings: liked(flights) };
+  return told.length > 0 ? { by: "closeness", said: told } : { by: "liking", said: liked(flights) };
 }
 
 /** What a pair is asked for where it asks which is liked better; common practice, no source. */
@@ -33,7 +40,7 @@ const LIKED: ReadonlySet<string> = new Set([
   "preferred",
 ]);
 
-function liked(flights: readonly FlightEvidence[]): NamedRanking[] {
+function liked(flights: readonly FlightEvidence[]): SaidOfGlasses[] {
   const whole = new Set(ofLiking(flights));
   return flights
     .toReversed()
@@ -51,27 +58,21 @@ function chosen({ flightId, glasses, sets }: FlightEvidence): NamedRanking[] {
   ]);
 }
 
-function named(flights: readonly FlightEvidence[]): NamedRanking[] {
-  return flights.toReversed().flatMap((flight) => {
-    const ranked = rankingsOf([flight]).map(({ tasterId, ranking }) => ({
-      tasterId,
-      places: ranking.map((tie) => tie.map(({ key }) => key)),
-    }));
-    const silent = flight.sheets.filter(
-      ({ placed, scores }) => placed.length === 0 && scores.filter((score) => score !== null).length > 1,
-    );
-    const scored = silent.map(({ tasterId, order, scores }) => {
-      const by = new Map<number, string[]>();
-      for (const [place, score] of scores.entries()) {
-        const name = flight.glasses[order[place] ?? -1]?.nameId;
-        if (score !== null && name !== undefined) by.set(score, [...(by.get(score) ?? []), name]);
-      }
-      return { tasterId, places: [...by].toSorted(([a], [b]) => b - a).map(([, names]) => names) };
-    });
-    return [...ranked, ...scored]
-      .map(({ tasterId, places }) => ({ flightId: flight.flightId, tasterId, places: once(places) }))
-      .filter(({ places }) => places.flat().length > 1);
-  });
+function named(flights: readonly FlightEvidence[]): SaidOfGlasses[] {
+  return flights.toReversed().flatMap((flight) =>
+    flight.sheets.flatMap((sheet): SaidOfGlasses[] => {
+      const by = { flightId: flight.flightId, tasterId: sheet.tasterId };
+      const orders = rankingsOf([{ ...flight, sheets: [sheet] }]).map(({ ranking }) =>
+        ranking.map((tie) => tie.map(({ key }) => key)),
+      );
+      const marks = scoresOf(flight, sheet, orders);
+      if (marks.length > 1 && orders.every((places) => marksOrOrder(places, marks) === "marks"))
+        return [{ ...by, marks }];
+      return orders
+        .map((places) => ({ ...by, places: once(places) }))
+        .filter(({ places }) => places.flat().length > 1);
+    }),
+  );
 }
 
 function once(places: NamedRanking["places"]): string[][] {
