@@ -88,6 +88,8 @@ function applyDegree(draft: Draft, n: number): void {
     if (mention) degree(draft, n, mention, says(item, "there")?.strength ?? 5);
   }
   if (ahead === undefined && behind === undefined) return;
+  // "the smell is quite strong um treacle"
+  if (FILLER.test(draft.items[n + 1]?.words ?? "") && saidOfPart(draft, n)) return;
   // "somewhere behind, faintly, an old church"
   const aside = draft.items[n - 1]?.mark === "comma" && draft.items[n + 1]?.mark === "comma";
   const next =
@@ -105,6 +107,8 @@ function applyDegree(draft: Draft, n: number): void {
     // "Bacon. Lots."
     stop: (behind !== undefined && /\bit\b/.test(item.words)) || alone,
   });
+  // "vanilla and a little bit of something"
+  if (left && item.words.endsWith(" of")) return;
   // "treacle, really"
   if (!behind && (says(item, "amplify") || item.words.endsWith("too"))) return;
   if (left && (alone || behind || linked(draft, left, n) || (left.last >= n - 2 && ends(draft, n))))
@@ -125,6 +129,13 @@ const linked = (draft: Draft, { last }: Mention, n: number): boolean => {
   for (let between = last + 1; between < n; between++) if (says(draft.items[between], "link")) return true;
   return false;
 };
+const FILLER = /^(?:u[hm]+|e[rh]m?|hmm?|well|so)$/;
+/** "the smell is quite": how strong a part is. */
+function saidOfPart({ items }: Draft, n: number): boolean {
+  let m = n - 1;
+  while (says(items[m], "degree") || says(items[m], "amplify") || says(items[m], "link")) m--;
+  return m < n - 1 && says(items[m], "where")?.form === "head";
+}
 const MUCH = /^(?:much|far|a lot|way|lots|a great deal|a good deal|miles|even more)/;
 
 function applyChange(draft: Draft, n: number): void {

@@ -30,7 +30,8 @@ const plural = ({ items }: Draft, { last }: Mention): boolean => is(items[last +
 
 /** Whether nothing but a comma or one join, and small words, stands between two flavours. */
 function joined({ items, lexicon }: Draft, a: Mention, b: Mention): "and" | "or" | "with" | "comma" | null {
-  if (b.at === a.last + 1) return "and";
+  // "vanilla coconut"; not "watery honey"
+  if (b.at === a.last + 1) return a.inherent !== null && b.inherent === null ? null : "and";
   let found: "and" | "or" | "with" | "comma" | null = null;
   for (let n = a.last + 1; n < b.at; n++) {
     const item = items[n];

@@ -20,7 +20,7 @@ export const KINDS: Readonly<Record<string, string>> = {
   noted: `found|got|had|mentioned|noted|put|said|wrote`,
   isnt: `has/is gone|is not|isn't /there|wasn't`,
   dram: `bourbon|dram|glass|irish|malt|one|pour|rye|sample|scotch|whiskey|whisky`,
-  source: `/back_of_the bottle|blurb|box|card|internet|label|leaflet|man in the shop|notes online|/official/shop/tasting notes|website`,
+  source: `my /old notes /from_last_time/from_last_year|/back_of_the bottle|blurb|box|card|internet|label|leaflet|man in the shop|notes online|/official/shop/tasting notes|website`,
   says: `claim|claims|had|has me expecting|list|lists|mention|mentioned|mentions|promise|promised|promises|reads|said|say|says`,
   like: `are/is into|enjoy|like|likes|love|loves`,
   would: `can't|could/would not|couldn't|wouldn't`,
@@ -71,7 +71,7 @@ export const CUES: readonly Said[] = [
     says: "where",
     where: "nose",
     form: "head",
-    words: `aroma|aromatics|beak|bouquet|conk|first impression_on_the_nose/nose/smell/sniff/whiff|fragrance|hooter|knows has/is|neb|nez|nose|nosed /first|noseful|nosegay of it|nosing|nostril|odour|olfactory|/one sniff|scent|schnoz|schnozz|smell /of_it|sniffer|sniffs|snoot|snout|the knows|waft|whiff`,
+    words: `aroma|aromatics|beak|bouquet|conk|first impression_on_the_nose/nose/smell/sniff/whiff|fragrance|hooter|knows has/is|neb|nez|niff|nose|nosed /first|pong|stench|noseful|nosegay of it|nosing|nostril|odour|olfactory|/one sniff|scent|schnoz|schnozz|smell /of_it|sniffer|sniffs|snoot|snout|the knows|waft|whiff`,
   },
   {
     says: "where",
@@ -107,13 +107,13 @@ export const CUES: readonly Said[] = [
     says: "where",
     where: "finish",
     form: "head",
-    words: `<hardly> <closing>|after glow/taste|afterglow|aftermath|aftertaste|afterthought|afterword|back of throat|back/hind/rear/tail end|closing|coda|curtain call|denouement|departure|dismount|duration|echo|encore|end is|ending|epilogue|exit|fade /out|farewell|final /act|finale|fini|finish|finisher|finishes|finsh|good bye|goodbye|gullet|last act/breath_of_it/gasp/hurrah/note/taste/word|leave taking|leavetaking|outro|parting gift/note/shot/word|postscript|send/sign off|swallow|swan song|swansong|tail|the end/end_is/final/finale/last_of_it/tail/throat`,
+    words: `<hardly> <closing>|after glow/taste|afterglow|aftermath|aftertaste|afterthought|afterword|back of throat|back/hind/rear/tail end|closing|coda|curtain call|denouement|departure|dismount|duration|echo|encore|end is|ending|epilogue|exit|fade /out|farewell|final /act|finale|fini|finish|finisher|finishes|finsh|good bye|goodbye|gullet|last act/breath_of_it/gasp/hurrah/note/taste/word|the last act/breath_of_it/gasp/hurrah/note/word|leave taking|leavetaking|outro|parting gift/note/shot/word|postscript|send/sign off|swallow|swan song|swansong|tail|the end/end_is/final/finale/last_of_it/tail/throat`,
   },
   {
     says: "where",
     where: "finish",
     form: "after",
-    words: `<on> <the> <gullet>|as it_went/it_is_going/it's_going down|<the> <gullet>|<when> <swallowing>|<when> <who> <even?> <swallow>|a_while/long after|after a_while_in_the_mouth/each_sip/it_goes/it_has_gone/the_sip|after/after_a/after_the/at/on/on_the/with_the swallow|all_the_way/as_it_goes/goan/goin/going/on_the_way/once_it's/once_it_is/when_it's_gone down|as it_fades/it_leaves|at the_close/the_death/the_last/the_last_moment/the_very_back/the_very_last|at/at_the/at_the_back/at_the_tail/at_the_very/back/in_the/in_the_tail/near_the/on_the/on_the_back/on_the_tail/to end|back_of_the/down_the/in_my/in_the/in_your/past_the throat|breathing out|doon the hatch|end to_it/to_this|gaun doon|having swallowed <it?>|in my_belly/my_chest/the_belly/the_chest/the_finish/the_last_moment/the_last_moments/the_stomach|is_left/left behind|is_what's/is_what_is left|last of all|late on|later on the breath|on <swallowing>|on leaving/the_breath/the_close/the_exhale/the_finish/the_way_out|once it's_gone/swallowed|the throat feels|to close/finish_off_with/see_it_out/see_you_out|when it's_gone/it_goes/it_has_gone/swallowed`,
+    words: `<on> <the> <gullet>|as it_went/it_is_going/it's_going down|<the> <gullet>|<when> <swallowing>|<when> <who> <even?> <swallow>|a_while/long after|after a_while_in_the_mouth/each_sip/it_goes/it_has_gone/the_sip|after/after_a/after_the/at/on/on_the/with_the swallow|all_the_way/as_it_goes/goan/goin/going/on_the_road/on_the_way/once_it's/once_it_is/when_it's_gone down|as it_fades/it_leaves|at the_close/the_death/the_last/the_last_moment/the_very_back/the_very_last|at/at_the/at_the_back/at_the_tail/at_the_very/back/in_the/in_the_tail/near_the/on_the/on_the_back/on_the_tail/to end|back_of_the/down_the/in_my/in_the/in_your/past_the throat|breathing out|doon the hatch|end to_it/to_this|gaun doon|having swallowed <it?>|in my_belly/my_chest/the_belly/the_chest/the_finish/the_last_moment/the_last_moments/the_stomach|is_left/left behind|is_what's/is_what_is left|last of all|late on|later on the breath|on <swallowing>|on leaving/the_breath/the_close/the_exhale/the_finish/the_way_out|once it's_gone/swallowed|the throat feels|to close/finish_off_with/see_it_out/see_you_out|when it's_gone/it_goes/it_has_gone/swallowed`,
   },
   {
     says: "where",

@@ -207,7 +207,7 @@ rosin|sacristy|school/writing desk|shellac|ship's hold|ships timbers|sideboard|s
 tool handle/shed|toolshed|tree stump|varnished|vestry|violin|wardrobe|weathered plank|welsh dresser|\
 wood dusty/oil/old/panel/paneling/panelling/polish/rot/stain/varnish/wax|woodworm|yacht varnish`,
   "smoke.smoke": `\
-biltong|chargrilled|lox|prosciutto|scorched|smithy|/applewood/barbecue/bbq/birch/bonfire/candle/cherrywood/cigar/cigarette/coal/driftwood/engine/exhaust/firework/hickory/incense/mesquite/oak/oily/peat/pine/pinewood/pipe/sweet/tobacco/turf/wood smoke|\
+biltong|chargrilled|lox|prosciutto|smithy|/applewood/barbecue/bbq/birch/bonfire/candle/cherrywood/cigar/cigarette/coal/driftwood/engine/exhaust/firework/hickory/incense/mesquite/oak/oily/peat/pine/pinewood/pipe/sweet/tobacco/turf/wood smoke|\
 ash tray|ashen|ashes|ashpan|ashtray|asphalt|/autumn/beach/garden/leaf bonfire|bacon /crisp/fat/grease|\
 barbecue /crisps/sausage|barbecued /meat|barbeque|bbq /chips/crisps|beach barbecue|/beach campfire|\
 beach/brush/coal/cold/dead/doused/driftwood/dying/extinguished/forest/garden/house/leaf/log/open/put_out/wood/yesterday's fire|\
@@ -272,7 +272,7 @@ old atlas/bible/book/bookshop/boot/car/comics/football/horse/letter/library/maga
 paper /bags|parchment|pipe /stem|rawhide|riding/walking boots|/rolling baccy|saddle /room/soap/wax|saddlery|saddler/saddler's|tack shop|\
 /second_hand bookshop|sheepskin|shisha|shoe shop|snuff|snuffbox|stable|study|suede|sweaty saddle|tabac|tack|\
 tanned hide|tanner's|tannery|tanning pit|tobacco barn|tobacconist|/used bookstore|vellum|watch strap`,
-  "savoury.sulphur": `balloon|banger|bicycle shop|butcher|cabbage water|eraser|hot spring/water_bottle|kidney|liver|match head|pet food|roast dinner|salami|septic tank|sparkler|stew|sunday roast|volcanic|volcano|wellies|wellington|asafoetida|/bad/boiled/hard_boiled/rotten egg|beef /broth/stock/tea|bicycle/bike/car tire|/bicycle/bike/rubber tyre|tennis ball/shoe|\
+  "savoury.sulphur": `balloon|banger|bicycle shop|cabbage water|eraser|hot spring/water_bottle|kidney|liver|match head|pet food|roast dinner|salami|septic tank|sparkler|stew|sunday roast|volcanic|volcano|wellies|wellington|asafoetida|/bad/boiled/hard_boiled/rotten egg|beef /broth/stock/tea|bicycle/bike/car tire|/bicycle/bike/rubber tyre|tennis ball/shoe|\
 bike shop|bin juice|black powder/pudding|/blood sausage|/blown_out/burnt/lit/safety/spent/strike_a/struck match|\
 /boiled cauliflower|/boiled/cooked cabbage|bone marrow|/book_of matches|bouillon|broccoli|broth|\
 brown/worcester/worcestershire sauce|/brussels sprout|butcher's|cap/toy gun|caramelized onions|casserole|cat/dog food|\
@@ -295,7 +295,7 @@ fatty|french fry|/fresh laundry|fried bread/food/potato|fries|greasepaint|/hand 
 lip balm/gloss|lipstick|lubricant|moisturiser|mutton|oil can|petroleum jelly|pomade|pork scratching|potato chip/crisp|\
 putty|shampoo|shaving foam|sheep|/sheep/wet wool|soapiness|soapsuds|suet|sunflower margarine|tallow|tempura|\
 washing powder/up_liquid|/wax crayon|wax paper|waxed canvas/cloth/cotton/jacket/paper/string|waxiness|wool jumper`,
-  "savoury.sour-and-sweaty": `bad/dog breath|feta|gruyere|kennel|pee|pigsty|running shoes|acetic /acid|ammonia|armpit|baby sick/spit/vomit|balsamic|/balsamic/cider/malt/pickle/pickling/white/wine vinegar|\
+  "savoury.sour-and-sweaty": `bad/dog breath|feta|gruyere|kennel|pigsty|running shoes|acetic /acid|ammonia|armpit|baby sick/spit/vomit|balsamic|/balsamic/cider/malt/pickle/pickling/white/wine vinegar|\
 beer/wine dregs|bile|/blue/goat/stinky/strong cheese|body odor/odour|bretty|brie|butyric|camembert|\
 cat litter/pee/piss/spray/urine|changing/locker room|cheddar|cheese and_onion/and_onion_crisp|curdled /cream/milk|\
 damp dirty_dog/dog/fur/labrador/spaniel|diaper|/dirty/gym/old/sweaty sock|dog basket/bed/blanket|feety|\

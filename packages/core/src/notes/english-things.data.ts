@@ -14,6 +14,8 @@ export const SPELLINGS: Readonly<Record<string, string>> = {
   doon: "down",
   mooth: "mouth",
   noo: "now",
+  disnae: "doesn't",
+  wisnae: "wasn't",
   hings: "hangs",
   aboot: "about",
   efter: "after",
@@ -74,7 +76,7 @@ export const TEACHING = {
 export const SHORTENED = `v|med|lt|sl|approx|esp|incl|vs|no|nr|poss|prob|def|mr|mrs|ms|dr|st|etc|eg|ie|bit`;
 
 /** What a flavour's word before it only describes: "an oak table", "a peaty friend", "a plum dress", "the smoke alarm". */
-export const THINGS = `cat|cats|kitten|kittens|pony|tom|friend|friends|mate|mates|pal|pals|buddy|man|men|woman|women|guy|guys|girl|girls|boy|boys|lad|lads|lass|uncle|aunt|auntie|
+export const THINGS = `label|tube|cutout|drawing|cat|cats|kitten|kittens|pony|tom|friend|friends|mate|mates|pal|pals|buddy|man|men|woman|women|guy|guys|girl|girls|boy|boys|lad|lads|lass|uncle|aunt|auntie|
 cousin|neighbour|neighbor|boss|bloke|chap|fellow|lady|ladies|lover|lovers|fan|fans|fiend|fiends|freak|freaks|head|heads|fanatic|nut|crowd|
 people|person|folk|folks|brigade|camp|voice|laugh|laughter|smile|face|eyes|humour|humor|joke|jokes|mood|remark|shirt|dress|jumper|
 sweater|cardigan|coat|hat|tie|scarf|curtain|curtains|cushion|cushions|hair|trousers|shoelace|colour|color|coloured|colored|hue|tint|
@@ -94,7 +96,7 @@ honey|candy|brandy|peaches|plum|moss|clay|woody|dill|juniper|fern|petal|saffron|
 hunter|smokey|smoky|sandy|rusty|dusty|poppy|holly|amber|willow|bay|mace|cocoa|coco|pickle|pickles|mango|pete|barney|brandi|rye|reed`;
 
 /** What people do and flavours do not. */
-export const DEEDS = `reckons|reckoned|says|said|thinks|thought|swears|swore|brought|brings us|told|tells|asked|asks|poured|pours|opened|laughed|laughs|
+export const DEEDS = `gave|came|comes|brings|reckons|reckoned|says|said|thinks|thought|swears|swore|brought|brings us|told|tells|asked|asks|poured|pours|opened|laughed|laughs|
 wants|wanted|loves|loved|hates|hated|knows|knew|insists|insisted|agrees|agreed|disagrees|claims|claimed|called|sent|bought|barked|sat|
 walked|arrived late|wrote|writes|likes|liked|prefers|preferred|guessed|guesses|voted|spilled|spilt|dropped by|phoned|texted|disagreed|
 noted|mentioned|mentions|whispered|shouted|cooked|baked|snored|sneezed|went home|won|joined|left us|picked up|and i|and me`;

@@ -16,7 +16,7 @@ export const WORDS: Readonly<Record<WordSet, string>> = {
   an: `a|all|an|can|hell|they`,
   articles: `a|an|any|hell|my|the devil`,
   determiners: `a|an|her|his|it|its|my|our|the|their|them|us|your`,
-  hisHer: `his|her|their|your|my`,
+  hisHer: `his|her|our|their|your|my`,
   someThing: `a|an|my|old|some|the`,
   theThat: `that|the`,
   of: `of /a/the`,
@@ -32,7 +32,7 @@ export const WORDS: Readonly<Record<WordSet, string>> = {
   leads: `\
 across/aff/around/at/by/during/for/from/in/inside/into/off/on/over/round/through/throughout/to/toward/towards/upon *`,
   leadsIn: `at|/at/by/first/for/in/into/its/my/on/second/the/to/your the/my|by|first|for|in|into|its|on|second|to|your`,
-  liesOn: `across|across/behind/below/beside/near/on/outside/over/past/through/under the/a|behind|below|beside|near|on|\
+  liesOn: `from|from the/a|across|across/behind/below/beside/near/on/outside/over/past/through/under the/a|behind|below|beside|near|on|\
 outside|over|past|through|under`,
   somewhere: `by|by/in/off/on/over/somewhere/under the/a|in|off|on|over|somewhere|under`,
   // Who speaks, tells a story or is told of.
@@ -44,7 +44,7 @@ outside|over|past|through|under`,
   people: `everybody|everyone|folk|folks|others|people`,
   burners: `he|i|she|they|we|you`,
   pronouns: `it|one|that|them`,
-  it: `it /is|it's|its|you`,
+  it: `it /is|it's|its|length|you`,
   relative: `that|which|who`,
   selves: `herself|himself|itself|themselves`,
   likers: `also|did|didn't|do|don't|i|quite|really|we|you`,
@@ -97,7 +97,7 @@ sort|spirit|start|stuff|style|texture|thing|tone|tones|type|undertone|undertones
   places: `attic|bakery|barn|beach|brewery|byre|cellar|chapel|church|dock|factory|farm|forest|garden|greenhouse|harbor|\
 harbour|hedge|hospital|lawn|library|loft|market|meadow|museum|quay|shed|shop|stable|stall|warehouse|wood|woods|\
 workshop`,
-  surroundings: `bathroom|bathroom's|breath|cork|car|car's|cat|cat's|daughter|dog|dog's|hair|husband|son|wife|cloth|cloth's|day|day's|dishwasher|dishwasher's|ear|ear's|ears|evening|evening's|\
+  surroundings: `bar|bathroom|bathroom's|carpet|clothes|curtains|door|doors|jumper|pub|scarf|sea|shirt|shop|sleeve|window|windows|breath|cork|car|car's|cat|cat's|daughter|dog|dog's|hair|husband|son|wife|cloth|cloth's|day|day's|dishwasher|dishwasher's|ear|ear's|ears|evening|evening's|\
 eye|eye's|eyes|face|face's|feet|finger|finger's|fingers|foot|foot's|garden|garden's|glasses|hall|hall's|hand|\
 hand's|hands|heating|heating's|house|house's|kitchen|kitchen's|neck|neck's|night|night's|office|office's|pub|\
 pub's|radiator|radiator's|room|room's|rooms|sun|sun's|towel|towel's|towels|weather|weather's`,

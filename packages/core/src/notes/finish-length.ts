@@ -139,7 +139,12 @@ function waited(items: readonly Item[], n: number): boolean {
 function lasts(items: readonly Item[], n: number): boolean {
   if (!says(items[n], "seconds") && !items[n - 2]?.words.startsWith("count")) return false;
   for (let m = n - 1; m >= 0 && m >= n - 5; m--)
-    if (/\b(?:gone|lasts?|lasted|over|counted|count|stays)\b/.test(items[m]?.words ?? "")) return true;
+    if (
+      /\b(?:gone|lasts?|lasted|over|counted|count|stays?|remains?|lingers|persists)\b/.test(
+        items[m]?.words ?? "",
+      )
+    )
+      return true;
   return false;
 }
 
@@ -192,7 +197,14 @@ function saysIt(items: readonly Item[], n: number): boolean {
 /** "It fades rather quickly." */
 const itGoes = (items: readonly Item[], n: number): boolean =>
   / /.test(items[n]?.words ?? "") &&
-  is(items[n - 1], "itGoes") &&
+  is(
+    items
+      .slice(0, n)
+      .findLast(
+        (item) => !(says(item, "link") || says(item, "glue") || says(item, "unsure")) || is(item, "itGoes"),
+      ),
+    "itGoes",
+  ) &&
   (items[n + 1] === undefined || items[n + 1]?.mark !== "" || says(items[n + 1], "break") !== undefined);
 
 /** "oak, drying, very long": a length by itself behind flavours. */

@@ -123,11 +123,10 @@ export function inPlainContext(draft: Draft, at: number): boolean {
 export function inList(draft: Draft, at: number): boolean {
   const { items } = draft;
   const [before, after] = [items[at - 1], items[at + 1]];
-  const closed =
-    after === undefined ||
-    after.mark !== "" ||
-    says(after, "join") !== undefined ||
-    says(after, "degree")?.of === true;
+  const open = after !== undefined && after.mark === "" && says(after, "join") === undefined;
+  // "a bit of barley, a bit of oak"
+  const ends = says(after, "where") !== undefined || says(after, "degree")?.of === true;
+  const closed = !open || (ends && before?.words.endsWith(" of") === true);
   if (!closed || before === undefined) return false;
   if (says(before, "degree")?.of || (before.words === "of" && says(items[at - 2], "degree"))) return true;
   const listed = before.mark === "comma" || says(before, "join") !== undefined;

@@ -164,13 +164,20 @@ function narrates(draft: Draft, n: number): boolean {
   if (!is(who, "storyTellers") && !named && !related && !anybody) return false;
   if (past && !told && !had && !named && !/^(?:he|she|they|we)(?:'d)?$/.test(who.words) && !HIS.test(before))
     return false;
-  if (had && (who.words === "i" || isPraised(draft, n))) return false;
+  if (had && ((who.words === "i" && !ago(items, n)) || isPraised(draft, n))) return false;
   for (let at = m - 1; at >= 0 && at > m - 16 && !isStop(items[at]); at--)
     if (says(items[at], "memory") || LIKENED.test(items[at]?.words ?? "")) return false;
   return !recalled(items, n);
 }
 
 const LIKENED = /\blike\b|^as (?:if|though)\b|\bthought\b/;
+
+/** "I had a coffee an hour ago" */
+function ago(items: readonly Item[], from: number): boolean {
+  for (let n = from + 1; n < items.length && items[n]?.mark === ""; n++)
+    if (/(?:^| )(?:ago|earlier|beforehand)$/.test(items[n]?.words ?? "")) return true;
+  return false;
+}
 
 /** "we had a hint of smoke", "they had plum on the nose": of the glass after all. */
 function isPraised({ items, at }: Draft, n: number): boolean {
@@ -210,7 +217,13 @@ function otherGlass(draft: Draft, n: number): void {
   const numbered = named
     ? code || Object.hasOwn(lexicon.language.numbers, item.words)
     : code && item.words.length === 3;
-  if (!numbered && !says(item, "other")) return;
+  // "Two is cleaner, this is dirtier"
+  const called =
+    !named &&
+    isStop(items[n - 1]) &&
+    Object.hasOwn(lexicon.language.numbers, item.words) &&
+    saysThis(items, n);
+  if (!numbered && !called && !says(item, "other")) return;
   // "tobacco in one pocket and a toffee in the other"
   if (
     item.words === "the other" &&
@@ -232,6 +245,7 @@ function otherGlass(draft: Draft, n: number): void {
   if (near && is(items[first - 1], "ofGlass")) {
     if (!near.not && !near.gone && !near.more && !near.less) near.dropped = true;
     near.compared = true;
+    if (items[n + 1]?.mark === "comma" && is(items[n + 2], "relative")) dropStory(draft, n + 2);
     return;
   }
   const next = items[n + 1];
@@ -253,6 +267,11 @@ function otherGlass(draft: Draft, n: number): void {
     else if (!mention.gone) mention.dropped = true;
     mention.compared = true;
   }
+}
+
+function saysThis(items: readonly Item[], from: number): boolean {
+  for (let n = from + 1; n < items.length && !isStop(items[n]); n++) if (says(items[n], "this")) return true;
+  return false;
 }
 
 /** "first glass smells like a new car" at the head of a note that speaks of no other. */

@@ -117,7 +117,11 @@ export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boo
   if (item.text.endsWith("s") && is(items[at + 1], "selves")) return true;
   // "put out the light"
   const after = items[at + 1];
-  if (item.text === "light" && items[at - 1]?.words === "the" && (after?.mark !== "" || says(after, "link")))
+  if (
+    item.text === "light" &&
+    items[at - 1]?.words === "the" &&
+    (after?.mark !== "" || says(after, "link") || says(after, "where"))
+  )
     return true;
   // "as it warms in the hand"
   if (
@@ -213,7 +217,25 @@ function isScene(items: readonly Item[], at: number): boolean {
 export function isPerson(items: readonly Item[], at: number, lexicon: Lexicon): boolean {
   const [before, item, next] = [items[at - 1], items[at], items[at + 1]];
   if (item === undefined || !lexicon.people.has(item.text)) return false;
-  if (next !== undefined && next.mark === "" && lexicon.deeds.has(next.words)) return true;
+  if (
+    next !== undefined &&
+    next.mark === "" &&
+    (lexicon.deeds.has(next.words) || lexicon.deeds.has(next.words.split(" ")[0] ?? ""))
+  )
+    return true;
+  // "Olive and Ginger came"
+  const other = items[at + 2];
+  if (
+    item.capital &&
+    next?.words === "and" &&
+    other?.capital &&
+    lexicon.people.has(other.text) &&
+    isPerson(items, at + 2, lexicon)
+  )
+    return true;
+  // "Ginger, our new neighbour, came round"
+  const kin = item.capital && next?.mark === "comma" && is(items[at + 2], "hisHer");
+  if (kin && [3, 4].some((step) => lexicon.things.has(items[at + step]?.words ?? ""))) return true;
   if (!item.capital || before === undefined || before.mark !== "" || before.capital) return false;
   return (
     !isFlavour(before) &&

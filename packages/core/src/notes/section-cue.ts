@@ -17,9 +17,15 @@ function lead(items: readonly Item[], n: number): Item | undefined {
   return undefined;
 }
 
+const STAYS = /^(?:lingers?|lasts|hangs?|persists|sticks) /;
+const AFTER: SaidSense = { says: "where", where: "finish", form: "verb" };
+
 /** The cue of a part of the tasting that an item is, if it is one here. */
 export function sectionCue({ items, at }: Draft, n: number): SaidSense | undefined {
-  const cue = says(items[n], "where");
+  // "hangs around a while, gets a little ashy"
+  const cue: SaidSense | undefined =
+    says(items[n], "where") ??
+    (says(items[n], "length") && STAYS.test(items[n]?.words ?? "") ? AFTER : undefined);
   const [before, next] = [items[n - 1], items[n + 1]];
   // "at the end of the table" is a place.
   if (is(next, "of") && is(items[n], "endOf")) return undefined;

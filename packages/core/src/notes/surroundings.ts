@@ -10,12 +10,18 @@ export function warmRoom({ items }: Draft, at: number): boolean {
     sense.says === "flavour" ? sense.attributes : [],
   );
   const burns = ids.some((id) => id === "feel.burn");
-  const felt = burns || ids.some((id) => id.startsWith("whole.") || id === "taste.basic");
-  if (!felt) return false;
+  const felt = burns || ids.some((id) => /^whole\.|^taste\.|weight$/.test(id));
   let isSo = false;
   for (let n = at - 1; n >= 0 && n > at - FURTHEST; n--) {
     const item = items[n];
     if (item === undefined || item.mark !== "") return false;
+    // "the room was quite smoky", "the windows were open"
+    if (isSo && is(item, "surroundings") && (felt || (items[at]?.text ?? "").endsWith("y"))) return true;
+    if (!felt) {
+      if (!["degree", "amplify", "link", "glue"].some((kind) => says(item, kind as "link"))) return false;
+      isSo ||= IS.test(item.words);
+      continue;
+    }
     if (burns && (is(item, "surroundings") || (is(item, "everything") && n < at - 1))) return true;
     if (is(item, "somebody")) return isSo || /'?[mr]e?$/.test(item.words.slice(1));
     if (!["degree", "amplify", "link", "glue"].some((kind) => says(item, kind as "link"))) return false;
