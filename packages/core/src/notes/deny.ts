@@ -52,6 +52,16 @@ const brief = ({ items }: Draft, n: number): boolean =>
   /(?:^|^and )(?:and|then)$/.test(items[n - 1]?.words ?? "") &&
   !says(items[n - 2], "break");
 
+function ofFinish({ items }: Draft, { at, last }: Mention, n: number): boolean {
+  for (let m = last + 1; m < n; m++) if (says(items[m], "where")?.where === "finish") return true;
+  return (
+    isFelt(items[at]) &&
+    says(items[n - 1], "start") !== undefined &&
+    items[n]?.words === "gone" &&
+    n - last > 1
+  );
+}
+
 /** Hands a "no" to the flavour after it, a "has gone" to the one before. */
 export function applyNot(draft: Draft, n: number): void {
   const item = draft.items[n];
@@ -79,6 +89,8 @@ export function applyNot(draft: Draft, n: number): void {
       near.degrees.push({ strength: 2.2, amplify: false });
       return;
     }
+    // "a soft finish that melts away", "it's light, it's gone": how long it lasts.
+    if (near && ofFinish(draft, near, n)) return;
     const ahead = not && forward(draft, n, { words: 3, link: true });
     if (near && !(ahead && !ends(draft, n))) {
       near.gone = true;
@@ -108,6 +120,11 @@ export function applyNot(draft: Draft, n: number): void {
       mention.little = true;
       return;
     }
+  // "not smoky enough"
+  if (draft.items[mention.last + 1]?.words === "enough") {
+    mention.little = true;
+    return;
+  }
   // "plum instead of pear" says nothing of a pear.
   if (/^(?:rather than|instead of|in place of)/.test(item?.words ?? "")) {
     mention.dropped = true;

@@ -351,7 +351,7 @@ saccharine=7|saline|salinity|salt|salted|saltily|saltiness|salty|savory/savoury/
 sugariness|sweet as anything=8|sweet as honey=8|sweet as sugar=8|/sweet/sweet_and sour|sweetish=3.2|sweetly|sweetness|\
 tang|tanginess|tart|tooth achingly sweet=8|tooth rotting=8|toothachingly sweet=8|unsweet=0|unsweetened=0`,
   "feel.weight": `a lot of weight=7.5|ample=7|big bodied=7.5|big body=7.5|/bigger body|buttery mouthfeel|buttery/creamy/oily texture|\
-chewiness=7|chewy|coating /the_mouth|\
+chewiness=7|chewy|coating /the_mouth|feels/mouth coated|\
 coats everything/my_mouth/my_tongue/the_glass/the_mouth/the_palate/the_tongue/your_mouth|coats like=7|coats well=7|\
 creamy|dense=7|dilute=2|diluted=2|feeble body=2|fills the mouth=7|full bodied=7.5|full body=7.5|full=7|gelatinous|\
 gloopy=7|good/nice/some weight|heavy bodied=7.5|heavy body=7.5|hefty=7.5|insubstantial=2|lacking body=0|lacks body=0|\
@@ -376,7 +376,7 @@ dries_the/dry/dryness_on_the/dusty/fur_on_the/furry/furs_the/fuzzy/leathery/powd
 dusty/grainy/powdery texture|fur_on_the/furs_the/squeaky teeth|furry|glides|gliding|goes down smooth=2|\
 grape pip/seed/stalk/stem|grip|gripping|grippy|grips|grips hard=8|gritty|\
 gums/leaves_me/leaves_my_mouth/leaves_the_mouth/leaves_you/makes_my_mouth/mouth/mouth_coating/mouth_feels dry|\
-/mouth puckering/drying|/oak tannins|parched|parching|powdery|pucker|puckered|rasping|raspy|sandpaper|sherbety chalk|\
+leaves_me/leaves_my_mouth/leaves_the_mouth/leaves_you really/so/very dry=8|/mouth puckering/drying|/oak tannins|parched|parching|powdery|pucker|puckered|rasping|raspy|sandpaper|sherbety chalk|\
 silken smooth=2|smooth as a baby=2|smooth as anything=2|smooth as butter=2|smooth as glass=2|smooth as silk=2|\
 smooth=2.5|smoothly|smoothness|/stewed/tea/wood tannin|sucks the_cheeks/the_moisture/your_cheeks_in|supple|\
 tannic /dryness/grip|tanninic|teeth squeak|velvet=2.5|walnut skin dryness`,

@@ -75,11 +75,11 @@ soon|splinters|such|the|them|traces|us|you|your`,
   roundAfter: `all|came|come|comes|folded|gathered|go|goes|going|handed|handing|looked|looking|passed|passing|sat|sitting|tied|\
 turn|turned|walked|went|wrapped|year`,
   burnsDown: `down|itself|low|out|up`,
-  participles: `burning|drying|glowing|melting|warming`,
+  participles: `burning|dripping|drying|glowing|melting|warming`,
   dryingBurning: `burning|drying`,
   thingsDo: `arrived|boiled|broke|burned|burnt|came|carried|caught|climbed|crossed|dried|fried|gave|grilled|hid|hung|kept|\
 lay|left|lost|met|moved|passed|raised|ran|roasted|served|spent|stayed|stewed|toasted|waited|went`,
-  broughtBy: `ate|brought|cooked|dropped|handed|ordered|passed|served|shared|spilled|spilt`,
+  broughtBy: `ate|had|brought|cooked|dropped|handed|ordered|passed|served|shared|spilled|spilt`,
   storyBetween: `all|also|always|am|are|been|both|busy|ever|had|/had just|has|have|is|never|often|once|only|out|then|used to|was|\
 went and|were`,
   beganAnew: `i find/get|i'm/im getting|there's|theres`,

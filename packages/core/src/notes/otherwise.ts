@@ -236,6 +236,7 @@ export function isPerson(items: readonly Item[], at: number, lexicon: Lexicon): 
   // "Ginger, our new neighbour, came round"
   const kin = item.capital && next?.mark === "comma" && is(items[at + 2], "hisHer");
   if (kin && [3, 4].some((step) => lexicon.things.has(items[at + step]?.words ?? ""))) return true;
+  if (item.capital && before !== undefined && /^(?:ask|tell|thank)$/.test(before.words)) return true;
   if (!item.capital || before === undefined || before.mark !== "" || before.capital) return false;
   return (
     !isFlavour(before) &&

@@ -43,6 +43,9 @@ export function takeBack(draft: Draft): void {
   }
   for (const [n, mention] of draft.mentions.entries()) {
     const next = draft.mentions[n + 1];
+    // "the plum is really a prune"
+    const between = items.slice(mention.last + 1, next?.at ?? mention.last).map(({ words }) => words);
+    if (next && family(mention) === family(next) && REALLY.test(between.join(" "))) mention.dropped = true;
     if (next !== undefined && mention.unsure && !next.unsure && butIsIt(draft, mention, next))
       mention.dropped = true;
     if (!mention.retracts) continue;
@@ -50,6 +53,8 @@ export function takeBack(draft: Draft): void {
       if (before.word === mention.word && !before.not) before.dropped = true;
   }
 }
+
+const REALLY = /^(?:is|was) (?:really|actually|in fact) (?:a|an|more|more of a)$/;
 
 /** "I want to say peach but it's apricot": another of its kind, and surely. */
 function butIsIt({ items }: Draft, one: Mention, next: Mention): boolean {
