@@ -9,6 +9,7 @@ import {
 } from "@partsproof/core/uncertainty";
 import { type Told, told } from "../bench/index.ts";
 import { printG } from "../figures/index.ts";
+import { band } from "./band.ts";
 import type { Pouring, Standing } from "./pouring.ts";
 
 /** What was really made, give or take. */
@@ -19,7 +20,7 @@ export interface Made {
   readonly massG: number;
 }
 
-/** Strength and volume of what is in the vessel, from what the scale showed; null while nothing is. */
+/** Strength and volume of what is in the vessel, from what the scale showed; null while that is less than it can tell. */
 export function made(pouring: Pouring, now: Standing): Made | null {
   const pours = now.poured.flatMap((one, i): WeighedPour[] => {
     if (one.g <= 0) return [];
@@ -41,7 +42,7 @@ export function made(pouring: Pouring, now: Standing): Made | null {
       },
     ];
   });
-  if (pours.length === 0) return null;
+  if (now.poured.reduce((sum, one) => sum + one.g, 0) < band(0, pouring.scale).by) return null;
   const t = thermometer({ id: "t", celsius: celsius(pouring.celsius), class: pouring.thermometer });
   const figure = (of: "abv20" | "volumeMl" | "proof60F"): Told =>
     told(weighedPoursUncertainty(pours, of, { celsius: t, air: CONVENTIONAL_AIR }), { measure: "B" });

@@ -50,6 +50,22 @@ const inAir = (ml: number, kgPerM3: number): number =>
   (((ml * kgPerM3) / 1000) * (1 - 1.2 / kgPerM3)) / (1 - 1.2 / 8000);
 
 describe("pouring by weight", () => {
+  test.each([null, 43])(
+    "a bottle that is empty before anything is in: left out, or stopped; water to %s",
+    (waterTo) => {
+      const empty = then({ ...plan, waterTo }, { kind: "empty", source: 0 });
+      const ways = choicesAt(empty, standing(empty));
+      expect(ways.map(({ how }) => how)).toEqual(["drift", "stop"]);
+      expect(ways[0]?.outcome.offBy).toBeCloseTo(200 / 3, 9);
+      expect(ways[1]?.outcome.volumeMl).toBe(0);
+      expect(standing(then(empty, { kind: "drift" })).next?.source).toBe(1);
+      const none = then(empty, { kind: "drift" }, { kind: "empty", source: 1 });
+      expect(choicesAt(none, standing(none)).map(({ how }) => how)).toEqual(["drift"]);
+      expect(made(none, standing(then(none, { kind: "drift" })))).toBeNull();
+      expect(standing(without(empty)).question).toBeNull();
+    },
+  );
+
   test("the first part comes first, in grams that a scale in air shows", () => {
     // OIML R 22, Table II: 40 % vol at 20 °C has 948.05 kg/m³.
     const forty = { ...plan, sources: plan.sources.map((source) => ({ ...source, abv20: 40 })) };

@@ -136,6 +136,16 @@ test("A30: a fixed part forces less of the others, and only a fixed part that is
   expect(short.worstShareOff).toBeCloseTo(0.1, 12);
 });
 
+test("A30: a part done with before anything is poured leaves nothing to keep a ratio with: a no, not a throw", () => {
+  const answer = resolvePours({
+    parts: [part(2, 60, 0, true), part(1, 50, 0)],
+    plannedMl: millilitres20(150),
+  });
+  expect(answer.ok).toBe(false);
+  expect(answer).toMatchObject({ issue: { code: "nothing_to_pour" }, nearest: null });
+  expect(resolvePours({ parts: [part(1, 60, 0)], plannedMl: millilitres20(0) }).ok).toBe(false);
+});
+
 test("A30: a liquid that is no part of the recipe stays in and counts as off", () => {
   const answer = solved(
     resolvePours({

@@ -33,8 +33,11 @@ export type PoursResolved = {
   readonly mixture: Mixture;
 };
 
-/** `nearest` adds nothing more of the parts, and of the reducing liquid only what fits (null: the vessel is over already). */
-export type NotResolved = OutOfReachBut<"vessel_too_small", PoursResolved | null>;
+/**
+ * Too small a vessel: `nearest` adds nothing more of the parts, and of the reducing liquid only what fits (null: it is over already).
+ * Nothing to pour: a part that nothing is poured of is fixed, so that the recipe's ratio asks for nothing of all; `nearest` is null.
+ */
+export type NotResolved = OutOfReachBut<"vessel_too_small" | "nothing_to_pour", PoursResolved | null>;
 
 type Ask = {
   readonly parts: readonly PartPoured[];
@@ -54,7 +57,7 @@ const ROUNDING = 1e-9;
  * that have room keep their ratio to one another and grow until the vessel is full (with the reducing liquid, if any).
  *
  * Domain: any amounts; strengths 0 to 100 % vol. With nothing overpoured and nothing fixed it gives the plan. A vessel that
- * what is in it (reduced to its strength) would overfill is a "no" with the nearest that fits.
+ * what is in it (reduced to its strength) would overfill is a "no" with the nearest that fits; a rest in which nothing is poured, a "no".
  *
  * Accuracy: volumes within 1e-9 of the capacity. Method: a part's amount is max(poured, k times its parts), and k is found in
  * closed form, or by Brent where the vessel limits. Cost: up to a hundred mixings, below a millisecond.
@@ -78,6 +81,7 @@ export function resolvePours(ask: Ask): PoursResolved | NotResolved {
   const all = parts.reduce((sum, part) => sum + part.parts, 0);
   if (!(all > 0)) throw new RangeError(`parts requires a sum above 0, got ${all}`);
   const wanted = fullScale(parts, plannedMl / all);
+  if (wanted === 0 && parts.every((part) => part.pouredMl === 0)) return NOTHING;
   const volumeAt = (k: number): number => {
     const empty = k === 0 && parts.every((part) => part.pouredMl === 0);
     return empty ? 0 : resolved(ask, k, Infinity).mixture.volumeMl;
@@ -92,6 +96,17 @@ export function resolvePours(ask: Ask): PoursResolved | NotResolved {
     Infinity,
   );
 }
+
+const NOTHING: NotResolved = {
+  ok: false,
+  issue: {
+    code: "nothing_to_pour",
+    limit: 0,
+    received: 0,
+    message: "the rest of a recipe requires something poured before a part is done, got 0 mL of all",
+  },
+  nearest: null,
+};
 
 /** The smallest scale at which no part is over its parts: the plan's, unless a part forces more, or a fixed one less. */
 function fullScale(parts: readonly PartPoured[], planned: number): number {

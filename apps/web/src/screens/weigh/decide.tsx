@@ -48,9 +48,15 @@ export function Decide({ pouring, now, onDecide, undo }: DecideProps) {
             <button type="button" className="decide-way" onClick={() => onDecide(how)}>
               <span className="name">{title(how, over, outcome)}</span>
               <span className="decide-comes">
-                <b>{abvDigits(outcome.abv20)}</b> % vol, <b>{printMl(outcome.volumeMl)}</b>
+                {outcome.volumeMl === 0 ? (
+                  "an empty vessel"
+                ) : (
+                  <>
+                    <b>{abvDigits(outcome.abv20)}</b> % vol, <b>{printMl(outcome.volumeMl)}</b>
+                  </>
+                )}
               </span>
-              <span className="small">{words(how, outcome, planned)}</span>
+              {outcome.volumeMl > 0 && <span className="small">{words(how, outcome, planned)}</span>}
               {off(outcome, pouring.waterTo) !== "" && (
                 <span className="small">{off(outcome, pouring.waterTo)}</span>
               )}
@@ -94,7 +100,7 @@ function words(how: Choice["how"], { offBy, offPart }: Outcome, planned: number)
 }
 
 /** Where the strength comes out beside the one that was wanted. */
-function off({ abv20 }: Outcome, waterTo: number | null): string {
-  if (waterTo === null || Math.abs(abv20 - waterTo) < 0.05) return "";
+function off({ abv20, volumeMl }: Outcome, waterTo: number | null): string {
+  if (waterTo === null || volumeMl === 0 || Math.abs(abv20 - waterTo) < 0.05) return "";
   return `${abv20 < waterTo ? "Weaker" : "Stronger"} than the ${printAbv(waterTo)} wanted.`;
 }

@@ -20,7 +20,12 @@ export function Done({ pouring, now, end, undo }: DoneProps) {
         <header className="weigh-head">
           <h2 tabIndex={-1}>Nothing was poured</h2>
         </header>
-        <p className="soft">The vessel is empty.</p>
+        <p className="soft">
+          {now.poured.length === 0
+            ? "The vessel is empty."
+            : "What is in the vessel is less than your scale can tell."}
+        </p>
+        {undo !== null && <div className="form-actions">{undo}</div>}
       </>
     );
   }

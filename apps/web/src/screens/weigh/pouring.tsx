@@ -45,16 +45,20 @@ export function PouringScreen({ pouring, onChange, onDrop, end }: PouringScreenP
   }, [count]);
   const add = (...happened: Pouring["happened"]): void =>
     onChange({ ...pouring, happened: [...pouring.happened, ...happened] });
-  const last = pouring.happened.findLast(({ kind }) => kind === "pour");
+  const last = pouring.happened.findLast(({ kind }) => kind === "pour" || kind === "empty");
   const undo =
     last === undefined ? null : (
       <Button
         onClick={() => {
-          announce(`Undone: ${printG(last.kind === "pour" ? last.g : 0)} of ${nameOf(pouring, last)}`);
+          announce(
+            last.kind === "pour"
+              ? `Undone: ${printG(last.g)} of ${nameOf(pouring, last)}`
+              : `There is more of ${nameOf(pouring, last)}`,
+          );
           onChange(without(pouring));
         }}
       >
-        Undo the last pour
+        {last.kind === "pour" ? "Undo the last pour" : "There is more of it"}
       </Button>
     );
   return (
@@ -116,7 +120,7 @@ export function PouringScreen({ pouring, onChange, onDrop, end }: PouringScreenP
 }
 
 const nameOf = (pouring: Pouring, happening: Pouring["happened"][number]): string =>
-  happening.kind !== "pour" || happening.source === WATER
+  !("source" in happening) || happening.source === WATER
     ? "water"
     : (pouring.sources[happening.source]?.label ?? "");
 
