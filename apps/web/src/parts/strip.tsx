@@ -54,7 +54,7 @@ export const Strip = memo(function Strip({
   const fill = useRef<HTMLSpanElement>(null);
   const at = value ?? rest;
   const held = useRef(false);
-  // While it is held, what is moved is given away in a task of its own: the frame draws the dot alone.
+  // What is moved is given away in a task of its own: the frame draws the dot alone.
   const gives = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   const follows = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   const write = (): void => {
@@ -81,12 +81,6 @@ export const Strip = memo(function Strip({
   const move = (next: number): void => {
     if (typed !== null) setTyped(null);
     went(next);
-    if (!held.current) {
-      clearTimeout(gives.current);
-      gives.current = undefined;
-      onChange(id, next);
-      return;
-    }
     gives.current ??= setTimeout(() => {
       gives.current = undefined;
       onChange(id, newest());

@@ -84,20 +84,24 @@ const Row = memo(function Row({ row, alone }: { readonly row: DotRow; readonly a
   return (
     <div className="plot-row">
       <p className="plot-label">{label}</p>
-      <svg className="plot-strip" style={{ height: 26 }}>
-        <line x1={at(0)} x2={at(10)} y1="50%" y2="50%" className="plot-grid" />
-        <line
-          x1={at(Math.min(...known))}
-          x2={at(Math.max(...known))}
-          y1="50%"
-          y2="50%"
-          className="plot-span"
-        />
-        {values.map((value, n) =>
-          // oxlint-disable-next-line react/no-array-index-key -- a series is known by its place
-          value === null ? null : <Mark key={n} series={alone ? 1 : n} x={at(value)} y="50%" />,
-        )}
-      </svg>
+      <div>
+        <div className="dots-way">
+          <svg className="plot-strip">
+            <line x1={at(0)} x2={at(10)} y1="50%" y2="50%" className="plot-grid" />
+            <line
+              x1={at(Math.min(...known))}
+              x2={at(Math.max(...known))}
+              y1="50%"
+              y2="50%"
+              className="plot-span"
+            />
+            {values.map((value, n) =>
+              // oxlint-disable-next-line react/no-array-index-key -- a series is known by its place
+              value === null ? null : <Mark key={n} series={alone ? 1 : n} x={at(value)} y="50%" />,
+            )}
+          </svg>
+        </div>
+      </div>
     </div>
   );
 });
