@@ -47,6 +47,7 @@ export const besideTheLampSheets: readonly SheetScript[] = [
   {
     taster: "Jorren",
     until: "locked",
+    taught: [["coats", "savoury.stale"]],
     glasses: [
       {
         glass: "lamp",

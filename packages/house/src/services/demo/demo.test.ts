@@ -27,7 +27,7 @@ const everyTable: { readonly [N in TableName]: boolean } = {
   sheet: true,
   entry: true,
   passedFile: false,
-  taughtWord: false,
+  taughtWord: true,
   calendarLink: false,
   joining: false,
   guest: false,
@@ -202,6 +202,18 @@ eachDatabase((database) => {
       expect(beside.namesOnOffer.filter(({ nameId }) => !poured.has(nameId))).toHaveLength(1);
       const ranks = beside.sheets.flatMap(({ ranking }) => ranking ?? []);
       expect(ranks.filter((tie) => tie.length > 1)).toHaveLength(2);
+    });
+
+    test("V1 a word taught at a table is the household's after the reveal, and reads notes there", async () => {
+      const { client } = house;
+      const at = { household: demo.id };
+      const { items } = await client("listWords", { at });
+      expect(items).toMatchObject([
+        { phrase: "coats", means: "savoury.stale", state: "in use", otherwise: [] },
+      ]);
+      expect(items[0]?.history).toMatchObject([{ taster: "Jorren", flight: "Beside the Lamp" }]);
+      const read = await client("readNoteHere", { at, body: { text: "coats and marmalade" } });
+      expect(read.observations.map(({ attribute }) => attribute)).toEqual(["savoury.stale", "fruit.citrus"]);
     });
 
     test("what is next and what was found read sensibly", async () => {

@@ -1,3 +1,5 @@
+import type { Meaning } from "../../protocol/index.ts";
+
 /** Nose, palate, finish. */
 export type Words = readonly [nose: string, palate: string, finish: string];
 
@@ -18,6 +20,8 @@ export interface SheetScript {
   /** How far it got. */
   readonly until: "locked" | "open" | "free";
   readonly glasses: readonly GlassScript[];
+  /** What this taster said to mean by a phrase, while tasting. */
+  readonly taught?: readonly (readonly [phrase: string, means: Meaning])[];
   /** Best first; an inner list is a tie. */
   readonly ranking?: readonly (readonly string[])[];
 }

@@ -2,6 +2,9 @@ import type { BodyOf, Flight } from "../../protocol/index.ts";
 import type { FlightScript, GlassScript, SheetScript, Words } from "./flight-script.ts";
 import { idOf, type Play } from "./play.ts";
 
+/** Of a key that a device would draw, characters. */
+const DEVICE_KEY = 22;
+
 type Edit = Omit<BodyOf<"editSheet">, "version">;
 type Notes = NonNullable<Edit["notes"]>[number];
 
@@ -42,7 +45,19 @@ export async function writeSheets(play: Play, seats: readonly Seat[]): Promise<v
   for (const seat of seats) {
     if (seat.script.ranking !== undefined)
       await edit(play, seat, secondPass(play, seat, seat.script.ranking));
+    for (const [n, word] of (seat.script.taught ?? []).entries()) await teach(play, seat, n, word);
   }
+}
+
+/** Put right by a tap on a chip, as at any table: the sheet's own until the reveal, the household's after it. */
+async function teach(
+  play: Play,
+  { at, token, script }: Seat,
+  n: number,
+  [phrase, means]: NonNullable<SheetScript["taught"]>[number],
+): Promise<void> {
+  const key = `${script.taster}-word-${n}`.padEnd(DEVICE_KEY, "0");
+  await play.ask("teachAtSheet", { at, token, body: { key, phrase, means } });
 }
 
 export async function lockSheets(play: Play, seats: readonly Seat[]): Promise<void> {

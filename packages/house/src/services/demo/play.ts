@@ -7,6 +7,7 @@ import { householdHandlers, tasterHandlers } from "../household/index.ts";
 import type { House } from "../ports.ts";
 import { recipeHandlers } from "../recipes/index.ts";
 import { beginHandlers, checkHandlers, oakInHandlers } from "../resting/index.ts";
+import { sheetWordHandlers } from "../words/index.ts";
 import { HouseRefusal } from "../refuse.ts";
 import { revealHandlers } from "../findings/index.ts";
 import type { ScriptClock } from "./script-clock.ts";
@@ -26,6 +27,7 @@ const handlers = {
   ...flightHandlers,
   ...pouringHandlers,
   ...sheetHandlers,
+  ...sheetWordHandlers,
   ...undersidesHandlers,
   ...revealHandlers,
 };
