@@ -177,7 +177,10 @@ export function notButs({ items, mentions }: Draft): void {
     if (!mention.denied || next === undefined || next.not || next.gone) continue;
     if (before?.word === next.word && !items.slice(before.last, next.at).some((item) => isStop(item)))
       mention.dropped = true;
-    if (before?.word === mention.word && !before.not && replaced(items, mention, next)) {
+    // "Treacle. Not treacle, that's too heavy, golden syrup."
+    const anew =
+      isStop(items[mention.at - 2]) && !items.slice(mention.last, next.at).some((item) => isStop(item));
+    if (before?.word === mention.word && !before.not && (anew || replaced(items, mention, next))) {
       before.dropped = true;
       mention.dropped = true;
     }

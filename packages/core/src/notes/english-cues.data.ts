@@ -107,7 +107,7 @@ export const CUES: readonly Said[] = [
     says: "where",
     where: "finish",
     form: "head",
-    words: `<hardly> <closing>|after glow/taste|afterglow|aftermath|aftertaste|afterthought|afterword|back of throat|back/hind/rear/tail end|closing|coda|curtain call|denouement|departure|dismount|duration|echo|encore|end is|ending|epilogue|exit|fade /out|farewell|final /act|finale|fini|finish|finisher|finishes|finsh|good bye|goodbye|gullet|last act/breath_of_it/gasp/hurrah/note/taste/word|the last act/breath_of_it/gasp/hurrah/note/word|leave taking|leavetaking|outro|parting gift/note/shot/word|postscript|send/sign off|swallow|swan song|swansong|tail|the end/end_is/final/finale/last_of_it/tail/throat`,
+    words: `<hardly> <closing>|after glow/taste|afterglow|aftermath|aftertaste|afterthought|afterword|back of throat|back/hind/rear/tail end|closing|coda|curtain call|denouement|departure|dismount|duration|echo|encore|end is|ending|epilogue|exit|fade /out|farewell|final /act|finale|fini|finish|finisher|finishes|finsh|good bye|goodbye|gullet|last act/breath_of_it/gasp/hurrah/note/taste/word|the last act/breath_of_it/gasp/hurrah/note/word|leave taking|leavetaking|outro|parting gift/note/shot/word|persistence|postscript|send/sign off|swallow|swan song|swansong|tail|the end/end_is/final/finale/last_of_it/tail/throat`,
   },
   {
     says: "where",

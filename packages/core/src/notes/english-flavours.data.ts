@@ -357,7 +357,7 @@ creamy|dense=7|dilute=2|diluted=2|feeble body=2|fills the mouth=7|full bodied=7.
 gloopy=7|good/nice/some weight|heavy bodied=7.5|heavy body=7.5|hefty=7.5|insubstantial=2|lacking body=0|lacks body=0|\
 lacks weight=0|light bodied=3|light body=3|light on the tongue=3|light=3|lightweight=2|little body=2|lush|meagre=2|\
 med bodied=5|med body=5|med weight=5|medium bodied=5|medium body=5|medium weight=5|medium=5|middling body=5|\
-mouth coating|mouth filling=7|mouthcoating|mouthfilling=7|no body=0|not much body=2|oiliness|oily|plush|real weight=7|\
+mouth coating|mouth filling=7|mouthcoating|mouthfilling=7|no body=0|not much body=2|oiliness|oily|plush|real weight=7|weight to_it|\
 really coats=7|satin|silk|silken|silkiness|skinny=2|slick|slippery|sticky|substantial=7|syrupy=7|thick=7|thickness|\
 thin=2|thinnish=2.5|unctuous=7|viscosity|viscous=7|watered down=2|watery=2|weak body=2|weedy=2|weighty=7|wispy=2|\
 without body=0`,
@@ -376,7 +376,7 @@ dries_the/dry/dryness_on_the/dusty/fur_on_the/furry/furs_the/fuzzy/leathery/powd
 dusty/grainy/powdery texture|fur_on_the/furs_the/squeaky teeth|furry|glides|gliding|goes down smooth=2|\
 grape pip/seed/stalk/stem|grip|gripping|grippy|grips|grips hard=8|gritty|\
 gums/leaves_me/leaves_my_mouth/leaves_the_mouth/leaves_you/makes_my_mouth/mouth/mouth_coating/mouth_feels dry|\
-leaves_me/leaves_my_mouth/leaves_the_mouth/leaves_you really/so/very dry=8|/mouth puckering/drying|/oak tannins|parched|parching|powdery|pucker|puckered|rasping|raspy|sandpaper|sherbety chalk|\
+leaves_me/leaves_my_mouth/leaves_the_mouth/leaves_you really/so/very dry=8|dries/dry/drying everything_out/me_out/my_mouth_out/the_mouth_out/you_out/your_mouth_out|mouth/mouth_gets/mouth_goes/mouth's_gone all_dry/dry_now|/mouth puckering/drying|/oak tannins|parched|parching|powdery|pucker|puckered|rasping|raspy|sandpaper|sherbety chalk|\
 silken smooth=2|smooth as a baby=2|smooth as anything=2|smooth as butter=2|smooth as glass=2|smooth as silk=2|\
 smooth=2.5|smoothly|smoothness|/stewed/tea/wood tannin|sucks the_cheeks/the_moisture/your_cheeks_in|supple|\
 tannic /dryness/grip|tanninic|teeth squeak|velvet=2.5|walnut skin dryness`,

@@ -7,6 +7,7 @@ export const SPELLINGS: Readonly<Record<string, string>> = {
   wi: "with",
   w: "with",
   tae: "to",
+  sae: "so",
   frae: "from",
   fae: "from",
   oot: "out",

@@ -112,13 +112,13 @@ pub's|radiator|radiator's|room|room's|rooms|sun|sun's|towel|towel's|towels|weath
   amounts: `a lot|a_great_deal/a_lot/great_deal/loads/lot/much/plenty of|all that|many|overly|/so/too much|very`,
   muchMore: `* considerably/deal/far/loads/lot/lots/miles/much/significantly/way`,
   smallStay: `a bit/little/little_bit/moment/second/shade/tad/touch|briefly|for a moment|nicely|slightly|somewhat|well`,
-  lengths: `brief|/fairly/quite/really/so/very long|/fairly/quite/really/very short|fleeting|lengthy|longer|longish|quick|\
+  lengths: `brief|/fairly/quite/really/so/very long|/fairly/quite/really/very short|fleeting|lengthy|longer /than|longish|quick|\
 shorter|shortish`,
   plainLengths: `brief|lengthy|long|short`,
   plainly: `clearly|decent|definitely|good|lovely|nice|proper|solid`,
   aboutSo: `about|around|a|good|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty|sixty|half|maybe|\
 roughly`,
-  waiting: `after|another|give/leave it|wait|waited`,
+  waiting: `after|another|gave/give/leave/left/let it|wait|waited`,
   earlier: `/at first|before|earlier|last time|previously|yesterday`,
   endOf: `* end`,
   closers: `again|here|mind|now|this time|though|today|tonight|too`,

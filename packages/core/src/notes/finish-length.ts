@@ -35,6 +35,8 @@ export function finishLengths(draft: Draft, sections: readonly Where[]): FinishL
     if (item.words === "stays" && next !== undefined && isPlain(next) && !next.words.endsWith("ly")) continue;
     // "vinegar on the nose, then nothing"
     if (sections[n] === "nose" && /\bnothing$/.test(item.words)) continue;
+    // "I could smell it all night"
+    if (sections[n] === "nose" && /^all (?:night|evening)$/.test(item.words)) continue;
     // "Mid: rye bread", "after some minutes comes the vanilla"
     if (items[n + 1]?.mark === "colon" || waited(items, n)) continue;
     // "the pear is still there"
@@ -167,7 +169,9 @@ function leadsToFinish({ items, at }: Draft, n: number): boolean {
     if (item === undefined || isStop(item)) return false;
     const where = says(item, "where");
     if (where !== undefined) return where.where === "finish";
-    if (
+    // "a long dusk of a finish"
+    if (isPlain(item) && items[m + 1]?.words === "of" && items[m + 2]?.words === "a") m += 2;
+    else if (
       at[m] ||
       item.mark === "comma" ||
       says(item, "join") ||
@@ -187,7 +191,14 @@ function saysIt(items: readonly Item[], n: number): boolean {
   const after = items[n + 1];
   // "and it's long and I want more"
   const goesOn = says(after, "join") !== undefined && says(items[n + 2], "start") !== undefined;
-  if (after !== undefined && after.mark === "" && !says(after, "than") && !says(after, "break") && !goesOn)
+  if (
+    after !== undefined &&
+    after.mark === "" &&
+    !says(after, "than") &&
+    !says(after, "break") &&
+    !goesOn &&
+    !items[n]?.words.endsWith(" than")
+  )
     return false;
   let m = n - 1;
   while (m >= 0 && (says(items[m], "degree") || is(items[m], "beforeLength"))) m--;

@@ -18,6 +18,7 @@ function lead(items: readonly Item[], n: number): Item | undefined {
 }
 
 const STAYS = /^(?:lingers?|lasts|hangs?|persists|sticks) /;
+const OTHERS = /^(?:he|she|they)'(?:s|ve|d)$/;
 const AFTER: SaidSense = { says: "where", where: "finish", form: "verb" };
 
 /** The cue of a part of the tasting that an item is, if it is one here. */
@@ -43,6 +44,13 @@ export function sectionCue({ items, at }: Draft, n: number): SaidSense | undefin
   if (
     /^(?:tastes?|smells?)(?: of| like)?$/.test(items[n]?.words ?? "") &&
     says(before, "where")?.where === "finish"
+  )
+    return undefined;
+  // "he's never tasted a pencil"
+  if (
+    cue?.form === "verb" &&
+    /ed\b/.test(items[n]?.words ?? "") &&
+    [n - 1, n - 2].some((m) => OTHERS.test(items[m]?.words ?? ""))
   )
     return undefined;
   if (cue?.form === "head") {

@@ -25,7 +25,9 @@ export function standsAfter(
   const verb = draft.items[n + 1];
   // "bit of ginger finish medium"
   const verdict =
-    says(verb, "length") ?? says(verb, "liking") ?? / (?:better|nicer|worse)$/.test(verb?.words ?? "");
+    says(verb, "length") ??
+    says(verb, "liking") ??
+    /(?:^great|^good|^fine| better| nicer| worse)$/.test(verb?.words ?? "");
   if (cue.form === "head" && verdict) return false;
   const told = says(verb, "link") !== undefined && !says(verb, "glue");
   if (cue.form === "head" && (told || is(verb, "isNot"))) return false;

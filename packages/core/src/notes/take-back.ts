@@ -45,7 +45,9 @@ export function takeBack(draft: Draft): void {
     const next = draft.mentions[n + 1];
     // "the plum is really a prune"
     const between = items.slice(mention.last + 1, next?.at ?? mention.last).map(({ words }) => words);
-    if (next && family(mention) === family(next) && REALLY.test(between.join(" "))) mention.dropped = true;
+    const just = between.at(-1) === "just";
+    if (next && (just || family(mention) === family(next)) && REALLY.test(between.join(" ")))
+      mention.dropped = true;
     if (next !== undefined && mention.unsure && !next.unsure && butIsIt(draft, mention, next))
       mention.dropped = true;
     if (!mention.retracts) continue;
@@ -54,7 +56,7 @@ export function takeBack(draft: Draft): void {
   }
 }
 
-const REALLY = /^(?:is|was) (?:really|actually|in fact) (?:a|an|more|more of a)$/;
+const REALLY = /^(?:is|was) (?:really|actually|in fact) (?:a|an|just|more|more of a)$/;
 
 /** "I want to say peach but it's apricot": another of its kind, and surely. */
 function butIsIt({ items }: Draft, one: Mention, next: Mention): boolean {
