@@ -2,24 +2,7 @@ import { cholesky, solveUpper } from "../numeric/index.ts";
 import { fillNormal, type Rng } from "../statistics/index.ts";
 import type { Taste } from "./learn-taste.ts";
 import type { PlacedMix } from "./mixture-kernel.ts";
-
-/** L⁻¹ b of a lower triangle. */
-function solveLower(l: Float64Array, b: Float64Array): Float64Array {
-  const n = b.length;
-  const y = b.slice();
-  for (let i = 0; i < n; i += 1) {
-    let sum = y[i] as number;
-    for (let k = 0; k < i; k += 1) sum -= (l[i * n + k] as number) * (y[k] as number);
-    y[i] = sum / (l[i * n + i] as number);
-  }
-  return y;
-}
-
-export const dot = (a: Float64Array, b: Float64Array): number => {
-  let sum = 0;
-  for (let i = 0; i < a.length; i += 1) sum += (a[i] as number) * (b[i] as number);
-  return sum;
-};
+import { dot, product, solveLower } from "./product.ts";
 
 /** Covariance of what all tasters have in common of two mixes. */
 export const commonCovariance = ({ kernel, shape, ownShare }: Taste, a: PlacedMix, b: PlacedMix): number =>
@@ -83,10 +66,10 @@ export function drawMixes(
     fillNormal(ofRest, rng);
     const off = solveUpper(factor, ofTried);
     const z = centre.subarray(0, size).map((v, k) => v + (off[k] as number));
-    return Float64Array.from(own, (hangs, i) => {
-      let sum = (means[i] as number) + dot(hangs, z);
-      for (let k = 0; k <= i; k += 1) sum += (spread[i * n + k] as number) * (ofRest[k] as number);
-      return sum;
-    });
+    const worths = new Float64Array(n);
+    for (let i = 0; i < n; i += 1)
+      worths[i] =
+        (means[i] as number) + dot(own[i] as Float64Array, z) + product(spread, i * n, ofRest, 0, i + 1);
+    return worths;
   });
 }

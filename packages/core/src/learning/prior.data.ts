@@ -64,10 +64,11 @@ export const MARK_NOISES: readonly { readonly noise: number; readonly logWeight:
 export const MARK_CHANCE = Math.SQRT1_2;
 
 /**
- * How much log worth one standard deviation of a taster's marks is: rate · ln(1 + e^(middle + spread · z)), z standard normal. With a
- * middle of 2.5, nearly normal around 5, and never below 0: more is better.
+ * How much log worth one standard deviation of a taster's marks is, against what it would be if the glasses of a sheet differed as mixes
+ * do beforehand (scale / √2) and by chance: ln(1 + e^(middle + spread · z)) / ln(1 + e^middle), z standard normal. Nearly normal around
+ * 1, 0.25 to 2 within two sds, and never below 0: more is better.
  */
-export const MARK_GAIN = { rate: 2, middle: 2.5, spread: 1.3 } as const;
+export const MARK_GAIN = { middle: 2.5, spread: 1.3 } as const;
 
 /** Of the middle of a sheet's marks, how far in log worth it may be off from the middle of its glasses (sd). */
 export const MARK_LEVEL = 2;

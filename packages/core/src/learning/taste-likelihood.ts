@@ -9,6 +9,8 @@ export interface TasteData {
   readonly sheets: readonly TastedMarks[];
   /** Of every scorer: how much chance is in a mark, against that in a ranking. */
   readonly noises: readonly number[];
+  /** How large differences in log worth are beforehand: the scale of the taste's shape. */
+  readonly differences: number;
 }
 
 /** ln of the chance of all that was said, over log worths and then what else is not known, each of that with a normal prior. */
@@ -21,12 +23,15 @@ export interface TasteLikelihood {
 }
 
 /** Rankings (`rankingLogLikelihood`) and marks (`markLikelihood`) together, of `worths` log worths. */
-export function tasteLikelihood({ sets, sheets, noises }: TasteData, worths: number): TasteLikelihood {
+export function tasteLikelihood(
+  { sets, sheets, noises, differences }: TasteData,
+  worths: number,
+): TasteLikelihood {
   const ties = tieSizes(sets);
   const rankings = rankingLogLikelihood(sets, worths, ties);
   const tie = { mean: WORTH_PRIOR.tieMean, sd: WORTH_PRIOR.tieSd };
   if (sheets.length === 0) return { ...rankings, others: ties.map(() => tie) };
-  const marks = markLikelihood(sheets, noises);
+  const marks = markLikelihood(sheets, noises, differences);
   const from = rankings.size;
   const size = from + marks.extras;
   return {

@@ -17,7 +17,20 @@ export interface TastePosterior {
   readonly factor: Square;
   /** ln of the probability of all that was said, by Laplace's approximation. */
   readonly logEvidence: number;
+  /** Log worths and all else at the mode. */
+  readonly mode: Float64Array;
 }
+
+/** What is asked of a fit besides its data. */
+export interface Fitting {
+  /** The closest normal law, not that at the mode. */
+  readonly averaged: boolean;
+  /** Where the mode may be near, as another fit of the same data found it. */
+  readonly near?: Float64Array | undefined;
+}
+
+/** Where only the evidence is wanted, a step that promises less ends the search: it is then known to a millionth. */
+const ENOUGH = 1e-9;
 
 /**
  * What rankings and marks say of log worths with a normal prior of the given mean and covariance: Laplace's approximation at the mode,
@@ -33,13 +46,13 @@ export interface TastePosterior {
  *
  * @param covariance size·size, positive definite
  * @throws RangeError when it is not
- * @example tastePosterior(Float64Array.of(0, 0), Float64Array.of(1, 0, 0, 1), { sets, sheets: [], noises: [] }, true)
+ * @example tastePosterior(Float64Array.of(0, 0), Float64Array.of(1, 0, 0, 1), { sets, sheets: [], noises: [], differences: 2 }, { averaged: true })
  */
 export function tastePosterior(
   mean: Float64Array,
   covariance: Square,
   data: TasteData,
-  averaged: boolean,
+  { averaged, near }: Fitting,
 ): TastePosterior {
   const size = mean.length;
   const root = cholesky(covariance, size);
@@ -47,11 +60,20 @@ export function tastePosterior(
   const likelihood = tasteLikelihood(data, size);
   const all = likelihood.size;
   const whitened = whiten(likelihood, mean, root);
-  const mode = maximiseConcave(whitened.target, new Float64Array(all));
+  const start = near === undefined ? new Float64Array(all) : whitened.from(near);
+  const mode = maximiseConcave(whitened.target, start, 100, averaged ? 1e-15 : ENOUGH);
   if (mode === null) throw new RangeError("tastePosterior requires rankings with a mode, got none");
   let logEvidence = mode.value;
   for (let i = 0; i < all; i += 1) logEvidence -= Math.log(mode.factor[i * all + i] as number);
-  const own = { size, mean, root, centre: mode.at, factor: mode.factor, logEvidence };
+  const own = {
+    size,
+    mean,
+    root,
+    centre: mode.at,
+    factor: mode.factor,
+    logEvidence,
+    mode: whitened.at(mode.at),
+  };
   return averaged && data.sets.length + data.sheets.length > 0
     ? { ...own, ...closestNormal(likelihood, whitened, mode.at, mode.factor) }
     : own;

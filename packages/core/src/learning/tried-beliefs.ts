@@ -1,6 +1,7 @@
 import { inverseOf } from "../numeric/index.ts";
-import { commonCovariance, dot, tiesTo } from "./any-mix.ts";
+import { commonCovariance, tiesTo } from "./any-mix.ts";
 import type { Taste } from "./learn-taste.ts";
+import { dot, product } from "./product.ts";
 
 /** Of each recipe's log worth less the mean over all recipes tried. */
 export interface TriedBeliefs {
@@ -45,7 +46,7 @@ export function triedBeliefs(taste: Taste): TriedBeliefs {
     for (let k = 0; k < size; k += 1) {
       const v = own[k] as number;
       sum += v * (centre[k] as number);
-      for (let l = 0; l < size; l += 1) variance += v * (inverse[k * all + l] as number) * (own[l] as number);
+      variance += v * product(inverse, k * all, own, 0, size);
     }
     mean.push(sum);
     sd.push(Math.sqrt(Math.max(0, variance)));

@@ -1,4 +1,5 @@
 import type { Concave, Square } from "../numeric/index.ts";
+import { product, solveLower } from "./product.ts";
 import type { TasteLikelihood } from "./taste-likelihood.ts";
 
 /** A likelihood over z, whose prior is standard normal: log worths are mean + root·z, all others their own mean and sd times z. */
@@ -7,6 +8,8 @@ export interface Whitened {
   readonly target: Concave;
   /** Log worths and others at z. */
   at(z: Float64Array): Float64Array;
+  /** z at log worths and others. */
+  from(x: Float64Array): Float64Array;
   /** Slope and curvature of the likelihood carried from there to z, prior counted in. */
   carried(
     z: Float64Array,
@@ -40,38 +43,43 @@ export function whiten(likelihood: TasteLikelihood, mean: Float64Array, root: Sq
     const slope = new Float64Array(all);
     for (let k = 0; k < all; k += 1)
       slope[k] = product(columns, k * all + k, gradient, k, endOf(k) - k) - (z[k] as number);
-    // Glasses that never stood in one flight curve nothing together.
-    const places: number[] = [];
-    const starts = new Int32Array(all + 1);
-    for (let i = 0; i < all; i += 1) {
-      for (let j = 0; j < all; j += 1) if (curvature[i * all + j] !== 0) places.push(j);
-      starts[i + 1] = places.length;
-    }
-    const where = Int32Array.from(places);
     const square = new Float64Array(all * all);
-    const half = new Float64Array(all);
-    for (let b = 0; b < all; b += 1) {
-      const own = b * all;
-      for (let i = 0; i < all; i += 1) {
-        let sum = 0;
-        const [row, end] = [i * all, starts[i + 1] as number];
-        for (let n = starts[i] as number; n < end; n += 1) {
-          const j = where[n] as number;
-          sum += (curvature[row + j] as number) * (columns[own + j] as number);
-        }
-        half[i] = sum;
+    const half = new Float64Array(all * all);
+    for (let i = 0; i < all; i += 1) {
+      for (let j = 0; j < all; j += 1) {
+        const w = curvature[i * all + j] as number;
+        // Glasses that never stood in one flight curve nothing together.
+        if (w === 0) continue;
+        for (let b = j < size ? 0 : j; b <= j; b += 1)
+          half[b * all + i] = (half[b * all + i] as number) + w * (columns[b * all + j] as number);
       }
+    }
+    for (let b = 0; b < all; b += 1) {
       for (let a = b; a < all; a += 1) {
-        const sum = product(columns, a * all + a, half, a, endOf(a) - a) + (a === b ? 1 : 0);
+        const sum = product(columns, a * all + a, half, b * all + a, (a < size ? size : a + 1) - a);
         square[a * all + b] = sum;
         square[b * all + a] = sum;
       }
+      square[b * all + b] = (square[b * all + b] as number) + 1;
     }
     return { gradient: slope, curvature: square };
+  };
+  const from = (x: Float64Array): Float64Array => {
+    const z = new Float64Array(all);
+    z.set(
+      solveLower(
+        root,
+        mean.map((v, i) => (x[i] as number) - v),
+      ),
+    );
+    for (const [i, own] of likelihood.others.entries())
+      z[size + i] = ((x[size + i] as number) - own.mean) / own.sd;
+    return z;
   };
   const prior = (z: Float64Array): number => z.reduce((sum, v) => sum - (v * v) / 2, 0);
   return {
     at,
+    from,
     carried,
     target: {
       size: all,
@@ -82,18 +90,4 @@ export function whiten(likelihood: TasteLikelihood, mean: Float64Array, root: Sq
       },
     },
   };
-}
-
-/** Σ of products along two runs of numbers; four sums at once, as one waits for itself. */
-function product(a: Float64Array, atA: number, b: Float64Array, atB: number, length: number): number {
-  let [s, t, u, v] = [0, 0, 0, 0];
-  let i = 0;
-  for (; i + 3 < length; i += 4) {
-    s += (a[atA + i] as number) * (b[atB + i] as number);
-    t += (a[atA + i + 1] as number) * (b[atB + i + 1] as number);
-    u += (a[atA + i + 2] as number) * (b[atB + i + 2] as number);
-    v += (a[atA + i + 3] as number) * (b[atB + i + 3] as number);
-  }
-  for (; i < length; i += 1) s += (a[atA + i] as number) * (b[atB + i] as number);
-  return s + t + u + v;
 }

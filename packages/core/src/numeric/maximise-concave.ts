@@ -26,13 +26,18 @@ const largest = (step: Float64Array): number => step.reduce((most, s) => Math.ma
 /**
  * The maximum of a strictly concave function by Newton's method, steps halved until the value rises.
  *
- * Ends with one more step once a step promises a gain below 1e-15 of the value: the gradient is then 0 to within rounding. `factor`
- * is that of the place before, within some 1e-8 of the top.
+ * Ends with one more step once a step promises a gain below `enough` of the value, 1e-15 where left out: the gradient is then 0 to within
+ * rounding. `factor` is that of the place before, within some 1e-8 of the top, √`enough` in general.
  *
  * @returns null when the curvature is not positive definite or the steps run away (no maximum exists, or none within 1e6)
  * @example maximiseConcave(f, new Float64Array(f.size))
  */
-export function maximiseConcave(f: Concave, start: Float64Array, mostSteps = 100): Maximum | null {
+export function maximiseConcave(
+  f: Concave,
+  start: Float64Array,
+  mostSteps = 100,
+  enough = 1e-15,
+): Maximum | null {
   const n = f.size;
   let x = start;
   let here = f.curve(x);
@@ -41,7 +46,7 @@ export function maximiseConcave(f: Concave, start: Float64Array, mostSteps = 100
     if (factor === null) return null;
     const step = solveCholesky(factor, here.gradient);
     const slope = step.reduce((sum, s, i) => sum + s * (here.gradient[i] as number), 0);
-    if (slope <= 1e-15 * (1 + Math.abs(here.value))) {
+    if (slope <= enough * (1 + Math.abs(here.value))) {
       // So near the top a step squares the error: the last one ends in rounding.
       const at = x.map((v, i) => v + (step[i] as number));
       return { at, value: f.value(at), factor, steps, lastStep: largest(step) };

@@ -28,7 +28,11 @@ export const sheetFlags = {
   nose2: many(readGlassText, words, "second pass"),
   palate2: many(readGlassText, words, "second pass"),
   finish2: many(readGlassText, words, "second pass"),
-  score: many(readGlassScore, "<glass>=<0 to 100>", "again for each glass"),
+  score: many(
+    readGlassScore,
+    "<glass>=<0 to 100>",
+    "again for each glass; how close it is where that is asked, 100 the same",
+  ),
   strong: many(
     readGlassStrength,
     "<glass>=<section>:<attribute>=<0 to 10>",

@@ -122,7 +122,12 @@ export function TasteStep({
       ))}
       <TeachWord own={own} offers={read.offers} />
       <WholeGlass {...strong("whole")} />
-      <ScoreField code={code} score={notes.score} onChange={(score) => set(scoreKey(code), score)} />
+      <ScoreField
+        code={code}
+        what={sheet.target === null ? "Score" : `How close to ${sheet.target}`}
+        score={notes.score}
+        onChange={(score) => set(scoreKey(code), score)}
+      />
       <div className="form-actions">
         {next === undefined ? (
           <Button kind="main" onClick={onDone}>
@@ -146,11 +151,13 @@ export function TasteStep({
 
 interface ScoreFieldProps {
   readonly code: string;
+  /** What the number is of: closeness where the sheet asks for that. */
+  readonly what: string;
   readonly score: number | null;
   readonly onChange: (score: number | null) => void;
 }
 
-function ScoreField({ code, score, onChange }: ScoreFieldProps) {
+function ScoreField({ code, what, score, onChange }: ScoreFieldProps) {
   const [text, setText] = useState(score === null ? "" : String(score));
   const read = readScore(text);
   return (
@@ -158,7 +165,8 @@ function ScoreField({ code, score, onChange }: ScoreFieldProps) {
       <TextField
         label={
           <>
-            Score<span className="unseen"> for glass {code}</span>
+            {what}
+            <span className="unseen"> for glass {code}</span>
           </>
         }
         optional
