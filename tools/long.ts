@@ -80,8 +80,9 @@ const suites: readonly Suite[] = [
       "packages/core/src/learning/posterior.test.ts",
       "packages/core/src/learning/blenders.test.ts",
       "packages/core/src/learning/tasters.test.ts",
+      "packages/core/src/learning/marks-told.test.ts",
     ],
-    size: "the posterior against long chains, 50 cases; 300 simulated blenders; 80 tables of tasters",
+    size: "the posterior against long chains, 50 cases; 300 simulated blenders; 80 tables of tasters and of marks",
   },
   {
     name: "mixing",
