@@ -20,7 +20,7 @@ export const KINDS: Readonly<Record<string, string>> = {
   noted: `found|got|had|mentioned|noted|put|said|wrote`,
   isnt: `has/is gone|is not|isn't /there|wasn't`,
   dram: `bourbon|dram|glass|irish|malt|one|pour|rye|sample|scotch|whiskey|whisky`,
-  source: `my /old notes /from_last_time/from_last_year|/back_of_the bottle|blurb|box|card|internet|label|leaflet|man in the shop|notes online|/official/shop/tasting notes|website`,
+  source: `my /old notes /from_last_time/from_last_year|/back_of_the bottle|blurb|box|card|internet|label|leaflet|man in the shop|notes online|/official/shop/tasting notes|tasting sheet|website`,
   says: `claim|claims|had|has me expecting|list|lists|mention|mentioned|mentions|promise|promised|promises|reads|said|say|says`,
   like: `are/is into|enjoy|like|likes|love|loves`,
   would: `can't|could/would not|couldn't|wouldn't`,

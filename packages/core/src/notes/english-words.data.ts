@@ -84,7 +84,7 @@ lay|left|lost|met|moved|passed|raised|ran|roasted|served|spent|stayed|stewed|toa
 went and|were`,
   beganAnew: `i find/get|i'm/im getting|there's|theres`,
   // Nouns: what whiskeys are called, what holds them, what is round about.
-  whiskeyNouns: `affair|aftertaste|aspect|attack|backbone|beast|blend|body|bourbon|character|core|dram|drink|drop|edge|element|\
+  whiskeyNouns: `base|beginning|centre|cheeks|colour|continuation|front|gums|heart|impression|juice|lips|middle|rest|result|sinuses|teeth|whole|affair|aftertaste|aspect|attack|backbone|beast|blend|body|bourbon|character|core|dram|drink|drop|edge|element|\
 ending|entry|experience|feel|feeling|flavor|flavors|flavour|flavours|glow|kick|kind|lad|liquid|little|malt|\
 mouthfeel|note|notes|number|one|opening|personality|pour|presence|profile|quality|rye|scotch|sensation|side|\
 sort|spirit|start|stuff|style|texture|thing|tone|tones|type|undertone|undertones|whiskey|whisky`,

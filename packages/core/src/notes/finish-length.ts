@@ -210,7 +210,7 @@ const itGoes = (items: readonly Item[], n: number): boolean =>
   / /.test(items[n]?.words ?? "") &&
   is(
     items
-      .slice(0, n)
+      .slice(Math.max(0, n - 5), n)
       .findLast(
         (item) => !(says(item, "link") || says(item, "glue") || says(item, "unsure")) || is(item, "itGoes"),
       ),

@@ -249,7 +249,7 @@ function otherGlass(draft: Draft, n: number): void {
     return;
   }
   const next = items[n + 1];
-  if (next === undefined || !is(next, numbered ? "wasHad" : "wasOrIs")) return;
+  if (next === undefined || !is(next, numbered && !saysThis(items, n) ? "wasHad" : "wasOrIs")) return;
   if (says(items[first - 1], "link") || /\bis$/.test(items[first - 1]?.words ?? "")) return;
   for (let m = n + 1; m < items.length && m < n + 20; m++) {
     const one = items[m];

@@ -18,6 +18,8 @@ function lead(items: readonly Item[], n: number): Item | undefined {
 }
 
 const STAYS = /^(?:lingers?|lasts|hangs?|persists|sticks) /;
+/** "I've gone back" */
+const GONE = /(?:gone|went|goes)$/;
 const OTHERS = /^(?:he|she|they)'(?:s|ve|d)$/;
 const AFTER: SaidSense = { says: "where", where: "finish", form: "verb" };
 
@@ -53,6 +55,9 @@ export function sectionCue({ items, at }: Draft, n: number): SaidSense | undefin
     [n - 1, n - 2].some((m) => OTHERS.test(items[m]?.words ?? ""))
   )
     return undefined;
+  // "No nose."
+  const none = says(before, "not") !== undefined && next?.mark !== "" && cue?.where !== "finish";
+  if (cue?.form === "head" && none) return undefined;
   if (cue?.form === "head") {
     const led = lead(items, n);
     if (led === undefined) return cue;
@@ -68,7 +73,11 @@ export function sectionCue({ items, at }: Draft, n: number): SaidSense | undefin
     // "peaches n cream"
     if (items[n]?.by.join !== undefined && before?.mark === "" && next?.mark === "") return undefined;
     const closes = next === undefined || next.mark !== "" || says(next, "join") !== undefined;
-    if ((items[n]?.words.length ?? 0) > 2 && closes && (at[n - 1] !== undefined || says(before, "length")))
+    if (
+      (items[n]?.words.length ?? 0) > 2 &&
+      closes &&
+      (at[n - 1] !== undefined || (says(before, "length") && !GONE.test(before?.words ?? "")))
+    )
       return { ...cue, form: "head" };
     return begins &&
       letter &&

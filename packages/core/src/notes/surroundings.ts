@@ -1,4 +1,4 @@
-import { is, isStop, type Draft, says } from "./mention.ts";
+import { is, isPlain, isStop, type Draft, says } from "./mention.ts";
 
 const FURTHEST = 6;
 
@@ -11,12 +11,16 @@ export function warmRoom({ items }: Draft, at: number): boolean {
   );
   const burns = ids.some((id) => id === "feel.burn");
   const felt = burns || ids.some((id) => /^whole\.|^taste\.|weight$/.test(id));
+  const adjective = felt || (items[at]?.text ?? "").endsWith("y");
   let isSo = false;
   for (let n = at - 1; n >= 0 && n > at - FURTHEST; n--) {
     const item = items[n];
     if (item === undefined || item.mark !== "") return false;
+    // "the welcome was warm", "my knees are rusty"
+    if (isSo && adjective && isPlain(item) && is(items[n - 1], "determiners") && !is(item, "whiskeyNouns"))
+      return true;
     // "the room was quite smoky", "the windows were open"
-    if (isSo && is(item, "surroundings") && (felt || (items[at]?.text ?? "").endsWith("y"))) return true;
+    if (isSo && is(item, "surroundings") && adjective) return true;
     if (!felt) {
       if (!["degree", "amplify", "link", "glue"].some((kind) => says(item, kind as "link"))) return false;
       isSo ||= IS.test(item.words);
