@@ -324,3 +324,53 @@ test.each([
       .join(" "),
   ).toBe(attributes);
 });
+
+test.each([
+  [
+    "A stable and a hayfield. That's the nose. Then plum.",
+    ["earth.leather-and-leaf@nose", "plant.green@nose", "fruit.stone@nose"],
+  ],
+  ["Salt on the lips after.", ["taste.basic@finish"]],
+  ["oily, sweet after", ["feel.weight", "taste.basic@finish"]],
+  ["ginger on the palate, and it lingers", ["spice.sharp@palate", "time.finish@finish"]],
+  ["I can't smell any smoke", ["smoke.smoke@nose absent"]],
+  ["No nose. Caramel.", ["sweet.sugar"]],
+  ["Ends with a whiff of tar", ["smoke.smoke@finish"]],
+  ["honey on the tongue a wee bit of smoke at the end", ["sweet.honey@palate", "smoke.smoke@finish"]],
+  ["I've gone back and it's plum", ["fruit.stone"]],
+] as const)("N3 parts told after the sentence, denied, gone back to: %s", (text, wanted) => {
+  expect(said(text)).toEqual(wanted);
+});
+
+test.each([
+  ["not fresh cherry, more like plum", ["fruit.stone", "fruit.stone"]],
+  ["not smoky enough", ["smoke.smoke"]],
+  ["plums or prunes, no, definitely prunes", ["fruit.dried"]],
+  ["The plum is really a prune", ["fruit.dried"]],
+  ["Palate of treacle. Not treacle, that's too dark, golden syrup.", ["sweet.honey@palate"]],
+  ["it's gone all buttery", ["sweet.dairy"]],
+  ["it's light, it's gone", ["feel.weight"]],
+  ["I wouldn't swear to the smoke", ["smoke.smoke unsure"]],
+  ["Glass 3 had all the vanilla; this has hardly any.", ["sweet.vanilla"]],
+  ["It hasn't the smoke of its sister", ["smoke.smoke absent"]],
+] as const)("N4 to N7 what a no is of: %s", (text, wanted) => {
+  expect(said(text)).toEqual(wanted);
+});
+
+test.each([
+  ["The room was quite smoky.", []],
+  ["The welcome was warm.", []],
+  ["My knees are rusty.", []],
+  ["I had a coffee an hour ago.", []],
+  ["Ginger, our new neighbour, came round.", []],
+  ["Gran kept a tin of barley sugar, and that's what comes to mind.", ["sweet.sugar"]],
+  ["A boy eating toast.", ["grain.bake"]],
+  ["1. toffee 2. smoke 3. salt", ["sweet.sugar", "smoke.smoke", "taste.basic"]],
+] as const)("N7 what is not of the glass, and what is likened to it after all: %s", (text, wanted) => {
+  expect(said(text)).toEqual(wanted);
+});
+
+test("N8 a degree that is a sentence is of what stands before it", () => {
+  expect(strength("Bacon. Lots.")).toBeGreaterThan(6.5);
+  expect(strength("Bacon. Lots of honey.")).toBe(5);
+});

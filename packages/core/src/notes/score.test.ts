@@ -10,8 +10,7 @@ const notes = (part: string): readonly LabelledNote[] =>
   JSON.parse(readFileSync(new URL(`fixtures/notes/${part}.json`, import.meta.url), "utf8")) as LabelledNote[];
 const read = openReader(ENGLISH);
 
-// The aim is F1 0.92, section 0.95 and strength 0.85 on the held part. F1 and section fall short of it there; the bounds below only
-// keep what is reached. The parts "build", "fresh", "unlike", "voices" and "strangers" were worked on with the notes in view, so that their scores are flattering;
+// The aim is F1 0.92, section 0.95 and strength 0.85 on the held part. F1 falls short of it there; the bounds below only keep what is reached. The parts "build", "fresh", "unlike", "voices" and "strangers" were worked on with the notes in view, so that their scores are flattering;
 // of "spare" the errors were never looked at. What each scored at first sight is in fixtures/notes/README.md.
 test.each([
   ["build", { f1: 0.95, where: 0.98, strength: 0.93, order: 0.92 }],
@@ -20,8 +19,8 @@ test.each([
   ["voices", { f1: 0.94, where: 0.95, strength: 0.93, order: 0.91 }],
   ["strangers", { f1: 0.96, where: 0.95, strength: 0.92, order: 0.91 }],
   ["spare", { f1: 0.9, where: 0.9, strength: 0.88, order: 0.85 }],
-  ["held", { f1: 0.895, where: 0.93, strength: 0.91, order: 0.87 }],
-] as const)("labelled notes, the part %s", { timeout: 60_000 }, (part, least) => {
+  ["held", { f1: 0.905, where: 0.945, strength: 0.915, order: 0.88 }],
+] as const)("labelled notes, the part %s", { timeout: 180_000 }, (part, least) => {
   const result = score(notes(part), read);
   console.log(`${told(part, result)}\n${byVoice(notes(part), read)}`);
   expect(result.f1).toBeGreaterThanOrEqual(least.f1);
