@@ -111,6 +111,13 @@ export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boo
   const item = items[at];
   if (item === undefined) return false;
   if (is(item, "bites") && mentions[at - 1] !== undefined) return true;
+  // "we closed with this one", "he buttered me up"
+  if (
+    item.text.endsWith("ed") &&
+    is(items[at - 1], "storyTellers") &&
+    /^[a-z]+$/.test(items[at - 1]?.words ?? "")
+  )
+    return true;
   // "hung up to dry"
   if (item.text === "dry" && items[at - 1]?.words === "to") return true;
   // "it dries itself at the hearth"
