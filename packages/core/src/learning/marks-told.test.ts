@@ -66,7 +66,7 @@ describe("L14 marks against the orders they make, simulated tasters of one likin
     const result = `log loss of marks ${marks.toFixed(3)}, of their orders ${orders.toFixed(3)}`;
     console.log(long ? `LONG next, marks ${way} | ${count} tables | ${result}` : `marks ${way}: ${result}`);
     // Three tables say too little for what 80 are held to.
-    const room = long ? 0.01 : 0.2;
-    expect(marks).toBeLessThan(orders + (long && way === "straight" ? 0 : room));
+    const most = way === "straight" || way === "in tens" ? 0 : 0.02;
+    expect(marks).toBeLessThan(orders + (long ? most : 0.2));
   });
 });

@@ -67,10 +67,10 @@ test("with a target better is closer: marks of liking are left out, the target s
     target: "third",
     scores: [{ ...sheet, marks: { first: 40, fifth: 60, second: 20 }, ...(of && { of }) }],
   });
-  const close = await client("nextFlight", { body: to("closeness") as NextFlightDraft });
+  const close = await client("nextFlight", { body: to("closeness") });
   expect(close.counted).toEqual({ rankings: 4, marks: 3 });
-  expect(await client("nextFlight", { body: to(undefined) as NextFlightDraft })).toEqual(close);
-  const liked = await client("nextFlight", { body: to("liking") as NextFlightDraft });
+  expect(await client("nextFlight", { body: to(undefined) })).toEqual(close);
+  const liked = await client("nextFlight", { body: to("liking") });
   expect(liked.counted).toEqual({ rankings: 4, marks: 0 });
   const worth = (of: typeof close): number => of.posterior.find(({ id }) => id === "third")?.mean ?? 0;
   expect(worth(close)).toBeGreaterThan(worth(liked));
