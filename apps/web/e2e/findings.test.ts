@@ -1,6 +1,7 @@
 import { readFile } from "node:fs/promises";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { comeTo } from "./fixtures/come-to.ts";
 import { picture } from "./fixtures/picture.ts";
 import { type Evening, startEvening } from "./fixtures/start-evening.ts";
 
@@ -49,7 +50,7 @@ describe("what flights say together, in a real browser", () => {
       ["write-up", `/${ids.flight}/write-up`, /Write-up: Beside the Lamp/],
     ];
     for (const [name, path, title] of pages) {
-      await page.goto(home + path);
+      await comeTo(page, home + path);
       await page.getByRole("heading", { level: 1, name: title }).waitFor();
       await page.locator(".drawn").first().waitFor();
       await page
@@ -75,7 +76,7 @@ describe("what flights say together, in a real browser", () => {
   });
 
   it("a figure and the write-up are saved as files that stand alone", { timeout: CASE_MS }, async () => {
-    await page.goto(`${home}/league`);
+    await comeTo(page, `${home}/league`);
     await page.getByText("As a table, and as files").first().click();
     await page.getByRole("columnheader", { name: "Log worth" }).waitFor();
     const svg = await saved("Save as SVG");

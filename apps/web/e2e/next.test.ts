@@ -1,5 +1,6 @@
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { comeTo } from "./fixtures/come-to.ts";
 import { picture } from "./fixtures/picture.ts";
 import { type Evening, startEvening } from "./fixtures/start-evening.ts";
 
@@ -103,7 +104,7 @@ describe("what to try next, in a real browser", () => {
   it("says what a whiskey tastes of to you, learned, and what to taste next", {
     timeout: CASE_MS,
   }, async () => {
-    await page.goto(`${home}/shelf/next-note`);
+    await comeTo(page, `${home}/shelf/next-note`);
     await page.getByRole("heading", { level: 2, name: /^To learn most, taste / }).waitFor();
     expect(await page.locator(".next-notes > li").count()).toBe(5);
     await page.getByRole("link", { name: "Set up a flight of these 5" }).waitFor();
@@ -120,7 +121,7 @@ describe("what to try next, in a real browser", () => {
       await picture(page, `next-note-${scheme}`);
     }
     await evening.looks.over(page, "what to taste next");
-    await page.goto(`${home}/findings/whiskeys/${hearths}`);
+    await comeTo(page, `${home}/findings/whiskeys/${hearths}`);
     await page
       .getByText(/^Bellharrow Three Hearths tastes to you most of/)
       .first()

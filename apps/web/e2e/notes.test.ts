@@ -1,5 +1,6 @@
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { comeTo } from "./fixtures/come-to.ts";
 import { picture } from "./fixtures/picture.ts";
 import { goToStep, lockSheet, saved, takeSheet } from "./fixtures/sheet-steps.ts";
 import { speakFor } from "./fixtures/speak-for.ts";
@@ -206,7 +207,7 @@ describe("a note read as it is spoken", () => {
     timeout: 120_000,
   }, async () => {
     await evening.api("revealFlight", { at, body: {} });
-    await page.goto(`/h/${at.household}/household/words`);
+    await comeTo(page, `/h/${at.household}/household/words`);
     await page.getByText("“attic” stale").waitFor();
     await page.getByLabel("By", { exact: true }).fill("the jetty");
     await page.getByRole("button", { name: "Teach it" }).click();
@@ -223,14 +224,14 @@ describe("a note read as it is spoken", () => {
     await page.getByRole("button", { name: "Save", exact: true }).click();
     await page.getByText("“attic” old wood").waitFor();
 
-    await page.goto(`/h/${at.household}/recipes/${recipe}`);
+    await comeTo(page, `/h/${at.household}/recipes/${recipe}`);
     const plot = page.getByRole("figure").filter({ hasText: /^First half (has|is not told apart)/ });
     await plot.waitFor();
     await plot.getByText("As a table, and as files").click();
     const cells = await plot.getByRole("row").filter({ hasText: "smoke" }).first().innerText();
     expect(cells).toMatch(/4\.5 \(3\.1 to 5\.9\)/);
     await look("predicted and observed");
-    await page.goto(`/h/${at.household}/findings/${at.flight}`);
+    await comeTo(page, `/h/${at.household}/findings/${at.flight}`);
     await page.getByRole("heading", { name: "What the glasses tasted of" }).waitFor();
     await look("what the glasses tasted of");
     expect(evening.looks.take()).toStrictEqual([]);

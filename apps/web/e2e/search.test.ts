@@ -1,5 +1,6 @@
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
 import type { Page } from "playwright-core";
+import { comeTo } from "./fixtures/come-to.ts";
 import { picture } from "./fixtures/picture.ts";
 import { type Evening, startEvening } from "./fixtures/start-evening.ts";
 
@@ -172,7 +173,7 @@ describe("what comes closest, in a real browser", () => {
   it("a profile: what nobody has said is not zero; a tick says zero, the dot says more", {
     timeout: CASE_MS,
   }, async () => {
-    await page.goto(`${home}/shelf/whiskeys/${target}`);
+    await comeTo(page, `${home}/shelf/whiskeys/${target}`);
     await page.getByRole("heading", { name: "What it tastes of", exact: true }).waitFor();
     await look("whiskey, its profile");
     await page.getByRole("button", { name: "Change what it tastes of" }).click();
