@@ -117,6 +117,12 @@ const suites: readonly Suite[] = [
     files: ["packages/house/src/services/archive/hardening.test.ts"],
     size: "2 000 bottles, 20 000 transfers, 3 000 sheets; 1 000 cuts and 1 000 turned bits",
   },
+  {
+    name: "sealed",
+    project: "house",
+    files: ["packages/house/src/services/flights/sealed-worlds.test.ts"],
+    size: "60 pairs of drawn evenings that no answer tells apart",
+  },
   { name: "laws of core", project: "core", files: [".prop.test.ts"], size: "2 000 cases a law" },
 ];
 
