@@ -1,5 +1,6 @@
 import { availableParallelism } from "node:os";
 import { defineConfig } from "vitest/config";
+import { LongestFirst } from "./tools/longest-first.ts";
 
 // Under `npm run long` the suites run at their full size and must not be cut short.
 const long = process.env["PARTSPROOF_LONG"] === "1";
@@ -33,11 +34,15 @@ const projects = [
   project("core", "packages/core/src/**/*.test.ts", together),
   project("house", "packages/house/src/**/*.test.ts", { ...together, testTimeout: 30_000 }),
   project("testkit", "packages/testkit/src/**/*.test.ts", { ...together, testTimeout: 30_000 }),
-  project("server", "apps/server/src/**/*.test.ts", { testTimeout: 120_000 }),
-  project("cli", "apps/cli/src/**/*.test.ts", { testTimeout: 60_000 }),
+  project("server", "apps/server/src/**/*.test.ts", { ...together, testTimeout: 120_000 }),
+  project("cli", "apps/cli/src/**/*.test.ts", { ...together, testTimeout: 60_000 }),
   project("tools", "tools/**/*.test.ts", { testTimeout: 60_000 }),
   project("web", "apps/web/src/**/*.test.{ts,tsx}", together),
-  project("evening", "apps/web/e2e/**/*.test.ts", { testTimeout: 240_000, hookTimeout: 120_000 }),
+  project("evening", "apps/web/e2e/**/*.test.ts", {
+    ...together,
+    testTimeout: 240_000,
+    hookTimeout: 120_000,
+  }),
 ];
 
 /** The vitest projects by name, with the pattern of their test files; `npm test` requires each to have some. */
@@ -47,8 +52,9 @@ export const patterns: Readonly<Record<string, string>> = Object.fromEntries(
 
 export default defineConfig({
   test: {
-    // Browsers and databases mostly wait: two files at once even on two processors, where vitest would take one.
-    maxWorkers: Math.max(2, availableParallelism() - 1),
+    // Browsers, servers and databases also wait: three files at once even on two processors, where vitest would take one.
+    maxWorkers: Math.max(3, availableParallelism() - 1),
+    sequence: { sequencer: LongestFirst },
     // A test that is left alone by `.only` or finds nothing to run is a failure, not a success.
     allowOnly: false,
     passWithNoTests: false,
