@@ -274,9 +274,9 @@ describe("from trials to a bottle that has rested, in a real browser", () => {
     await comeTo(page, `${home}/batches/${batch.id}/rest`);
     await page.getByRole("link", { name: "Set the flight of both" }).click();
     await heading(1, "Set a flight");
-    expect(await page.getByLabel("Name of the flight").inputValue()).toBe(
-      "Kettle and Wall, before and after",
-    );
+    await expect
+      .poll(() => page.getByLabel("Name of the flight").inputValue(), POLL)
+      .toBe("Kettle and Wall, before and after");
     await page.getByText("2 glasses for each taster.").waitFor();
     await comeTo(page, `${home}/batches/${batch.id}/rest`);
     await heading(2, "Pull the oak");

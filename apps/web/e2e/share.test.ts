@@ -128,6 +128,8 @@ describe("a recipe passed on, and a shelf's list taken in", () => {
     await found("2 good rows").waitFor();
     await page.getByRole("button", { name: "Take in the 2 good rows" }).click();
     await expect.poll(count, POLL).toBe(2);
+    // The page goes to the shelf by itself once it has been answered; it must not do so from the next page.
+    await page.waitForURL(`**/h/${household}/shelf`);
     const saved = page.waitForEvent("download");
     await comeTo(page, `/h/${household}/shelf/list`);
     await page.getByRole("button", { name: "For a spreadsheet (CSV)" }).click();
