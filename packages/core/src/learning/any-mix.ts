@@ -1,8 +1,7 @@
-import { cholesky, solveUpper } from "../numeric/index.ts";
+import { cholesky, dot, product, solveLower, solveUpper } from "../numeric/index.ts";
 import { fillNormal, type Rng } from "../statistics/index.ts";
 import type { Taste } from "./learn-taste.ts";
 import type { PlacedMix } from "./mixture-kernel.ts";
-import { dot, product, solveLower } from "./product.ts";
 
 /** Covariance of what all tasters have in common of two mixes. */
 export const commonCovariance = ({ kernel, shape, ownShare }: Taste, a: PlacedMix, b: PlacedMix): number =>

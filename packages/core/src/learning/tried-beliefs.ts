@@ -1,7 +1,6 @@
-import { inverseOf } from "../numeric/index.ts";
+import { dot, inverseOf, product } from "../numeric/index.ts";
 import { commonCovariance, tiesTo } from "./any-mix.ts";
 import type { Taste } from "./learn-taste.ts";
-import { dot, product } from "./product.ts";
 
 /** Of each recipe's log worth less the mean over all recipes tried. */
 export interface TriedBeliefs {

@@ -1,5 +1,4 @@
-import type { Concave, Square } from "../numeric/index.ts";
-import { product, solveLower } from "./product.ts";
+import { type Concave, product, solveLower, type Square } from "../numeric/index.ts";
 import type { TasteLikelihood } from "./taste-likelihood.ts";
 
 /** A likelihood over z, whose prior is standard normal: log worths are mean + root·z, all others their own mean and sd times z. */
@@ -27,6 +26,10 @@ export function whiten(likelihood: TasteLikelihood, mean: Float64Array, root: Sq
   for (let k = 0; k < size; k += 1)
     for (let i = k; i < size; i += 1) columns[k * all + i] = root[i * size + k] as number;
   for (const [i, { sd }] of likelihood.others.entries()) columns[(size + i) * (all + 1)] = sd;
+  // And its rows, each up to its diagonal.
+  const rows = new Float64Array(all * all);
+  for (let k = 0; k < all; k += 1)
+    for (let i = k; i < all; i += 1) rows[i * all + k] = columns[k * all + i] as number;
   const endOf = (k: number): number => (k < size ? size : k + 1);
   const at = (z: Float64Array): Float64Array => {
     const x = new Float64Array(all);
@@ -43,17 +46,22 @@ export function whiten(likelihood: TasteLikelihood, mean: Float64Array, root: Sq
     const slope = new Float64Array(all);
     for (let k = 0; k < all; k += 1)
       slope[k] = product(columns, k * all + k, gradient, k, endOf(k) - k) - (z[k] as number);
-    const square = new Float64Array(all * all);
     const half = new Float64Array(all * all);
+    const along = new Float64Array(all);
     for (let i = 0; i < all; i += 1) {
+      along.fill(0);
+      let most = 0;
       for (let j = 0; j < all; j += 1) {
         const w = curvature[i * all + j] as number;
         // Glasses that never stood in one flight curve nothing together.
         if (w === 0) continue;
+        most = j + 1;
         for (let b = j < size ? 0 : j; b <= j; b += 1)
-          half[b * all + i] = (half[b * all + i] as number) + w * (columns[b * all + j] as number);
+          along[b] = (along[b] as number) + w * (rows[j * all + b] as number);
       }
+      for (let b = 0; b < most; b += 1) half[b * all + i] = along[b] as number;
     }
+    const square = new Float64Array(all * all);
     for (let b = 0; b < all; b += 1) {
       for (let a = b; a < all; a += 1) {
         const sum = product(columns, a * all + a, half, b * all + a, (a < size ? size : a + 1) - a);

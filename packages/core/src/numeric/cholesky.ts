@@ -1,3 +1,5 @@
+import { product } from "./product.ts";
+
 /** A square matrix, row after row. */
 export type Square = Float64Array;
 
@@ -14,8 +16,7 @@ export function cholesky(a: Square, n: number): Square | null {
   const l = new Float64Array(n * n);
   for (let j = 0; j < n; j += 1) {
     for (let i = j; i < n; i += 1) {
-      let sum = a[i * n + j] as number;
-      for (let k = 0; k < j; k += 1) sum -= (l[i * n + k] as number) * (l[j * n + k] as number);
+      const sum = (a[i * n + j] as number) - product(l, i * n, l, j * n, j);
       if (i === j) {
         if (!(sum > 1e-14 * Math.abs(a[j * n + j] as number))) return null;
         l[j * n + j] = Math.sqrt(sum);
@@ -25,13 +26,24 @@ export function cholesky(a: Square, n: number): Square | null {
   return l;
 }
 
+/** y with L·y = b, of a lower triangle of b's size. */
+export function solveLower(l: Square, b: ArrayLike<number>): Float64Array {
+  const n = b.length;
+  const y = Float64Array.from(b);
+  for (let i = 0; i < n; i += 1)
+    y[i] = ((y[i] as number) - product(l, i * n, y, 0, i)) / (l[i * n + i] as number);
+  return y;
+}
+
 /** x with Lᵀ·x = b. */
 export function solveUpper(l: Square, b: ArrayLike<number>): Float64Array {
   const n = b.length;
   const x = Float64Array.from(b);
+  // Row by row of L, each found part taken off all before it: rows lie together.
   for (let i = n - 1; i >= 0; i -= 1) {
-    for (let k = i + 1; k < n; k += 1) x[i] = (x[i] as number) - (l[k * n + i] as number) * (x[k] as number);
-    x[i] = (x[i] as number) / (l[i * n + i] as number);
+    const own = (x[i] as number) / (l[i * n + i] as number);
+    x[i] = own;
+    for (let k = 0; k < i; k += 1) x[k] = (x[k] as number) - own * (l[i * n + k] as number);
   }
   return x;
 }
@@ -41,15 +53,8 @@ export function solveUpper(l: Square, b: ArrayLike<number>): Float64Array {
  *
  * @example solveCholesky(Float64Array.of(2, 0, 1, 2), [8, 9]) // 1.375, 1.25
  */
-export function solveCholesky(l: Square, b: ArrayLike<number>): Float64Array {
-  const n = b.length;
-  const y = Float64Array.from(b);
-  for (let i = 0; i < n; i += 1) {
-    for (let k = 0; k < i; k += 1) y[i] = (y[i] as number) - (l[i * n + k] as number) * (y[k] as number);
-    y[i] = (y[i] as number) / (l[i * n + i] as number);
-  }
-  return solveUpper(l, y);
-}
+export const solveCholesky = (l: Square, b: ArrayLike<number>): Float64Array =>
+  solveUpper(l, solveLower(l, b));
 
 /** The inverse of A, from A's Cholesky factor. */
 export function inverseOf(l: Square, n: number): Square {
@@ -57,7 +62,7 @@ export function inverseOf(l: Square, n: number): Square {
   for (let j = 0; j < n; j += 1) {
     const column = solveCholesky(
       l,
-      Array.from({ length: n }, (_, i) => Number(i === j)),
+      new Float64Array(n).map((_, i) => Number(i === j)),
     );
     for (let i = 0; i < n; i += 1) inverse[i * n + j] = column[i] as number;
   }

@@ -1,4 +1,9 @@
-/** Σ of products along two runs of numbers; four sums at once, as one waits for itself. */
+/**
+ * Σ of products along two runs of numbers, of a from `atA`, of b from `atB`. Four sums at once, as one waits for itself: rounding differs
+ * from a plain sum's in the last digits.
+ *
+ * @example product(Float64Array.of(1, 2, 3), 1, Float64Array.of(4, 5), 0, 2) // 2·4 + 3·5
+ */
 export function product(a: Float64Array, atA: number, b: Float64Array, atB: number, length: number): number {
   // Taken apart one by one: this runs millions of times.
   let s = 0;
@@ -17,12 +22,3 @@ export function product(a: Float64Array, atA: number, b: Float64Array, atB: numb
 }
 
 export const dot = (a: Float64Array, b: Float64Array): number => product(a, 0, b, 0, a.length);
-
-/** L⁻¹ b of a lower triangle of b's size. */
-export function solveLower(l: Float64Array, b: Float64Array): Float64Array {
-  const n = b.length;
-  const y = b.slice();
-  for (let i = 0; i < n; i += 1)
-    y[i] = ((y[i] as number) - product(l, i * n, y, 0, i)) / (l[i * n + i] as number);
-  return y;
-}
