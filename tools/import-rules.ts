@@ -40,7 +40,7 @@ const rules: Readonly<Record<string, PackageRule>> = {
       palate: { from: subject },
       learning: { from: subject },
       mixing: { from: [...subject, "blending"] },
-      calendar: { from: [] },
+      calendar: { from: base },
       "kept-up": { from: [...base, "alcoholometry", "ledger"] },
       notes: { from: subject },
       slots: { from: [...subject, "blending", "sensory"] },
