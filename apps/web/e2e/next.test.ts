@@ -38,6 +38,7 @@ describe("what to try next, in a real browser", () => {
       .getByText(/nother flight is/)
       .first()
       .waitFor();
+    await page.getByText(/^This rests on [1-9]\d* rankings and \d+ marks?\.$/).waitFor();
 
     const map = page.getByRole("application", { name: /^Map of mixes/ });
     const before = await map.getAttribute("aria-label");

@@ -16,7 +16,7 @@ export type SaidOfGlasses =
 
 /**
  * What sheets of revealed flights say, newest first: of closeness to the target where any do, else of liking. A sheet counts once, by its
- * scores or by its order (`marksOrOrder`). In an order a glass poured twice stands where it was put first. A pair of which the better was
+ * scores or by its order (`marksOrOrder`); one of liking where a target is sought by its order alone, as its scores are not of closeness. In an order a glass poured twice stands where it was put first. A pair of which the better was
  * asked for is an order of two.
  */
 export function triedRankings(
@@ -26,8 +26,10 @@ export function triedRankings(
   const close = flights.filter(
     ({ question, targetNameId }) => question === "how_close" && targetNameId === target,
   );
-  const told = target === null ? [] : named(close);
-  return told.length > 0 ? { by: "closeness", said: told } : { by: "liking", said: liked(flights) };
+  const told = target === null ? [] : named(close, true);
+  return told.length > 0
+    ? { by: "closeness", said: told }
+    : { by: "liking", said: liked(flights, target === null) };
 }
 
 /** What a pair is asked for where it asks which is liked better; common practice, no source. */
@@ -40,11 +42,11 @@ const LIKED: ReadonlySet<string> = new Set([
   "preferred",
 ]);
 
-function liked(flights: readonly FlightEvidence[]): SaidOfGlasses[] {
+function liked(flights: readonly FlightEvidence[], byScores: boolean): SaidOfGlasses[] {
   const whole = new Set(ofLiking(flights));
   return flights
     .toReversed()
-    .flatMap((flight) => [...(whole.has(flight) ? named([flight]) : []), ...chosen(flight)]);
+    .flatMap((flight) => [...(whole.has(flight) ? named([flight], byScores) : []), ...chosen(flight)]);
 }
 
 /** Each pair of two glasses as an order of its own. */
@@ -58,14 +60,14 @@ function chosen({ flightId, glasses, sets }: FlightEvidence): NamedRanking[] {
   ]);
 }
 
-function named(flights: readonly FlightEvidence[]): SaidOfGlasses[] {
+function named(flights: readonly FlightEvidence[], byScores: boolean): SaidOfGlasses[] {
   return flights.toReversed().flatMap((flight) =>
     flight.sheets.flatMap((sheet): SaidOfGlasses[] => {
       const by = { flightId: flight.flightId, tasterId: sheet.tasterId };
       const orders = rankingsOf([{ ...flight, sheets: [sheet] }]).map(({ ranking }) =>
         ranking.map((tie) => tie.map(({ key }) => key)),
       );
-      const marks = scoresOf(flight, sheet, orders);
+      const marks = byScores ? scoresOf(flight, sheet, orders) : [];
       if (marks.length > 1 && orders.every((places) => marksOrOrder(places, marks) === "marks"))
         return [{ ...by, marks }];
       return orders

@@ -89,3 +89,10 @@ test("N1 scores on a sheet of closeness count as closeness where its order does 
     { ...by, places: [[C], [A], [B]] },
   ]);
 });
+
+test("N1 where a target is sought and no sheet says how close, sheets of liking count by their order, scores or not", () => {
+  const liked = flight("like_best", [A, B, C], [80, 75, 60], [[0], [1], [2]]);
+  const ordered = [{ ...by, places: [[A], [B], [C]] }];
+  expect(triedRankings([liked], "whiskey:target")).toEqual({ by: "liking", said: ordered });
+  expect(triedRankings([liked], null).said[0]).toHaveProperty("marks");
+});
