@@ -18,12 +18,12 @@ export function Done({ pouring, now, end, undo }: DoneProps) {
     return (
       <>
         <header className="weigh-head">
-          <h2 tabIndex={-1}>Nothing was poured</h2>
+          <h2 tabIndex={-1}>{now.poured.length === 0 ? "Nothing was poured" : "Too little to tell"}</h2>
         </header>
         <p className="soft">
           {now.poured.length === 0
             ? "The vessel is empty."
-            : "What is in the vessel is less than your scale can tell."}
+            : "Nothing that went in is more than your scale may be off by."}
         </p>
         {undo !== null && <div className="form-actions">{undo}</div>}
       </>
