@@ -20,7 +20,7 @@ export interface Made {
   readonly massG: number;
 }
 
-/** Strength and volume of what is in the vessel, from what the scale showed; null while no pour is more than it can tell. */
+/** Strength and volume of what is in the vessel, from what the scale showed; null while all of that is no more than it can tell. */
 export function made(pouring: Pouring, now: Standing): Made | null {
   const pours = now.poured.flatMap((one, i): WeighedPour[] => {
     if (one.g <= 0) return [];
@@ -42,7 +42,7 @@ export function made(pouring: Pouring, now: Standing): Made | null {
       },
     ];
   });
-  if (!now.poured.some(({ g }) => canTell(g, pouring.scale))) return null;
+  if (now.poured.reduce((sum, one) => sum + one.g, 0) <= band(0, pouring.scale).by) return null;
   const t = thermometer({ id: "t", celsius: celsius(pouring.celsius), class: pouring.thermometer });
   const figure = (of: "abv20" | "volumeMl" | "proof60F"): Told =>
     told(weighedPoursUncertainty(pours, of, { celsius: t, air: CONVENTIONAL_AIR }), { measure: "B" });
@@ -53,6 +53,3 @@ export function made(pouring: Pouring, now: Standing): Made | null {
     massG: now.poured.reduce((sum, one) => sum + one.massG, 0),
   };
 }
-
-/** Whether a pour is more than what a scale of this class may be off by at most, and a little, so that taking that off leaves some. */
-const canTell = (g: number, scale: Pouring["scale"]): boolean => g > 1.1 * band(0, scale).by;

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { abv20, millilitres20 } from "../quantity/index.ts";
 import { between } from "./fixtures/between.ts";
+import { mix } from "./mix.ts";
 import { mixParts } from "./mix-parts.ts";
 import { resolvePours } from "./resolve-pours.ts";
 import type { PartPoured, PoursResolved } from "./resolve-pours.ts";
@@ -144,6 +145,21 @@ test("A30: a part done with before anything is poured leaves nothing to keep a r
   expect(answer.ok).toBe(false);
   expect(answer).toMatchObject({ issue: { code: "nothing_to_pour" }, nearest: null });
   expect(resolvePours({ parts: [part(1, 60, 0)], plannedMl: millilitres20(0) }).ok).toBe(false);
+});
+
+test("A30: a vessel that what is in it fills to within rounding takes nothing more", () => {
+  const poured = part(1, 60, 100);
+  const fullMl = mix([{ volumeMl: millilitres20(100), abv20: abv20(60) }]).volumeMl;
+  for (const share of [1 - 4e-10, 1, 1 + 4e-10]) {
+    const answer = solved(
+      resolvePours({
+        parts: [poured, part(1, 50, 0)],
+        plannedMl: millilitres20(200),
+        capacityMl: millilitres20(fullMl * share),
+      }),
+    );
+    expect(answer.addMl[1]).toBeCloseTo(0, 6);
+  }
 });
 
 test("A30: a liquid that is no part of the recipe stays in and counts as off", () => {

@@ -90,6 +90,8 @@ export function resolvePours(ask: Ask): PoursResolved | NotResolved {
   if (volumeAt(wanted) <= room) return resolved(ask, wanted, Infinity);
   const leastMl = volumeAt(0);
   if (leastMl > room) return tooSmall(ask, leastMl, capacityMl);
+  // Full already, to within rounding.
+  if (leastMl >= capacityMl) return resolved(ask, 0, Infinity);
   return resolved(
     ask,
     rootByBrent((k) => volumeAt(k) - capacityMl, 0, wanted),

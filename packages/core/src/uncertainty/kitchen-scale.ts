@@ -6,6 +6,9 @@ import { normal, rectangular } from "./spreads.ts";
 /** pocket shows 0.01 g, fine 0.1 g, kitchen 1 g. */
 export type ScaleClass = keyof typeof SCALES;
 
+/** What was seen to go in is more than nothing, however little of it the scale can tell: never less than this share of the reading. */
+const LEAST = 1e-3;
+
 /**
  * A mass weighed by difference (after a tare, or between two readings), g: rectangular half a step for each of the two
  * readings, normal for the scale's repeatability, rectangular for its slope.
@@ -37,7 +40,7 @@ export function scaleMass(reading: {
     ...normal(within("repeatability", "g", repeatG, 0, Infinity)),
     ...rectangular(within("slope", "", ofLoad, 0, 1) * g),
   ];
-  return { id, kind: "scale", words, value: g, spreads, low: 0, high: Infinity };
+  return { id, kind: "scale", words, value: g, spreads, low: g * LEAST, high: Infinity };
 }
 
 function given(reading: {

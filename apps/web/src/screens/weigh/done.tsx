@@ -23,7 +23,7 @@ export function Done({ pouring, now, end, undo }: DoneProps) {
         <p className="soft">
           {now.poured.length === 0
             ? "The vessel is empty."
-            : "Nothing that went in is more than your scale may be off by."}
+            : "What went in is no more than your scale may be off by."}
         </p>
         {undo !== null && <div className="form-actions">{undo}</div>}
       </>
