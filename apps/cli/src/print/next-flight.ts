@@ -1,5 +1,6 @@
 import type { NextFlightAnswer } from "@partsproof/house/protocol";
 import { columns } from "./columns.ts";
+import { plural } from "./figures.ts";
 
 const parts = (by: NextFlightAnswer["glasses"][number]["parts"]): string =>
   Object.entries(by)
@@ -18,7 +19,7 @@ export function printNextFlight({ glasses, posterior, stop, ownShare, counted }:
       ],
       "Nothing has been tried yet.",
     ),
-    `This rests on ${counted.rankings} ${counted.rankings === 1 ? "ranking" : "rankings"} and ${counted.marks} ${counted.marks === 1 ? "mark" : "marks"}.`,
+    `This rests on ${plural(counted.rankings, "ranking")} and ${plural(counted.marks, "mark")}.`,
     ...(ownShare === 0
       ? []
       : [`Tasters differ: ${(100 * ownShare).toFixed(0)} % of what one likes is taken to be their own.`]),

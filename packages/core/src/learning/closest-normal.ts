@@ -1,4 +1,4 @@
-import { cholesky, solveCholesky, solveUpper, type Square } from "../numeric/index.ts";
+import { cholesky, dot, product, solveCholesky, solveUpper, type Square } from "../numeric/index.ts";
 import { fillNormal, repeatableRng } from "../statistics/index.ts";
 import type { TasteLikelihood } from "./taste-likelihood.ts";
 import type { Whitened } from "./whitened.ts";
@@ -24,11 +24,10 @@ function squarePoints(size: number, wanted: number): Float64Array {
     const own = row(p);
     for (let before = p - (p % size); before < p; before += 1) {
       const other = row(before);
-      let along = 0;
-      for (let i = 0; i < size; i += 1) along += (own[i] as number) * (other[i] as number);
+      const along = dot(own, other);
       for (let i = 0; i < size; i += 1) own[i] = (own[i] as number) - (along / size) * (other[i] as number);
     }
-    const long = Math.sqrt(own.reduce((sum, v) => sum + v * v, 0));
+    const long = Math.sqrt(dot(own, own));
     for (let i = 0; i < size; i += 1) own[i] = ((own[i] as number) * Math.sqrt(size)) / long;
   }
   return points;
@@ -39,8 +38,7 @@ function squareOf(l: Square, n: number): Float64Array {
   const square = new Float64Array(n * n);
   for (let i = 0; i < n; i += 1)
     for (let j = 0; j <= i; j += 1) {
-      let sum = 0;
-      for (let k = 0; k <= j; k += 1) sum += (l[i * n + k] as number) * (l[j * n + k] as number);
+      const sum = product(l, i * n, l, j * n, j + 1);
       square[i * n + j] = sum;
       square[j * n + i] = sum;
     }

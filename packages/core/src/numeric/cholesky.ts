@@ -56,15 +56,30 @@ export function solveUpper(l: Square, b: ArrayLike<number>): Float64Array {
 export const solveCholesky = (l: Square, b: ArrayLike<number>): Float64Array =>
   solveUpper(l, solveLower(l, b));
 
-/** The inverse of A, from A's Cholesky factor. */
+/**
+ * The inverse of A from its Cholesky factor L, by way of L's own inverse: a third of the sums that solving for each column takes.
+ *
+ * Source: Golub and Van Loan, Matrix Computations, 3.1 and 4.2 (from memory).
+ *
+ * @param l lower triangle, n·n numbers row after row
+ */
 export function inverseOf(l: Square, n: number): Square {
-  const inverse = new Float64Array(n * n);
+  // The transpose of L's inverse, so that both loops run along rows.
+  const m = new Float64Array(n * n);
   for (let j = 0; j < n; j += 1) {
-    const column = solveCholesky(
-      l,
-      new Float64Array(n).map((_, i) => Number(i === j)),
-    );
-    for (let i = 0; i < n; i += 1) inverse[i * n + j] = column[i] as number;
+    const from = j * n;
+    m[from + j] = 1 / (l[from + j] as number);
+    for (let i = j + 1; i < n; i += 1) {
+      const row = i * n;
+      m[from + i] = -product(l, row + j, m, from + j, i - j) / (l[row + i] as number);
+    }
   }
+  const inverse = new Float64Array(n * n);
+  for (let i = 0; i < n; i += 1)
+    for (let j = 0; j <= i; j += 1) {
+      const sum = product(m, i * n + i, m, j * n + i, n - i);
+      inverse[i * n + j] = sum;
+      inverse[j * n + i] = sum;
+    }
   return inverse;
 }

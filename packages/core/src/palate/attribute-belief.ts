@@ -1,5 +1,4 @@
-import { cholesky, solveCholesky, type Square } from "../numeric/index.ts";
-import { inverseOfFactor } from "./inverse-of-factor.ts";
+import { cholesky, inverseOf, solveCholesky, type Square } from "../numeric/index.ts";
 import { EFFECT_VARIANCES, LABEL_SIZE } from "./label-numbers.ts";
 import { MIDDLE } from "./prior.data.ts";
 import type { AttributeStudy } from "./studied.ts";
@@ -58,7 +57,7 @@ export function attributeBelief(
   return {
     logLikelihood: -(quadratic + logs) / 2,
     core,
-    covariance: inverseOfFactor(factor, c),
+    covariance: inverseOf(factor, c),
     leafVariance: d.map((own) => 1 / own),
     leafRest: r.map((rest, i) => rest / (d[i] as number)),
     pull: b,
