@@ -89,6 +89,12 @@ describe("the bench and the scale, in a real browser", () => {
     await page.reload();
     await page.getByText(/as read at 30 °C/).waitFor();
     await page.getByLabel("Volumes are read at").fill("20");
+    // A row taken away: nothing came instead, and what comes of it is another part of the page.
+    const focused = () => page.evaluate(() => document.activeElement?.textContent);
+    await page.getByRole("button", { name: "Add a liquid" }).click();
+    await page.getByRole("button", { name: "Take liquid 3 away" }).press("Enter");
+    await expect.poll(() => page.locator(".reckon-row").count(), POLL).toBe(2);
+    await expect.poll(focused, POLL).toBe("Quick reckoner");
   });
 
   it("tools: a coarser one makes the answer less sure, and takes the blame", {

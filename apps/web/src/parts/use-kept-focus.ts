@@ -1,13 +1,12 @@
 import { type RefObject, useEffect } from "react";
+import { focusAfter, giveFocus } from "./focus-after.ts";
 
 /** Commands answer within this, or the screen says that they are busy. */
 const WATCHED_MS = 5_000;
-const HEADING = "h1, h2, h3, h4, legend";
-const GOES_ON = `${HEADING}, [tabindex="-1"], input:not([type=hidden]), select, textarea, button, a[href]`;
 
 /**
  * A button that its own command takes away (a form in its place, a row less) leaves the focus nowhere, and a screen reader begins the
- * page anew. Here it goes to what came in its stead: the first heading or field of that; where nothing came, to the heading above.
+ * page anew. Here it goes to what came in its stead, or to the heading of the part it stood in (`focusAfter`).
  * WCAG 2.2, 2.4.3; common practice for single pages. Watches only for a while after something was pressed.
  */
 export function useKeptFocus(within: RefObject<HTMLElement | null>): void {
@@ -27,13 +26,9 @@ export function useKeptFocus(within: RefObject<HTMLElement | null>): void {
         came = [];
         return;
       }
-      const home = above.find(
-        (one) => one.isConnected && (one === box || one.querySelector(HEADING) !== null),
-      );
-      const instead = came.find((one) => one.isConnected && home?.contains(one) === true && shown(one));
-      const to = (instead && firstIn(instead, GOES_ON)) ?? (home && firstIn(home, HEADING));
+      const to = focusAfter(above, came);
+      if (to !== undefined) giveFocus(to, came);
       came = [];
-      if (to !== undefined) take(to);
     };
     const watch = new MutationObserver((changes) => {
       for (const { addedNodes } of changes) {
@@ -85,22 +80,3 @@ function ancestorsOf(element: Element, box: Element): readonly Element[] {
 
 /** Taken away, or disabled by what it did itself. */
 const isGone = (element: Element): boolean => !element.isConnected || element.matches(":disabled");
-
-const shown = (element: Element): boolean => element.getClientRects().length > 0;
-
-/** The element itself, or the first inside it. */
-function firstIn(element: Element, what: string): HTMLElement | undefined {
-  const all = [...(element.matches(what) ? [element] : []), ...element.querySelectorAll(what)];
-  return all.find((one): one is HTMLElement => one instanceof HTMLElement && shown(one));
-}
-
-/** A heading takes the focus for as long as it has it. */
-function take(to: HTMLElement): void {
-  if (!to.matches(HEADING) || to.hasAttribute("tabindex")) {
-    to.focus();
-    return;
-  }
-  to.tabIndex = -1;
-  to.addEventListener("blur", () => to.removeAttribute("tabindex"), { once: true });
-  to.focus({ preventScroll: true });
-}
