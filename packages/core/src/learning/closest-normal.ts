@@ -68,17 +68,12 @@ export function closestNormal(
     for (let p = 0; p < pairs; p += 1) {
       const off = solveUpper(factor, points.subarray(p * all, (p + 1) * all));
       for (const sign of [1, -1]) {
-        const there = likelihood.curve(
-          whitened.at(centre.map((v, i) => v + sign * (off[i] as number))),
-          false,
-        );
-        for (let i = 0; i < all; i += 1)
-          gradient[i] = (gradient[i] as number) + (there.gradient[i] as number) / (2 * pairs);
-        for (let i = 0; i < all * all; i += 1)
-          curvature[i] = (curvature[i] as number) + (there.curvature[i] as number) / (2 * pairs);
+        const there = whitened.at(centre.map((v, i) => v + sign * (off[i] as number)));
+        likelihood.add(there, false, gradient, curvature);
       }
     }
-    const mean = whitened.carried(centre, gradient, curvature);
+    const averaged = (sums: Float64Array): Float64Array => sums.map((sum) => sum / (2 * pairs));
+    const mean = whitened.carried(centre, averaged(gradient), averaged(curvature));
     // Half way, as whole steps swing to and fro where rankings say next to nothing against a wide prior.
     precision = precision.map((v, i) => (v + (mean.curvature[i] as number)) / 2);
     const next = cholesky(precision, all);

@@ -9,4 +9,5 @@ export { marksOrOrder } from "./marks-or-order.ts";
 export type { KnownWhiskey, Parts, TriedRanking, TriedRecipe } from "./recipe.ts";
 export { keepsRules } from "./keeps-rules.ts";
 export type { NextRules } from "./keeps-rules.ts";
+export type { ShelfLeft } from "./shelf-left.ts";
 export { sameParts, toMix } from "./to-mix.ts";

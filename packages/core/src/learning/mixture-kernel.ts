@@ -1,10 +1,12 @@
+import type { Square } from "../numeric/index.ts";
 import { OWN_SHARE, STRAIGHT_SHARE, type TasteShape } from "./prior.data.ts";
 import type { KnownWhiskey } from "./recipe.ts";
 
 /** A mix with what its distances are made of, reckoned once. */
 export interface PlacedMix {
   /** Whiskeys it has, and their shares. */
-  readonly used: readonly (readonly [whiskey: number, share: number])[];
+  readonly used: Int32Array;
+  readonly shares: Float64Array;
   /** The quadratic form times the shares. */
   readonly formed: Float64Array;
   readonly square: number;
@@ -18,6 +20,10 @@ export interface MixtureKernel {
   mean(a: PlacedMix, shape: TasteShape): number;
   /** Covariance of the log worths of two mixes. */
   covariance(a: PlacedMix, b: PlacedMix, shape: TasteShape): number;
+  /** Covariances of one mix with others. */
+  withOthers(a: PlacedMix, others: readonly PlacedMix[], shape: TasteShape): Float64Array;
+  /** Covariances of some mixes with each other by shape; what no shape changes is reckoned once. */
+  covariances(mixes: readonly PlacedMix[]): (shape: TasteShape) => Square;
 }
 
 /**
@@ -45,36 +51,90 @@ export function mixtureKernel(whiskeys: readonly KnownWhiskey[]): MixtureKernel 
           formed[j] = (formed[j] as number) + share * (form[i * q + j] as number);
     return formed;
   };
-  const times = (used: PlacedMix["used"], formed: Float64Array): number => {
+  const times = ({ used, shares }: Pick<PlacedMix, "used" | "shares">, formed: Float64Array): number => {
     let sum = 0;
-    for (const [i, share] of used) sum += share * (formed[i] as number);
+    // Millions of times, of two or three whiskeys each.
+    for (let n = 0; n < used.length; n += 1)
+      sum += (shares[n] as number) * (formed[used[n] as number] as number);
     return sum;
   };
-  const usedOf = (shares: readonly number[]): PlacedMix["used"] =>
-    shares.flatMap((share, i) => (share === 0 ? [] : [[i, share] as const]));
+  const usedOf = (shares: readonly number[]): Pick<PlacedMix, "used" | "shares"> => {
+    const used = Int32Array.from([...shares.keys()].filter((i) => shares[i] !== 0));
+    return { used, shares: Float64Array.from(used, (i) => shares[i] as number) };
+  };
   const middle = whiskeys.map(() => 1 / q);
   const formedMiddle = formedBy(middle);
   const middleSquare = times(usedOf(middle), formedMiddle);
+  // Lone whiskeys are 1 apart on average, so that each is 1/2 from the middle, squared.
+  const straightOf = (a: PlacedMix, b: PlacedMix, both: number): number =>
+    2 * (both - a.withMiddle - b.withMiddle + middleSquare);
+  const apartOf = (a: PlacedMix, b: PlacedMix, both: number): number =>
+    Math.max(0, a.square + b.square - 2 * both);
   return {
     place(shares) {
-      const used = usedOf(shares);
+      const own = usedOf(shares);
       const formed = formedBy(shares);
-      return { used, formed, square: times(used, formed), withMiddle: times(used, formedMiddle) };
+      return { ...own, formed, square: times(own, formed), withMiddle: times(own, formedMiddle) };
     },
     mean(a, { scale, curve }) {
       // Likewise: a lone whiskey is scale · curve below the middle on average.
       return -2 * scale * curve * (a.square - 2 * a.withMiddle + middleSquare);
     },
-    covariance(a, b, { scale, length }) {
-      const both = times(a.used, b.formed);
-      // Lone whiskeys are 1 apart on average, so that each is 1/2 from the middle, squared.
-      const straight = 2 * (both - a.withMiddle - b.withMiddle + middleSquare);
-      const apart = Math.max(0, a.square + b.square - 2 * both);
-      const bent = Math.exp(-apart / (2 * length * length));
-      return scale * scale * (STRAIGHT_SHARE * straight + (1 - STRAIGHT_SHARE) * bent);
+    covariance(a, b, shape) {
+      const both = times(a, b.formed);
+      return alike(straightOf(a, b, both), apartOf(a, b, both), lawOf(shape));
+    },
+    withOthers(a, others, shape) {
+      const made = new Float64Array(others.length);
+      const law = lawOf(shape);
+      for (let n = 0; n < made.length; n += 1) {
+        const b = others[n] as PlacedMix;
+        const both = times(b, a.formed);
+        made[n] = alike(straightOf(a, b, both), apartOf(a, b, both), law);
+      }
+      return made;
+    },
+    covariances(mixes) {
+      const n = mixes.length;
+      const straights = new Float64Array(n * n);
+      const aparts = new Float64Array(n * n);
+      for (const [i, a] of mixes.entries())
+        for (let j = 0; j <= i; j += 1) {
+          const b = mixes[j] as PlacedMix;
+          const both = times(a, b.formed);
+          straights[i * n + j] = straightOf(a, b, both);
+          aparts[i * n + j] = apartOf(a, b, both);
+        }
+      return (shape) => {
+        const law = lawOf(shape);
+        const square = new Float64Array(n * n);
+        for (let i = 0; i < n; i += 1)
+          for (let j = 0; j <= i; j += 1) {
+            const own = alike(straights[i * n + j] as number, aparts[i * n + j] as number, law);
+            square[i * n + j] = own;
+            square[j * n + i] = own;
+          }
+        return square;
+      };
     },
   };
 }
+
+/** What a shape makes of how two mixes lie. */
+interface Law {
+  readonly straight: number;
+  readonly bent: number;
+  readonly rate: number;
+}
+
+const lawOf = ({ scale, length }: TasteShape): Law => ({
+  straight: scale * scale * STRAIGHT_SHARE,
+  bent: scale * scale * (1 - STRAIGHT_SHARE),
+  rate: -1 / (2 * length * length),
+});
+
+const alike = (straight: number, apart: number, law: Law): number =>
+  law.straight * straight + law.bent * Math.exp(law.rate * apart);
 
 function squareForm(whiskeys: readonly KnownWhiskey[]): Float64Array {
   const q = whiskeys.length;

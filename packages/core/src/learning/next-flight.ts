@@ -5,6 +5,7 @@ import { type History, learnTaste, type Taste } from "./learn-taste.ts";
 import { pourable } from "./pourable.ts";
 import type { TasteShape } from "./prior.data.ts";
 import { type Parts, partsBy, sharesOf } from "./recipe.ts";
+import { larderOf, type ShelfLeft } from "./shelf-left.ts";
 import { shortlist } from "./shortlist.ts";
 import { type StopAdvice, stopAdvice } from "./stop-advice.ts";
 import { triedBeliefs } from "./tried-beliefs.ts";
@@ -27,6 +28,8 @@ export interface FlightWanted {
   readonly ready?: ReadonlySet<string>;
   /** Id of what was tried and all is to come close to: stands in every flight and is no anchor. */
   readonly target?: string;
+  /** What is left of the whiskeys: all glasses of the flight together take no more. There is enough of all where left out. */
+  readonly shelf?: ShelfLeft;
 }
 
 export interface NextGlass {
@@ -54,6 +57,8 @@ export interface NextFlight {
   readonly stop: StopAdvice;
   /** Of what one taster likes, the share of the variance that is their own; 0 where all are taken for one palate. */
   readonly ownShare: number;
+  /** Whiskeys of which too little is left: some mixes were not looked at, or not chosen, for them. */
+  readonly scarce: readonly string[];
   /** What all of it rests on: rankings and marks that say something. */
   readonly counted: { readonly rankings: number; readonly marks: number };
 }
@@ -79,9 +84,16 @@ const AGAIN = 12;
 export function nextFlight(history: History, wanted: FlightWanted): NextFlight {
   const { glasses, maxParts, start, shape, mixes: some } = wanted;
   const mayMix = (id: string): boolean => some?.has(id) ?? true;
+  const shelf = wanted.shelf && larderOf(wanted.shelf);
+  const scarce = new Set<string>();
+  const isShort = (parts: Parts, stands: boolean): boolean => {
+    const short = shelf?.short(parts, stands) ?? [];
+    for (const id of short) scarce.add(id);
+    return short.length > 0;
+  };
   const keeps = (whole: readonly number[]): boolean => {
     const parts = partsBy(ids, whole);
-    return Object.keys(parts).every(mayMix) && (wanted.keeps?.(parts) ?? true);
+    return Object.keys(parts).every(mayMix) && (wanted.keeps?.(parts) ?? true) && !isShort(parts, false);
   };
   if (!(Number.isInteger(glasses) && glasses >= 2))
     throw new RangeError(`nextFlight requires 2 glasses or more, got ${glasses}`);
@@ -89,7 +101,8 @@ export function nextFlight(history: History, wanted: FlightWanted): NextFlight {
   const taste = learnTaste(history, { shape });
   const { ids, recipes } = taste;
   const target = wanted.target === undefined ? -1 : triedAt(taste, wanted.target);
-  const may = new Set([...(wanted.ready ?? [])].map((id) => triedAt(taste, id)));
+  const ready = new Set([...(wanted.ready ?? [])].map((id) => triedAt(taste, id)));
+  const may = new Set(ready);
   for (const [at, { whole }] of recipes.entries()) if (keeps(whole)) may.add(at);
   const { mean, sd } = triedBeliefs(taste);
   const order = [...mean.keys()].toSorted((a, b) => (mean[b] as number) - (mean[a] as number) || a - b);
@@ -101,21 +114,37 @@ export function nextFlight(history: History, wanted: FlightWanted): NextFlight {
     mixes.map(({ placed }) => placed),
     recipes.length > MANY ? DRAWS / 2 : DRAWS,
     rng,
+    recipes.length,
   );
-  const anchor = order.find((at) => at !== target && may.has(at));
+  const wholeOf = (at: number): readonly number[] => (mixes[at] as (typeof mixes)[number]).whole;
+  const glassOf = (at: number): [Parts, boolean] => [partsBy(ids, wholeOf(at)), ready.has(at)];
+  if (target >= 0) shelf?.take(...glassOf(target));
+  const anchor = order.find(
+    (at) => at !== target && may.has(at) && (ready.has(at) || !isShort(...glassOf(at))),
+  );
+  if (anchor !== undefined) shelf?.take(...glassOf(anchor));
   const again = new Set(order.slice(0, AGAIN).filter((at) => may.has(at)));
   // What was tried and is not among the best stays out of the flight, and so does what has more parts than can be poured.
   const open = mixes.flatMap(({ whole }, at) => {
     if (at === anchor || at === target) return [];
     return at < recipes.length && !(again.has(at) && partsOf(whole) <= maxParts) ? [] : [at];
   });
-  const { chosen, gain } = bestTogether(draws, anchor, open, glasses - (target < 0 ? 0 : 1));
+  const { chosen, gain } = bestTogether(
+    draws,
+    anchor,
+    open,
+    glasses - (target < 0 ? 0 : 1),
+    shelf && {
+      allows: (at) => shelf.short(...glassOf(at)).length === 0,
+      take: (at) => shelf.take(...glassOf(at)),
+      missed: (at) => void isShort(...glassOf(at)),
+    },
+  );
   const better = (at: number): number =>
     anchor === undefined || at === anchor
       ? 0.5
       : draws.filter((draw) => (draw[at] as number) > (draw[anchor] as number)).length / draws.length;
   const best = chancesBest(draws, recipes.length);
-  const wholeOf = (at: number): readonly number[] => (mixes[at] as (typeof mixes)[number]).whole;
   const told = new Set(recipes.flatMap(({ whole }) => ids.filter((_, i) => (whole[i] as number) > 0)));
   const whyNew = (at: number): string =>
     whyGlass({
@@ -149,8 +178,14 @@ export function nextFlight(history: History, wanted: FlightWanted): NextFlight {
       parts: partsBy(ids, favourite.whole),
       tried: recipes.some(({ whole }) => whole.join() === favourite.whole.join()),
     },
-    stop: stopAdvice(gain, history.rankings.length + (history.marks?.length ?? 0), fresh.length),
+    stop: stopAdvice(
+      gain,
+      history.rankings.length + (history.marks?.length ?? 0),
+      fresh.length,
+      scarce.size > 0,
+    ),
     ownShare: taste.ownShare,
+    scarce: ids.filter((id) => scarce.has(id)),
     counted: taste.counted,
   };
 }

@@ -1,5 +1,5 @@
 import type { Rng } from "../statistics/index.ts";
-import { lowestTerms } from "./recipe.ts";
+import { inLowestTerms } from "./recipe.ts";
 
 /** Up to so many recipes all are looked at; above, so many are drawn. */
 const MOST = 3000;
@@ -41,22 +41,20 @@ export function pourable(
   const ids = all.filter(mixes);
   const q = ids.length;
   if (q === 0 && all.length > 0) return [];
+  const places = ids.map((id) => all.indexOf(id));
   const spread = (low: Whole): number[] => {
     const whole = all.map(() => 0);
-    for (const [i, part] of low.entries()) whole[all.indexOf(ids[i] as string)] = part;
+    for (const [i, at] of places.entries()) whole[at] = low[i] as number;
     return whole;
   };
   if (q === 0 || maxParts < 1)
     throw new RangeError(`pourable requires whiskeys and parts, got ${q}, ${maxParts}`);
   const found = new Map<string, number[]>();
   const take = (whole: Whole): void => {
-    const sum = whole.reduce((total, part) => total + part, 0);
-    if (sum === 0) return;
-    const low = lowestTerms(ids, Object.fromEntries(ids.map((id, i) => [id, whole[i] as number])));
-    if (low.reduce((total, part) => total + part, 0) <= maxParts) {
-      const whole = spread(low);
-      if (keeps(whole)) found.set(whole.join(), whole);
-    }
+    const low = inLowestTerms(whole);
+    if (low === null || low.reduce((total, part) => total + part, 0) > maxParts) return;
+    const there = spread(low);
+    if (keeps(there)) found.set(there.join(), there);
   };
   if (ways(q, maxParts) <= MOST) {
     for (const whole of sharedOut(q, maxParts)) take(whole);

@@ -29,9 +29,15 @@ export function lowestTerms(ids: readonly string[], parts: Parts): number[] {
   const whole = ids.map((id) => (Object.hasOwn(parts, id) ? (parts[id] as number) : 0));
   const bad = whole.find((part) => !(Number.isInteger(part) && part >= 0));
   if (bad !== undefined) throw new RangeError(`a recipe requires whole parts of 0 or more, got ${bad}`);
+  const low = inLowestTerms(whole);
+  if (low === null) throw new RangeError("a recipe requires a part above 0, got none");
+  return low;
+}
+
+/** Whole parts of 0 or more by what divides them all; null where all are 0. */
+export function inLowestTerms(whole: readonly number[]): number[] | null {
   const common = whole.reduce(divisor, 0);
-  if (common === 0) throw new RangeError("a recipe requires a part above 0, got none");
-  return whole.map((part) => part / common);
+  return common === 0 ? null : whole.map((part) => part / common);
 }
 
 /** Shares of whole parts. */

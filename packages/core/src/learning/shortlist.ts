@@ -1,5 +1,6 @@
-import { anyMix } from "./any-mix.ts";
+import { anyMixes } from "./any-mix.ts";
 import type { Taste } from "./learn-taste.ts";
+import type { PlacedMix } from "./mixture-kernel.ts";
 import { sharesOf } from "./recipe.ts";
 
 /** Recipes looked at closely: the most promising, and some from all over. */
@@ -25,10 +26,13 @@ export interface Shortlist {
  * @example shortlist(taste, pourable(taste.ids, 8, [], rng)).mixes
  */
 export function shortlist(taste: Taste, pool: readonly (readonly number[])[]): Shortlist {
-  const placed = pool.map((whole) => {
-    const at = taste.kernel.place(sharesOf(whole));
-    return { whole, placed: at, ...anyMix(taste, at) };
-  });
+  const places = pool.map((whole) => taste.kernel.place(sharesOf(whole)));
+  const believed = anyMixes(taste, places);
+  const placed = pool.map((whole, n) => ({
+    whole,
+    placed: places[n] as PlacedMix,
+    ...(believed[n] as (typeof believed)[number]),
+  }));
   let favourite: Shortlist["favourite"] = null;
   for (const one of placed) if (favourite === null || one.mean > favourite.mean) favourite = one;
   const sorted = placed.toSorted((a, b) => b.mean + HOPE * b.sd - (a.mean + HOPE * a.sd));

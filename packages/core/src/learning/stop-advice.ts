@@ -15,12 +15,17 @@ const FEWEST = 2;
  * @param gain expected log worth of the best of the flight, less the anchor's
  * @param sheets rankings and sheets of marks
  * @param others glasses besides anchor and target
- * @example stopAdvice(0.1, 6, 4).advised // true
+ * @param scarce whether too little is left for some
+ * @example stopAdvice(0.1, 6, 4, false).advised // true
  */
-export function stopAdvice(gain: number, sheets: number, others: number): StopAdvice {
+export function stopAdvice(gain: number, sheets: number, others: number, scarce: boolean): StopAdvice {
   const first = 100 / (1 + Math.exp(-gain));
   const told = `The best of the next flight is expected to be put before the best so far in ${first.toFixed(0)} of 100 comparisons at most`;
-  if (others === 0) return { advised: true, why: "There is no other recipe to try within these parts." };
+  if (others === 0)
+    return {
+      advised: true,
+      why: `There is no other recipe to try within these parts${scarce ? " and what is left" : ""}.`,
+    };
   if (sheets < FEWEST)
     return {
       advised: false,

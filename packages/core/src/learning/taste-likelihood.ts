@@ -1,4 +1,4 @@
-import type { Concave } from "../numeric/index.ts";
+import type { Square } from "../numeric/index.ts";
 import { type RankedSet, rankingLogLikelihood, tieSizes, WORTH_PRIOR } from "../statistics/index.ts";
 import { markLikelihood } from "./mark-likelihood.ts";
 import type { TastedMarks } from "./marks.ts";
@@ -18,8 +18,10 @@ export interface TasteLikelihood {
   readonly size: number;
   readonly others: readonly { readonly mean: number; readonly sd: number }[];
   value(x: Float64Array): number;
-  /** `safe`: curvature kept positive; else exactly minus the second derivatives. */
-  curve(x: Float64Array, safe: boolean): ReturnType<Concave["curve"]>;
+  /**
+   * Adds gradient and curvature; the value comes back. `safe`: curvature kept positive; else exactly minus the second derivatives.
+   */
+  add(x: Float64Array, safe: boolean, gradient: Float64Array, curvature: Square): number;
 }
 
 /** Rankings (`rankingLogLikelihood`) and marks (`markLikelihood`) together, of `worths` log worths. */
@@ -30,7 +32,13 @@ export function tasteLikelihood(
   const ties = tieSizes(sets);
   const rankings = rankingLogLikelihood(sets, worths, ties);
   const tie = { mean: WORTH_PRIOR.tieMean, sd: WORTH_PRIOR.tieSd };
-  if (sheets.length === 0) return { ...rankings, others: ties.map(() => tie) };
+  if (sheets.length === 0)
+    return {
+      size: rankings.size,
+      others: ties.map(() => tie),
+      value: rankings.value,
+      add: (x, _, gradient, curvature) => rankings.add(x, gradient, curvature),
+    };
   const marks = markLikelihood(sheets, noises, differences);
   const from = rankings.size;
   const size = from + marks.extras;
@@ -38,15 +46,8 @@ export function tasteLikelihood(
     size,
     others: [...ties.map(() => tie), ...Array.from({ length: marks.extras }, () => ({ mean: 0, sd: 1 }))],
     value: (x) => rankings.value(x.subarray(0, from)) + marks.value(x, x.subarray(from)),
-    curve(x, safe) {
-      const ranked = rankings.curve(x.subarray(0, from));
-      const gradient = new Float64Array(size);
-      gradient.set(ranked.gradient);
-      const curvature = new Float64Array(size * size);
-      for (let i = 0; i < from; i += 1)
-        curvature.set(ranked.curvature.subarray(i * from, (i + 1) * from), i * size);
-      const value = marks.add({ worths: x, extras: x.subarray(from), from, safe, gradient, curvature });
-      return { value: ranked.value + value, gradient, curvature };
-    },
+    add: (x, safe, gradient, curvature) =>
+      rankings.add(x, gradient, curvature) +
+      marks.add({ worths: x, extras: x.subarray(from), from, safe, gradient, curvature }),
   };
 }

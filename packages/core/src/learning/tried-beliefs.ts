@@ -23,9 +23,13 @@ export function triedBeliefs(taste: Taste): TriedBeliefs {
   const inverse = inverseOf(factor, all);
   // Where tasters are one, each recipe was tasted as it is: nothing of it hangs on anything else.
   const one = ownShare === 0;
-  const rows = one
-    ? recipes.map((_, i) => root.slice(i * size, (i + 1) * size))
-    : recipes.map(({ placed }) => tiesTo(taste, placed));
+  const ties = one
+    ? root
+    : tiesTo(
+        taste,
+        recipes.map(({ placed }) => placed),
+      );
+  const rows = recipes.map((_, i) => ties.subarray(i * size, (i + 1) * size));
   const before = recipes.map(({ placed }) => kernel.mean(placed, shape));
   const level = meanOf(before);
   const middle = Float64Array.from({ length: size }, (_, k) => meanOf(rows.map((row) => row[k] as number)));

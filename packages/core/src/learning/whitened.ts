@@ -1,4 +1,4 @@
-import { type Concave, product, solveLower, type Square } from "../numeric/index.ts";
+import { type Concave, fourProducts, product, solveLower, type Square } from "../numeric/index.ts";
 import type { TasteLikelihood } from "./taste-likelihood.ts";
 
 /** A likelihood over z, whose prior is standard normal: log worths are mean + root·z, all others their own mean and sd times z. */
@@ -62,14 +62,25 @@ export function whiten(likelihood: TasteLikelihood, mean: Float64Array, root: Sq
       for (let b = 0; b < most; b += 1) half[b * all + i] = along[b] as number;
     }
     const square = new Float64Array(all * all);
-    for (let b = 0; b < all; b += 1) {
-      for (let a = b; a < all; a += 1) {
-        const sum = product(columns, a * all + a, half, b * all + a, (a < size ? size : a + 1) - a);
-        square[a * all + b] = sum;
-        square[b * all + a] = sum;
+    const put = (a: number, b: number, sum: number): void => {
+      square[a * all + b] = sum;
+      square[b * all + a] = sum;
+    };
+    const four = new Float64Array(4);
+    // Two columns and two rows at a time; of an odd last one, twice the same.
+    for (let a = 0; a < all; a += 2) {
+      const a2 = Math.min(a + 1, all - 1);
+      const run = endOf(a2) - a;
+      for (let b = 0; b <= a; b += 2) {
+        const b2 = Math.min(b + 1, all - 1);
+        fourProducts(columns, a * all + a, a2 * all + a, half, b * all + a, b2 * all + a, run, four);
+        put(a, b, four[0] as number);
+        put(a, b2, four[1] as number);
+        put(a2, b, four[2] as number);
+        put(a2, b2, four[3] as number);
       }
-      square[b * all + b] = (square[b * all + b] as number) + 1;
     }
+    for (let b = 0; b < all; b += 1) square[b * all + b] = (square[b * all + b] as number) + 1;
     return { gradient: slope, curvature: square };
   };
   const from = (x: Float64Array): Float64Array => {
@@ -93,7 +104,8 @@ export function whiten(likelihood: TasteLikelihood, mean: Float64Array, root: Sq
       size: all,
       value: (z) => likelihood.value(at(z)) + prior(z),
       curve(z) {
-        const { value, gradient, curvature } = likelihood.curve(at(z), true);
+        const [gradient, curvature] = [new Float64Array(all), new Float64Array(all * all)];
+        const value = likelihood.add(at(z), true, gradient, curvature);
         return { value: value + prior(z), ...carried(z, gradient, curvature) };
       },
     },

@@ -7,8 +7,16 @@ export { rootByNewton } from "./root-by-newton.ts";
 export { polynomial } from "./polynomial.ts";
 export { rootOfPolynomial } from "./root-of-polynomial.ts";
 export { integrate } from "./integrate.ts";
-export { cholesky, inverseOf, solveCholesky, solveLower, solveUpper, type Square } from "./cholesky.ts";
-export { dot, product } from "./product.ts";
+export {
+  cholesky,
+  inverseOf,
+  solveCholesky,
+  solveLower,
+  solveLowerRows,
+  solveUpper,
+  type Square,
+} from "./cholesky.ts";
+export { dot, fourProducts, product } from "./product.ts";
 export { type Concave, type Maximum, maximiseConcave } from "./maximise-concave.ts";
 export { type Climbed, type ClimbOptions, climb, type Slope } from "./climb.ts";
 export { type Eigen, symmetricEigen } from "./symmetric-eigen.ts";

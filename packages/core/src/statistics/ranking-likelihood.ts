@@ -3,6 +3,11 @@ import { type Appeal, type RankedSet, tieSizes } from "./ranked-set.ts";
 import { ofRanking, type Sums } from "./ranking-sums.ts";
 import { quickValue } from "./quick-value.ts";
 
+export interface RankingLikelihood extends Concave {
+  /** Adds gradient and curvature (of as many columns as the gradient is long, its own parameters first); the value comes back. */
+  add(x: Float64Array, gradient: Float64Array, curvature: Float64Array): number;
+}
+
 /**
  * The log likelihood of rankings with ties, of any part of the items, as a concave function of `parameters` appeal parameters and
  * then one ln δ for every size of tie that occurs.
@@ -18,7 +23,7 @@ export function rankingLogLikelihood(
   rankings: readonly RankedSet[],
   parameters: number,
   ties: readonly number[] = tieSizes(rankings),
-): Concave {
+): RankingLikelihood {
   const missing = tieSizes(rankings).find((tie) => !ties.includes(tie));
   if (missing !== undefined) {
     throw new RangeError(
@@ -28,23 +33,28 @@ export function rankingLogLikelihood(
   const size = parameters + ties.length;
   const sets = merged(rankings).map((set) => ({ ...set, plain: plainPlaces(set.appeals) }));
   const tieAppeals: Appeal[] = ties.map((_, i) => [[parameters + i, 1]]);
+  const add: RankingLikelihood["add"] = (x, gradient, curvature) => {
+    const logTies = x.subarray(parameters, size);
+    let value = 0;
+    for (const set of sets) {
+      if (set.plain !== null && ties.length === 0) {
+        value += addPlain(set.plain, set.times, x, gradient, curvature);
+        continue;
+      }
+      const part = ofRanking(appealsOf(set.appeals, x), set.sizes, ties, logTies, true);
+      value += set.times * part.value;
+      addMixed([...set.appeals, ...tieAppeals], set.times, part, gradient, curvature);
+    }
+    return value;
+  };
   return {
     size,
     value: quickValue(sets, parameters, ties),
+    add,
     curve(x) {
-      const logTies = x.subarray(parameters);
       const gradient = new Float64Array(size);
       const curvature = new Float64Array(size * size);
-      let value = 0;
-      for (const set of sets) {
-        if (set.plain !== null && ties.length === 0) {
-          value += addPlain(set.plain, set.times, x, gradient, curvature);
-          continue;
-        }
-        const part = ofRanking(appealsOf(set.appeals, x), set.sizes, ties, logTies, true);
-        value += set.times * part.value;
-        addMixed([...set.appeals, ...tieAppeals], set.times, part, gradient, curvature);
-      }
+      const value = add(x, gradient, curvature);
       return { value, gradient, curvature };
     },
   };

@@ -1,0 +1,97 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { type NextFlight, nextFlight, type Parts } from "./index.ts";
+
+const ids = ["malt", "wheat", "islander", "kettle"] as const;
+const whiskeys = ids.map((id, i) => ({
+  id,
+  profile: { smoke: { value: (7 * i) % 9, sd: 0 }, sweet: { value: (5 * i + 2) % 9, sd: 0 } },
+}));
+const tried = [
+  { id: "one", parts: { malt: 1, wheat: 1 } },
+  { id: "two", parts: { islander: 1 } },
+  { id: "three", parts: { malt: 2, kettle: 1 } },
+];
+const history = { whiskeys, tried, rankings: [[["three"], ["one"], ["two"]]] };
+const WANTED = { glasses: 5, maxParts: 6, start: 1 };
+
+/** 30 mL of a mix; 15 mL of a whiskey that stands ready; a mix that does is poured from its own vessel. */
+const takes = (parts: Parts, ready: boolean): Record<string, number> => {
+  const used = Object.entries(parts);
+  const all = used.reduce((sum, [, part]) => sum + part, 0);
+  if (ready) return used.length === 1 ? { [used[0]?.[0] ?? ""]: 15 } : {};
+  return Object.fromEntries(used.map(([id, part]) => [id, (30 * part) / all]));
+};
+const shelfOf = (leftMl: Record<string, number>) => ({ leftMl, takes });
+
+function needs(glasses: NextFlight["glasses"], ready: readonly Parts[] = []): Map<string, number> {
+  const all = new Map<string, number>();
+  const stands = (parts: Parts): boolean =>
+    ready.some((one) => JSON.stringify(one) === JSON.stringify(parts));
+  for (const { parts } of glasses)
+    for (const [id, ml] of Object.entries(takes(parts, stands(parts)))) all.set(id, (all.get(id) ?? 0) + ml);
+  return all;
+}
+
+describe("L15 the glasses of a flight together take no more than is left", () => {
+  test("whatever is left of what", () => {
+    const some = fc.record(
+      Object.fromEntries(ids.map((id) => [id, fc.double({ min: 0, max: 120, noNaN: true })])),
+    );
+    fc.assert(
+      fc.property(some, fc.integer({ min: 2, max: 8 }), (leftMl, glasses) => {
+        const next = nextFlight(history, { ...WANTED, glasses, shelf: shelfOf(leftMl) });
+        for (const [id, ml] of needs(next.glasses)) expect(ml).toBeLessThanOrEqual((leftMl[id] ?? 0) + 1e-6);
+        if (next.glasses.length < glasses) expect(next.scarce.length).toBeGreaterThan(0);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  test("two glasses that each need all that is left of the same two: only one of them", () => {
+    const two = { whiskeys: whiskeys.slice(0, 2), tried: [], rankings: [] };
+    const wanted = {
+      glasses: 3,
+      maxParts: 2,
+      start: 1,
+      keeps: (parts: Parts) => Object.keys(parts).length === 2,
+    };
+    expect(nextFlight(two, wanted).glasses).toHaveLength(1);
+    const more = { ...wanted, maxParts: 3 };
+    expect(nextFlight(two, more).glasses).toHaveLength(3);
+    const { glasses, scarce, stop } = nextFlight(two, { ...more, shelf: shelfOf({ malt: 20, wheat: 20 }) });
+    expect(glasses).toHaveLength(1);
+    expect(scarce).toEqual(["malt", "wheat"]);
+    expect(stop.advised).toBe(false);
+  });
+
+  test("with plenty left, and of what is not named, the flight is as without a shelf", () => {
+    const free = nextFlight(history, WANTED);
+    expect(free.scarce).toEqual([]);
+    for (const leftMl of [{}, Object.fromEntries(ids.map((id) => [id, 700]))])
+      expect(nextFlight(history, { ...WANTED, shelf: shelfOf(leftMl) })).toEqual(free);
+  });
+
+  test("target and anchor come first; a mix that stands ready takes nothing of the bottles", () => {
+    const leftMl = { malt: 15, wheat: 60, islander: 15, kettle: 0 };
+    const ready = new Set(["two", "three"]);
+    const next = nextFlight(history, { ...WANTED, ready, target: "two", shelf: shelfOf(leftMl) });
+    expect(next.glasses.map(({ kind }) => kind).slice(0, 2)).toEqual(["anchor", "target"]);
+    expect(next.glasses[0]?.parts).toEqual({ malt: 2, kettle: 1 });
+    for (const { parts } of next.glasses.slice(2)) expect(parts).not.toHaveProperty("islander");
+    for (const [id, ml] of needs(next.glasses, [{ islander: 1 }, { malt: 2, kettle: 1 }]))
+      expect(ml).toBeLessThanOrEqual((leftMl[id as keyof typeof leftMl] ?? 0) + 1e-6);
+  });
+
+  test("an anchor that would have to be mixed and cannot gives way to the next best", () => {
+    const next = nextFlight(history, { ...WANTED, shelf: shelfOf({ kettle: 5 }) });
+    expect(next.glasses[0]).toMatchObject({ kind: "anchor", parts: { malt: 1, wheat: 1 } });
+    expect(next.scarce).toEqual(["kettle"]);
+  });
+
+  test("L8 an amount that is none", () => {
+    expect(() => nextFlight(history, { ...WANTED, shelf: shelfOf({ malt: -1 }) })).toThrow(
+      "malt requires 0 mL or more left, got -1 mL",
+    );
+  });
+});
