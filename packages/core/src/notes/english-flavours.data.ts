@@ -40,7 +40,7 @@ plantain|rambutan|soursop|starfruit|tamarillo|tinned fruit/fruit_cocktail|tropic
 canned/doughnut/stewed/tinned/white peach|cherries|\
 cherry bakewell/brandy/coke/cola/cough_drop/cough_syrup/pie_filling/sweet/tomato_skin|clingstone|damson /cheese/gin|\
 greengage|kirsch|maraschino|mirabelle|morello|nectarine|\
-peach /cobbler_filling/iced_tea/melba/ring/schnapps/tea/yoghurt|peaches and cream|plum cheese|sloe /gin|\
+peach /cobbler_filling/iced_tea/melba/ring/schnapps/tea/yoghurt|plum cheese|sloe /gin|\
 /stewed/victoria plum|stone fruit/fruity|stonefruit|umeboshi`,
   "fruit.berry": `eton mess|whortleberry|acai|berry pie/smoothie|bilberry|/black/concord/muscat/red/white grape|black/forest/hedgerow/mulled/red/summer fruit|\
 blackberry/blueberry /pie|blackcurrant /sweet|boysenberry|bramble|cassis|\
@@ -48,7 +48,7 @@ blackberry/blueberry /pie|blackcurrant /sweet|boysenberry|bramble|cassis|\
 fruit chew/drop/gum/leather/pastille|fruits of the forest|goji|gooseberry|grape must|grapiness|grenadine|gumdrop|\
 gummy /bear|hedgerow|huckleberry|jam /donut/doughnut/sandwich|jamminess|jelly /baby/bean/sweet|jellybean|lingonberry|\
 loganberry|mulberry|muscat|pastilles|pomegranate|raspberry /coulis/ripple/sweet|raspberryade|red licorice/liquorice|\
-redcurrant|rose hip|rosehip|rowanberry|sangria|sea buckthorn|strawberries and cream|\
+redcurrant|rose hip|rosehip|rowanberry|sangria|sea buckthorn|\
 strawberry /lace/pencil/sweet/yoghurt|summer pudding|tayberry|white currant|winegum|woodland strawberry`,
   "fruit.citrus": `peel|ugli|bergamot /tea|blood/chocolate/seville orange|calamansi|candied citrus/lemon/orange/orange_peel/peel|citric|citron|\
 citronella|citrus /cleaner/fruit|clementine|creamsicle|curacao|daiquiri|dreamsicle|earl grey/grey_tea|kaffir/key lime|\

@@ -1,4 +1,5 @@
 import type { Token } from "./cut-words.ts";
+import { joinCut } from "./join-cut.ts";
 import type { WordSet } from "./language.ts";
 import type { By, Lexicon, Node, Phrase, Sense } from "./lexicon.ts";
 import { LONGEST_PHRASE } from "./learned.ts";
@@ -34,7 +35,8 @@ const NO_KINDS: ReadonlySet<WordSet> = new Set();
 export const isFlavour = ({ by }: { readonly by: By }): boolean => by.flavour !== undefined;
 
 /** What a note's tokens are, from left to right; the longest phrase wins, and a flavour that reaches further over what begins before it. */
-export function findItems(tokens: readonly Token[], lexicon: Lexicon): Item[] {
+export function findItems(cut: readonly Token[], lexicon: Lexicon): Item[] {
+  const tokens = joinCut(cut, lexicon);
   const forms = tokens.map(({ mark, text }) => (mark !== "" ? [] : formsOf(text, lexicon)));
   const longest: (Match | null)[] = tokens.map((_, at) =>
     longestAt(tokens, forms, at, lexicon, LONGEST_PHRASE),
