@@ -1,3 +1,5 @@
+import { writeFile } from "node:fs/promises";
+import { join } from "node:path";
 import {
   type AnswerOf,
   type Batch,
@@ -295,5 +297,23 @@ describe("an evening on the command line", { timeout: 180_000 }, () => {
 
   test("what is next follows", async () => {
     expect(await at.ask("next")).toEqual(await api((c) => c("next", { at: inHousehold() })));
+  });
+
+  test("what to pour next asks for no more than is left, as the API says", async () => {
+    const { items } = await api((c) => c("listRecipes", { at: inHousehold() }));
+    const recipe = items.find(({ name }) => name === "Two to one")?.id ?? "";
+    const { asked } = await api((c) => c("getTried", { at: inHousehold({ recipe }) }));
+    expect(Object.keys(asked.shelf?.leftMl ?? {})).toEqual(asked.items.map(({ id }) => id));
+    expect(await at.ask("next", "--recipe", "two to one")).toEqual(
+      await api((c) => c("nextFlight", { body: asked })),
+    );
+    const leftMl = Object.fromEntries(asked.items.map(({ id }) => [id, 12]));
+    const file = join(at.data, "left.json");
+    await writeFile(file, JSON.stringify({ ...asked, ready: [], shelf: { leftMl } }));
+    const { scarce }: AnswerOf<"nextFlight"> = await at.ask("next", "--file", file);
+    expect(scarce).not.toEqual([]);
+    expect((await at.run(["next", "--file", file])).stdout).toContain(
+      `Too little is left of ${scarce.join(", ")} for some mixes: none of them stands in this flight.`,
+    );
   });
 });

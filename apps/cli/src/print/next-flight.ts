@@ -7,9 +7,19 @@ const parts = (by: NextFlightAnswer["glasses"][number]["parts"]): string =>
     .map(([id, count]) => `${count} ${id}`)
     .join(", ");
 
-export function printNextFlight({ glasses, posterior, stop, ownShare, counted }: NextFlightAnswer): string {
+export function printNextFlight({
+  glasses,
+  posterior,
+  stop,
+  ownShare,
+  scarce,
+  counted,
+}: NextFlightAnswer): string {
   return [
     glasses.map((glass, n) => `${n + 1}. ${parts(glass.parts)}\n   ${glass.why}`).join("\n"),
+    ...(scarce.length === 0
+      ? []
+      : [`Too little is left of ${scarce.join(", ")} for some mixes: none of them stands in this flight.`]),
     columns(
       posterior.toSorted((a, b) => b.mean - a.mean),
       [

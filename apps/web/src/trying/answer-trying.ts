@@ -8,7 +8,7 @@ import {
   type WhatIf,
   whatIf,
 } from "@partsproof/core/learning";
-import { type NextFlightDraft, saidOfTried } from "@partsproof/house/protocol";
+import { type NextFlightDraft, saidOfTried, shelfLeft } from "@partsproof/house/protocol";
 
 export interface Asking {
   readonly turn: number;
@@ -50,7 +50,7 @@ const historyOf = ({ items, tried, rankings, scores, target }: NextFlightDraft):
 /** The next flight, and what is believed of every mix of the map. */
 export function answerTrying({ turn, asked, corners }: Asking, mixes: readonly Parts[]): Answered {
   const history = historyOf(asked);
-  const { mixes: some, ready, target } = asked;
+  const { mixes: some, ready, target, shelf } = asked;
   const flight = nextFlight(history, {
     glasses: asked.glasses,
     maxParts: asked.maxParts,
@@ -59,6 +59,7 @@ export function answerTrying({ turn, asked, corners }: Asking, mixes: readonly P
     ...(some === undefined ? {} : { mixes: new Set(some) }),
     ...(ready === undefined ? {} : { ready: new Set(ready) }),
     ...(target === undefined ? {} : { target }),
+    ...(shelf === undefined ? {} : { shelf: shelfLeft(shelf) }),
   });
   const anchor = flight.glasses.find(({ kind }) => kind === "anchor")?.parts ?? null;
   return {

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type NextFlight, nextFlight, type Parts } from "./index.ts";
+import { type NextFlight, nextFlight, type Parts, sameParts } from "./index.ts";
 
 const ids = ["malt", "wheat", "islander", "kettle"] as const;
 const whiskeys = ids.map((id, i) => ({
@@ -12,7 +12,11 @@ const tried = [
   { id: "two", parts: { islander: 1 } },
   { id: "three", parts: { malt: 2, kettle: 1 } },
 ];
-const history = { whiskeys, tried, rankings: [[["three"], ["one"], ["two"]]] };
+const history = {
+  whiskeys,
+  tried,
+  rankings: Array.from({ length: 4 }, () => [["three"], ["one"], ["two"]]),
+};
 const WANTED = { glasses: 5, maxParts: 6, start: 1 };
 
 /** 30 mL of a mix; 15 mL of a whiskey that stands ready; a mix that does is poured from its own vessel. */
@@ -26,8 +30,7 @@ const shelfOf = (leftMl: Record<string, number>) => ({ leftMl, takes });
 
 function needs(glasses: NextFlight["glasses"], ready: readonly Parts[] = []): Map<string, number> {
   const all = new Map<string, number>();
-  const stands = (parts: Parts): boolean =>
-    ready.some((one) => JSON.stringify(one) === JSON.stringify(parts));
+  const stands = (parts: Parts): boolean => ready.some((one) => sameParts(one, parts));
   for (const { parts } of glasses)
     for (const [id, ml] of Object.entries(takes(parts, stands(parts)))) all.set(id, (all.get(id) ?? 0) + ml);
   return all;
@@ -84,6 +87,7 @@ describe("L15 the glasses of a flight together take no more than is left", () =>
   });
 
   test("an anchor that would have to be mixed and cannot gives way to the next best", () => {
+    expect(nextFlight(history, WANTED).glasses[0]?.parts).toEqual({ malt: 2, kettle: 1 });
     const next = nextFlight(history, { ...WANTED, shelf: shelfOf({ kettle: 5 }) });
     expect(next.glasses[0]).toMatchObject({ kind: "anchor", parts: { malt: 1, wheat: 1 } });
     expect(next.scarce).toEqual(["kettle"]);

@@ -124,6 +124,7 @@ export { LearnedMixing, MixingBoard, MixingUsed } from "./mixing.ts";
 export { NEXT_LIMITS, NextFlightAnswer, NextFlightDraft } from "./next-flight.ts";
 export { saidOfTried } from "./said-of-tried.ts";
 export { TriedHistory } from "./tried-history.ts";
+export { poursFor, shelfLeft } from "./flight-pours.ts";
 export { nextFlightSchema } from "./next-flight-schema.ts";
 export { KeptUp, NextAddition } from "./kept-up.ts";
 export {

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { MOST_MIX_ML } from "./flight-pours.ts";
 import { MarkSheet, markIssues, MOST_SHEETS } from "./mark-sheet.ts";
 import { SearchWhiskey } from "./search.ts";
 
@@ -63,8 +64,19 @@ export const NextFlightDraft = z
     ready: z.array(Name).max(NEXT_LIMITS.tried).optional(),
     /** What was tried and all is to come close to: in every flight. */
     target: Name.optional(),
+    /** What is left: all glasses of the flight together take no more. There is enough of what it does not name. */
+    shelf: z
+      .strictObject({
+        /** mL left, by item. */
+        leftMl: z.record(Name, z.number().min(0).max(1_000_000)),
+        /** mL that a new mix is made of, for all who taste; 30 where left out. Measured in steps of 0.5 mL. */
+        mixMl: z.number().min(5).max(MOST_MIX_ML).optional(),
+        /** mL that are poured of a whiskey that stands ready, for all who taste; 15 where left out. */
+        pourMl: z.number().min(1).max(1000).optional(),
+      })
+      .optional(),
   })
-  .superRefine(({ items, tried, rankings, scores, mixes, least, most, ready, target }, context) => {
+  .superRefine(({ items, tried, rankings, scores, mixes, least, most, ready, target, shelf }, context) => {
     const wrong = (path: (string | number)[], code: string, message: string, input: unknown): void =>
       context.addIssue({ code: "custom", path, message, input, params: { code } });
     const known = once(items, (n, id) => wrong(["items", n, "id"], "id_twice", "an id of its own", id));
@@ -76,7 +88,8 @@ export const NextFlightDraft = z
     const bounded = (["least", "most"] as const).flatMap((name) =>
       Object.keys((name === "least" ? least : most) ?? {}).map((id) => [[name, id], id] as const),
     );
-    for (const [path, id] of [...mixed, ...bounded])
+    const left = Object.keys(shelf?.leftMl ?? {}).map((id) => [["shelf", "leftMl", id], id] as const);
+    for (const [path, id] of [...mixed, ...bounded, ...left])
       if (!known.has(id)) wrong([...path], "item_unknown", "the id of an item", id);
     for (const [n, id] of (ready ?? []).entries())
       if (!poured.has(id)) wrong(["ready", n], "not_tried", "the id of what was tried", id);
@@ -129,6 +142,8 @@ export const NextFlightAnswer = z.object({
   stop: z.object({ advised: z.boolean(), why: z.string() }),
   /** Of what one taster likes, the share of the variance that is their own; 0 where all are taken for one palate. */
   ownShare: z.number(),
+  /** Items of which too little is left: some mixes were not looked at, or not chosen, for them. */
+  scarce: z.array(z.string()),
   /** What all of it rests on: rankings and marks that were taken and say something. */
   counted: z.object({ rankings: z.int(), marks: z.int() }),
 });

@@ -1,5 +1,6 @@
 import { toMix } from "@partsproof/core/learning";
 import type { z } from "zod";
+import { MEASURED, MOST_MIX_ML, poursFor } from "./flight-pours.ts";
 import type { TrialFlight, TrialSetDraft } from "./trial.ts";
 import type { TriedHistory } from "./tried-history.ts";
 
@@ -10,9 +11,6 @@ interface PlannedGlass {
   readonly why: string;
 }
 
-/** Of each mix for everybody who ranked so far: two small pours. Common practice, no source. */
-const EACH_ML = 30;
-const MOST_ML = 200;
 const ANY_ID = /[0-9a-z]{26}/g;
 
 /**
@@ -38,8 +36,9 @@ export function plannedTrials(
     parts: whiskeys.map((whiskeyId) => ({ of: { kind: "whiskey", whiskeyId } })),
     plan: "own",
     mixes: mixes.map((mix) => [...mix]),
-    volumeMl: Math.min(MOST_ML, EACH_ML * Math.max(1, counted.tasters)),
-    mostMl: MOST_ML,
+    volumeMl: poursFor(counted.tasters).mixMl,
+    mostMl: MOST_MIX_ML,
+    ...MEASURED,
     flight: {
       question: close ? "how_close" : "like_best",
       ...(close ? { targetNameId: target } : {}),

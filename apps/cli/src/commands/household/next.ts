@@ -18,6 +18,7 @@ function called(flight: NextFlightAnswer, names: Readonly<Record<string, string>
       why: why.replace(/[0-9a-z]{26}/g, nameOf),
     })),
     posterior: flight.posterior.map((one) => ({ ...one, id: nameOf(one.id) })),
+    scarce: flight.scarce.map(nameOf),
   };
 }
 

@@ -4,7 +4,7 @@ import { useState } from "react";
 import { useSay } from "../../api.ts";
 import { Button, IssueSummary, LinkButton, SafetyNote, Stepper } from "../../parts/index.ts";
 import { go } from "../../router/index.ts";
-import { inHundred, partsInWords, withNames } from "./in-words.ts";
+import { inHundred, partsInWords, scarceInWords, withNames } from "./in-words.ts";
 import { flightAddress, mixAddress, vesselOf } from "./plan-address.ts";
 
 /** What the person decided otherwise, by the place of the glass. */
@@ -157,6 +157,7 @@ export function Glasses(props: GlassesProps) {
           );
         })}
       </ol>
+      {flight.scarce.length > 0 && <p className="soft">{scarceInWords(flight.scarce, names)}</p>}
       <p>
         <strong>
           {flight.stop.advised ? "Another flight is hardly worth it." : "Another flight is worth it."}

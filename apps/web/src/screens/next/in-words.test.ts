@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { inHundred, partsInWords, withNames, worthInWords } from "./in-words.ts";
+import { inHundred, partsInWords, scarceInWords, withNames, worthInWords } from "./in-words.ts";
 
 const malt = "01m89xtk809xttqfncttaw9yzv";
 const rye = "01m89xtk805jfrvpm3w8tereak";
@@ -13,4 +13,10 @@ test("recipes, ids and chances in words", () => {
   );
   expect([inHundred(0), inHundred(0.504), inHundred(1)]).toEqual(["1", "50", "99"]);
   expect([worthInWords(-0.72, 0.31), worthInWords(0.01, 2)]).toEqual(["−0.7 ± 0.3", "0.0 ± 2.0"]);
+});
+
+test("what is scarce by name", () => {
+  expect(scarceInWords([malt, rye], names)).toBe(
+    "Too little is left of Skerry Malt, Tide Rye for some mixes: none of them stands in this flight.",
+  );
 });

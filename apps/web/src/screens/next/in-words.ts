@@ -36,3 +36,7 @@ export function restsOn({ rankings, marks }: { readonly rankings: number; readon
   const some = (count: number, what: string): string => `${count} ${what}${count === 1 ? "" : "s"}`;
   return `This rests on ${some(rankings, "ranking")} and ${some(marks, "mark")}.`;
 }
+
+/** What kept some mixes out of a flight. */
+export const scarceInWords = (scarce: readonly string[], names: Names): string =>
+  `Too little is left of ${scarce.map((id) => names[id] ?? id).join(", ")} for some mixes: none of them stands in this flight.`;

@@ -15,6 +15,10 @@ export interface Take {
 /** Less than this left in a bottle is not worth a pour: two drops. */
 const SMALLEST_POUR_ML = 0.1;
 
+/** Whether a vessel is stock to pour from: no vial of a trial, and more than drops free in it. */
+export const isStock = (shelf: Shelf, { id }: VesselRow): boolean =>
+  !shelf.trialVials.has(id) && freeMl(shelf, id) >= SMALLEST_POUR_ML;
+
 /** The vessels that hold what a slot stands for, free liquid in them: opened ones first, then the fullest (R3). */
 export function stockOf(shelf: Shelf, of: SlotOf): readonly VesselRow[] {
   if (of.kind === "open") return [];
@@ -25,7 +29,7 @@ export function stockOf(shelf: Shelf, of: SlotOf): readonly VesselRow[] {
   const sealed = ({ kind, openedAt }: VesselRow) => Number(kind === "bottle" && openedAt === null);
   const free = (vessel: VesselRow) => freeMl(shelf, vessel.id);
   return [...shelf.vessels.values()]
-    .filter((vessel) => holds(vessel) && !shelf.trialVials.has(vessel.id) && free(vessel) >= SMALLEST_POUR_ML)
+    .filter((vessel) => holds(vessel) && isStock(shelf, vessel))
     .toSorted((a, b) => sealed(a) - sealed(b) || free(b) - free(a) || (a.id < b.id ? -1 : 1));
 }
 

@@ -1,6 +1,6 @@
 import { keepsRules, nextFlight } from "@partsproof/core/learning";
 import { UNKNOWN } from "@partsproof/core/blending";
-import { type BodyRead, type NextFlightAnswer, saidOfTried } from "../../protocol/index.ts";
+import { type BodyRead, type NextFlightAnswer, saidOfTried, shelfLeft } from "../../protocol/index.ts";
 import { revealedEvidence } from "../evidence/index.ts";
 import type { Handlers } from "../handler.ts";
 import { learnedHere, readPalate } from "../palate/index.ts";
@@ -33,7 +33,7 @@ function nextOf({
       Object.entries(profile).map(([attribute, level]) => [attribute, known(level)]),
     ),
   }));
-  const { mixes, ready, target } = body;
+  const { mixes, ready, target, shelf } = body;
   const next = nextFlight(
     { whiskeys, tried, ...saidOfTried({ rankings, scores, target }) },
     {
@@ -44,6 +44,7 @@ function nextOf({
       ...(mixes === undefined ? {} : { mixes: new Set(mixes) }),
       ...(ready === undefined ? {} : { ready: new Set(ready) }),
       ...(target === undefined ? {} : { target }),
+      ...(shelf === undefined ? {} : { shelf: shelfLeft(shelf) }),
     },
   );
   return {
@@ -52,6 +53,7 @@ function nextOf({
     favourite: next.favourite && { ...next.favourite, parts: { ...next.favourite.parts } },
     stop: { ...next.stop },
     ownShare: next.ownShare,
+    scarce: [...next.scarce],
     counted: { ...next.counted },
   };
 }

@@ -76,6 +76,29 @@ test("with a target better is closer: marks of liking are left out, the target s
   expect(worth(close)).toBeGreaterThan(worth(liked));
 });
 
+test("what is left: all glasses together take no more, mixes measured in steps of 0.5 mL; who is short is named", async () => {
+  const ids = history.items.map(({ id }) => id);
+  const plain = await client("nextFlight", { body: history });
+  expect(plain.scarce).toEqual([]);
+  const much = Object.fromEntries(ids.map((id) => [id, 5000]));
+  expect(await client("nextFlight", { body: { ...history, shelf: { leftMl: much } } })).toEqual(plain);
+  // 60 mL of a mix: too little for all that stood in the flight before.
+  const leftMl = { ...much, "sweet-sack": 25, "full-kettle": 40 };
+  const { glasses, scarce } = await client("nextFlight", {
+    body: { ...history, shelf: { leftMl, mixMl: 60 } },
+  });
+  expect(scarce).toEqual(ids.filter((id) => id === "sweet-sack" || id === "full-kettle"));
+  expect(glasses).toHaveLength(5);
+  for (const id of ["sweet-sack", "full-kettle"] as const) {
+    const taken = glasses.map(({ parts }) => {
+      const all = Object.values(parts).reduce((sum, part) => sum + part, 0);
+      return (60 * (parts[id] ?? 0)) / all;
+    });
+    // A share is off by a hundredth at most.
+    expect(taken.reduce((sum, ml) => sum + ml, 0)).toBeLessThanOrEqual(leftMl[id] + 0.6 * glasses.length);
+  }
+});
+
 describe("bad input says what and where", () => {
   const first = history.items[0] as NextFlightDraft["items"][number];
   test.each<[string, string, (string | number)[], Partial<NextFlightDraft>]>([
@@ -122,6 +145,19 @@ describe("bad input says what and where", () => {
       ["scores", 0, "of"],
       { scores: [{ of: "closeness", marks: { first: 3 } }] },
     ],
+    [
+      "what is left of no item",
+      "item_unknown",
+      ["shelf", "leftMl", "rye"],
+      { shelf: { leftMl: { rye: 30 } } },
+    ],
+    [
+      "less than nothing left",
+      "value_too_small",
+      ["shelf", "leftMl", first.id],
+      { shelf: { leftMl: { [first.id]: -1 } } },
+    ],
+    ["a mix larger than can be told", "value_too_large", ["shelf", "mixMl"], { shelf: { leftMl: {}, mixMl: 201 } }],
     ["one twice in a ranking", "ranked_twice", ["rankings", 0, 1, 0], { rankings: [[["first"], ["first"]]] }],
   ])("%s", async (_, code, path, change) => {
     const refusal = await refusalOf(client("nextFlight", { body: { ...history, ...change } }));

@@ -1,5 +1,6 @@
 import { eachDatabase, temporaryHouse } from "@partsproof/testkit";
 import { describe, expect, test } from "vitest";
+import { plannedTrials } from "../../protocol/index.ts";
 import { type EveningShelf, eveningShelf, lock, setFlight, takeSheets } from "../fixtures/evening.ts";
 
 const profile = (intensities: Record<string, number>) => ({ tastedAt: null, intensities });
@@ -101,7 +102,8 @@ eachDatabase((database) => {
       // Sealed: whatever was ranked in it, nothing of it stands in the answer but what its holds keep back.
       await ranked(shelf, [1, 0, 3], false);
       const sealed = await ask();
-      expect(sealed.asked).toEqual(told.asked);
+      expect({ ...sealed.asked, shelf: told.asked.shelf }).toEqual(told.asked);
+      expect(sealed.asked.shelf?.leftMl[malt]).toBe((told.asked.shelf?.leftMl[malt] ?? 0) - 2 * 15);
       expect(sealed.counted).toEqual(told.counted);
     });
 
@@ -143,6 +145,51 @@ eachDatabase((database) => {
       expect(told.asked.rankings.map((one) => (Array.isArray(one) ? one : one.order))).toEqual(
         Array.from({ length: count }, () => order),
       );
+    });
+
+    test("N4 little left: the mixes that are planned can all be poured, and what is poured beside them", async () => {
+      await using house = await temporaryHouse(database);
+      const { client } = house;
+      const { shelf, at, malt, rye, recipe } = await around(client);
+      await ranked(shelf, [3, 0, 1], true);
+      const ask = () => client("getTried", { at: { ...at, recipe: recipe.id } });
+      const enough = await ask();
+      expect(enough.asked.shelf).toMatchObject({ mixMl: 60, pourMl: 30 });
+      const before = await client("nextFlight", { body: enough.asked });
+      expect(before.scarce).toEqual([]);
+      for (const [i, left] of [90, 70].entries()) {
+        const whiskey = [malt, rye][i] ?? "";
+        const ml = (enough.asked.shelf?.leftMl[whiskey] ?? 0) - left;
+        await client("addTransfer", {
+          at,
+          body: {
+            from: { kind: "vessel", vesselId: shelf.vesselIds[i] ?? "" },
+            to: { kind: "outside", name: "drain" },
+            amount: { kind: "volume", ml },
+          },
+        });
+      }
+      // As planned with plenty on the shelf, the same glasses would be short now.
+      const short = await client("addTrialSet", {
+        at,
+        body: plannedTrials(enough, "Before", before.glasses),
+      });
+      expect(short.bottles.some(({ shortMl }) => shortMl > 0)).toBe(true);
+      const told = await ask();
+      expect(told.asked.shelf?.leftMl[malt]).toBeCloseTo(90, 6);
+      expect(told.asked.shelf?.leftMl[rye]).toBeCloseTo(70, 6);
+      const { glasses, scarce } = await client("nextFlight", { body: told.asked });
+      expect(scarce).toContain(rye);
+      expect(glasses.some(({ kind }) => kind === "new")).toBe(true);
+      const set = await client("addTrialSet", { at, body: plannedTrials(told, "Now", glasses) });
+      expect(set.bottles.map(({ shortMl }) => shortMl)).toEqual(set.bottles.map(() => 0));
+      await client("pourTrials", { at: { ...at, trials: set.id }, body: { version: set.version } });
+      const { flight } = await client("getTrialSet", { at: { ...at, trials: set.id } });
+      const vessels = flight?.glasses.flatMap(({ vesselId }) => vesselId ?? []) ?? [];
+      expect(vessels).toHaveLength(glasses.length);
+      // And all of it can be set as a flight, 15 mL in every glass.
+      const poured = { ...shelf, vesselIds: vessels };
+      await setFlight(poured, [...vessels.keys()]);
     });
 
     test("N3 what is not on the shelf stands in no new glass; the whole shelf when asked", async () => {

@@ -1,6 +1,7 @@
 import { abv20OfStrength } from "@partsproof/core/alcoholometry";
 import { type Contents as Held, contentsOfVessel } from "@partsproof/core/ledger";
-import { NEXT_LIMITS, type TriedHistory } from "../../protocol/index.ts";
+import { NEXT_LIMITS, poursFor, type TriedHistory } from "../../protocol/index.ts";
+import { isStock } from "../batches/index.ts";
 import type { FlightEvidence } from "../evidence/index.ts";
 import { type LearnedHere, levelsOf as learnedLevels } from "../palate/index.ts";
 import { keptProfile, type observed } from "../profiles/index.ts";
@@ -110,7 +111,9 @@ export function triedHistory({ shelf, recipe, body, flights, seen, learned, from
       `What each whiskey tastes of is learned: from labels, the shelf and ${learned.sheets.length} ${learned.sheets.length === 1 ? "note" : "notes"} of revealed flights.`,
     );
 
-  const ready = readyIn(shelf, partsOf).filter(({ parts }) =>
+  const tasters = new Set(said.map(({ tasterId }) => tasterId)).size;
+  const pours = poursFor(tasters);
+  const ready = readyIn(shelf, partsOf, pours.pourMl).filter(({ parts }) =>
     Object.keys(parts).every((id) => items.has(id)),
   );
   const rows = [...items].map((id) => shelf.whiskeys.get(id)).filter((row) => row !== undefined);
@@ -146,6 +149,10 @@ export function triedHistory({ shelf, recipe, body, flights, seen, learned, from
       ...(mixes.length > 0 ? { mixes } : {}),
       ready: [...new Set(ready.map(({ id }) => id))].filter((id) => tried.has(id)),
       ...(aimed && target !== null ? { target } : {}),
+      shelf: {
+        leftMl: Object.fromEntries(rows.map(({ id }) => [id, left.get(id) ?? 0])),
+        ...pours,
+      },
     },
     names: Object.fromEntries([
       ...rows.map((row) => [row.id, whiskeyLabel(row)] as const),
@@ -162,7 +169,7 @@ export function triedHistory({ shelf, recipe, body, flights, seen, learned, from
       flights: new Set(said.map(({ flightId }) => flightId)).size,
       rankings: rankings.length,
       marks: scored.reduce((sum, { marks }) => sum + marks.length, 0),
-      tasters: new Set(said.map(({ tasterId }) => tasterId)).size,
+      tasters,
     },
     notes,
   };
@@ -221,21 +228,23 @@ function madeOf(shelf: Shelf): (name: string) => Readonly<Record<string, number>
   };
 }
 
+/** What new mixes can be poured of: the bottles that a trial takes it from. */
 function freeByWhiskey(shelf: Shelf): ReadonlyMap<string, number> {
   const left = new Map<string, number>();
-  for (const { id, batchId } of shelf.vessels.values()) {
-    const only = batchId === null ? onlyWhiskeyIn(shelf, id) : null;
-    if (only !== null) left.set(only, (left.get(only) ?? 0) + freeMl(shelf, id));
+  for (const vessel of shelf.vessels.values()) {
+    const only = vessel.batchId === null ? onlyWhiskeyIn(shelf, vessel.id) : null;
+    if (only !== null && isStock(shelf, vessel))
+      left.set(only, (left.get(only) ?? 0) + freeMl(shelf, vessel.id));
   }
   return left;
 }
 
-/** Vessels by the name of what is in them, the fullest first. */
-function readyIn(shelf: Shelf, partsOf: ReturnType<typeof madeOf>): TriedHistory["vessels"] {
+/** Vessels that pour at least so much by the name of what is in them, the fullest first. */
+function readyIn(shelf: Shelf, partsOf: ReturnType<typeof madeOf>, leastMl: number): TriedHistory["vessels"] {
   const all = [...shelf.vessels.values()].flatMap(({ id: vesselId, label }) => {
     const ml = freeMl(shelf, vesselId);
     const { nameId } = nameOf(shelf, vesselId);
-    const parts = ml < LEAST_ML ? null : partsOf(nameId);
+    const parts = ml < leastMl ? null : partsOf(nameId);
     return parts === null ? [] : [{ id: nameId, vesselId, label, freeMl: ml, parts: { ...parts } }];
   });
   return all.toSorted((a, b) => b.freeMl - a.freeMl);
