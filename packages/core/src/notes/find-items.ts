@@ -3,6 +3,7 @@ import { joinCut } from "./join-cut.ts";
 import type { WordSet } from "./language.ts";
 import type { By, Lexicon, Node, Phrase, Sense } from "./lexicon.ts";
 import { LONGEST_PHRASE } from "./learned.ts";
+import { turnedRound } from "./turned-round.ts";
 import { derived, singulars } from "./word-forms.ts";
 
 /** A phrase of the note, a word that no phrase has, or a mark. */
@@ -118,6 +119,9 @@ function longestAt(
   most: number,
 ): Match | null {
   const found = walk(tokens, forms, at, lexicon.root, most, 0);
+  const open = most > 1 && ((found?.count ?? 1) < 2 || found?.phrase.by.idiom !== undefined);
+  const round = open ? turnedRound(tokens, forms, at, lexicon) : null;
+  if (round !== null && round.count <= most) return { ...round, more: false };
   if (most < 1 || (found !== null && (found.count > 1 || isFlavour(found.phrase)))) return found;
   const token = tokens[at];
   if (token === undefined || token.mark !== "") return found;
