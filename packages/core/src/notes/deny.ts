@@ -62,6 +62,8 @@ function ofFinish({ items }: Draft, { at, last }: Mention, n: number): boolean {
   );
 }
 
+const FILLER = /^(?:okay?|right|well|yeah|yes)$/;
+
 /** Hands a "no" to the flavour after it, a "has gone" to the one before. */
 export function applyNot(draft: Draft, n: number): void {
   const item = draft.items[n];
@@ -99,6 +101,8 @@ export function applyNot(draft: Draft, n: number): void {
     }
   }
   if (not === undefined) return;
+  // "is this thing on no okay vanilla": an answer to something else.
+  if (item?.words === "no" && FILLER.test(draft.items[n + 1]?.words ?? "")) return;
   // "peat, yes; smoke no.", "oak is not."
   const left = draft.at[n - 1] ?? (item?.words === "no" && answers(draft, n) ? draft.at[n - 2] : undefined);
   if (left && is(item, "notAfter") && (draft.items[n + 1] === undefined || isStop(draft.items[n + 1]))) {

@@ -15,7 +15,7 @@ export function leaveOut(draft: Draft): void {
     if (item.mark !== "" || draft.at[n] !== undefined) continue;
     const aside = says(item, "aside");
     if (aside?.back) dropBefore(draft, n);
-    else if (aside && isImage(items, n)) continue;
+    else if (aside && (isImage(items, n) || itTalks(items, n))) continue;
     else if (aside) drop(draft, n, aside.look === true);
     if (narrates(draft, n)) dropStory(draft, n);
     if (smellsNearby(draft, n)) {
@@ -137,6 +137,10 @@ function isImage(items: readonly Item[], n: number): boolean {
   while (m >= 0 && items[m]?.mark === "" && (isPlain(items[m] as Item) || is(items[m], "an"))) m--;
   return n - m > 2 && is(items[m + 1], "an") && (m < 0 || items[m]?.mark !== "");
 }
+
+/** "it talks of figs": the glass itself. */
+const itTalks = (items: readonly Item[], n: number): boolean =>
+  items[n]?.words === "talk of" && /^(?:it|finish|nose|palate)$/.test(items[n - 1]?.words ?? "");
 
 const HIS = /^(?:my|his|her|our|their|your)$/;
 

@@ -130,6 +130,8 @@ export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boo
     (after?.mark !== "" || says(after, "link") || says(after, "where"))
   )
     return true;
+  // "late light through the blinds", "a light in the window"
+  if (item.text === "light" && lampLight(items, at)) return true;
   // "as it warms in the hand"
   if (
     is(item, "warms") &&
@@ -163,6 +165,26 @@ export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boo
   if (item.text === "round" && is(items[at - 1], "roundAfter")) return true;
   return !item.more && lexicon.leaning.has(item.words) && is(items[at - 1], "becoming");
 }
+
+const LIT = /^(?:(?:the )?(?:first|last)|late|early|winter|summer|autumn|evening|morning|lamp|tea)$/;
+const FALLS = /^(?:through|across|behind|under|over|from|at|of|(?:in|on) (?:the|a|an|my|his|her|our)\b(?! (?:mouth|palate|tongue|nose|finish)))/;
+
+/** "light" that is seen: by its time of day, or by where it falls. */
+function lampLight(items: readonly Item[], at: number): boolean {
+  const [before, after] = [items[at - 1], items[at + 1]];
+  if (before === undefined || before.mark !== "") return false;
+  const place = [1, 2, 3].map((step) => items[at + step]?.words ?? "").join(" ");
+  return LIT.test(before.words)
+    ? after?.words !== "in"
+    : (is(before, "an") || /\bthe$/.test(before.words)) && after?.mark === "" && FALLS.test(place);
+}
+
+/** "a very nice perfume", "the perfume is strong": what it smells like, liked or not. */
+export const itsSmell = (items: readonly Item[], at: number): boolean =>
+  items[at]?.text === "perfume" &&
+  (says(items[at - 1], "liking") !== undefined ||
+    (/\bthe$/.test(items[at - 1]?.words ?? "") && /^(?:is|was)\b/.test(items[at + 1]?.words ?? ""))) &&
+  !is(items[at + 1], "noteWords");
 
 /** "medium" where the length of the finish is meant. */
 export function isLength(items: readonly Item[], at: number): boolean {

@@ -21,6 +21,7 @@ const STAYS = /^(?:lingers?|lasts|hangs?|persists|sticks) /;
 /** "I've gone back" */
 const GONE = /(?:gone|went|goes)$/;
 const OTHERS = /^(?:he|she|they)'(?:s|ve|d)$/;
+const IT = /^(?:it|he|she|it's|he's|she's)$/;
 const AFTER: SaidSense = { says: "where", where: "finish", form: "verb" };
 
 /** The cue of a part of the tasting that an item is, if it is one here. */
@@ -55,6 +56,8 @@ export function sectionCue({ items, at }: Draft, n: number): SaidSense | undefin
     [n - 1, n - 2].some((m) => OTHERS.test(items[m]?.words ?? ""))
   )
     return undefined;
+  // "it leans in the doorway" smells at nothing.
+  if (/^lean(?:ing)? in$/.test(items[n]?.words ?? "") && IT.test(before?.words ?? "")) return undefined;
   // "No nose."
   const none = says(before, "not") !== undefined && next?.mark !== "" && cue?.where !== "finish";
   if (cue?.form === "head" && none) return undefined;

@@ -23,6 +23,8 @@ export function takeBack(draft: Draft): void {
     if (is(item, "sorry") && isStop(items[n + 1])) continue;
     const wrong = last(draft, n);
     const right = next(draft, n);
+    // "um no smoke": nothing there to put right.
+    if (wrong === undefined && / no$/.test(item.words)) deny(draft.at[n + 1]);
     if (wrong === undefined || right === undefined) continue;
     // "plums or prunes, no, definitely prunes"
     const other = draft.mentions[wrong.nth - 1];
@@ -54,6 +56,10 @@ export function takeBack(draft: Draft): void {
     for (const before of draft.mentions.slice(0, n))
       if (before.word === mention.word && !before.not) before.dropped = true;
   }
+}
+
+function deny(mention: Mention | undefined): void {
+  if (mention) mention.not = true;
 }
 
 const REALLY = /^(?:is|was) (?:really|actually|in fact) (?:a|an|just|more|more of a)$/;
