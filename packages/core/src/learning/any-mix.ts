@@ -89,8 +89,8 @@ export function drawMixes(
     for (let k = 0; k < size; k += 1) ofTried[d * size + k] = (centre[k] as number) + (off[k] as number);
     fillNormal(ofRest.subarray(d * n, (d + 1) * n), rng);
   }
-  const draws = timesRows(ofTried, count, rows, mixes.length);
-  const offs = timesRows(ofRest, count, spread, n);
+  const draws = timesRows(ofTried, count, rows, mixes.length, known);
+  const offs = timesRows(ofRest, count, spread, n, n);
   for (let d = 0; d < count; d += 1) {
     const [draw, off] = [draws[d] as Float64Array, offs[d] as Float64Array];
     for (let i = 0; i < means.length; i += 1) draw[i] = (draw[i] as number) + (means[i] as number);
@@ -103,7 +103,7 @@ export function drawMixes(
 function restOf({ kernel, shape, ownShare }: Taste, mixes: readonly PlacedMix[], ties: Float64Array): Square {
   const n = mixes.length;
   const rest = new Float64Array(n * n);
-  const tied = timesRows(ties, n, ties, n);
+  const tied = timesRows(ties, n, ties, n, 0);
   for (const [i, mix] of mixes.entries()) {
     const both = kernel.withOthers(mix, mixes, shape);
     const own = tied[i] as Float64Array;
@@ -115,22 +115,45 @@ function restOf({ kernel, shape, ownShare }: Taste, mixes: readonly PlacedMix[],
   return rest;
 }
 
-/** Products of every row of a with every row of b, as many of each as is said: a row of the result for each of a. */
-function timesRows(a: Float64Array, high: number, b: Float64Array, wide: number): Float64Array[] {
+/**
+ * Products of every row of a with every row of b, as many of each as is said: a row of the result for each of a. The first `lower`
+ * rows of b are those of a lower triangle.
+ */
+function timesRows(
+  a: Float64Array,
+  high: number,
+  b: Float64Array,
+  wide: number,
+  lower: number,
+): Float64Array[] {
   const width = high === 0 ? 0 : a.length / high;
-  const four = new Float64Array(4);
   const made = Array.from({ length: high }, () => new Float64Array(wide));
   for (let i = 0; i < high; i += 2) {
     const i2 = Math.min(i + 1, high - 1);
-    const [first, second] = [made[i] as Float64Array, made[i2] as Float64Array];
-    for (let j = 0; j < wide; j += 2) {
-      const j2 = Math.min(j + 1, wide - 1);
-      fourProducts(a, i * width, i2 * width, b, j * width, j2 * width, width, four);
-      first[j] = four[0] as number;
-      first[j2] = four[1] as number;
-      second[j] = four[2] as number;
-      second[j2] = four[3] as number;
-    }
+    timesTwo(a, i * width, i2 * width, b, width, lower, made[i] as Float64Array, made[i2] as Float64Array);
   }
   return made;
+}
+
+const four = new Float64Array(4);
+
+function timesTwo(
+  a: Float64Array,
+  at: number,
+  at2: number,
+  b: Float64Array,
+  width: number,
+  lower: number,
+  first: Float64Array,
+  second: Float64Array,
+): void {
+  const wide = first.length;
+  for (let j = 0; j < wide; j += 2) {
+    const j2 = Math.min(j + 1, wide - 1);
+    fourProducts(a, at, at2, b, j * width, j2 * width, j2 < lower ? j2 + 1 : width, four);
+    first[j] = four[0] as number;
+    first[j2] = four[1] as number;
+    second[j] = four[2] as number;
+    second[j2] = four[3] as number;
+  }
 }

@@ -1,4 +1,4 @@
-import { dot, inverseOf, product } from "../numeric/index.ts";
+import { dot, product, solveLowerRows } from "../numeric/index.ts";
 import { commonCovariance, tiesTo } from "./any-mix.ts";
 import type { Taste } from "./learn-taste.ts";
 
@@ -20,7 +20,6 @@ export function triedBeliefs(taste: Taste): TriedBeliefs {
   const n = recipes.length;
   if (n === 0) return { mean: [], sd: [] };
   const all = centre.length;
-  const inverse = inverseOf(factor, all);
   // Where tasters are one, each recipe was tasted as it is: nothing of it hangs on anything else.
   const one = ownShare === 0;
   const ties = one
@@ -40,20 +39,15 @@ export function triedBeliefs(taste: Taste): TriedBeliefs {
   );
   const restOf = rest.map(meanOf);
   const restAll = meanOf(restOf);
-  const mean: number[] = [];
-  const sd: number[] = [];
-  for (const [i, row] of rows.entries()) {
-    const own = row.map((v, k) => v - (middle[k] as number));
-    let sum = (before[i] as number) - level;
-    let variance = (rest[i]?.[i] as number) - 2 * (restOf[i] as number) + restAll;
-    for (let k = 0; k < size; k += 1) {
-      const v = own[k] as number;
-      sum += v * (centre[k] as number);
-      variance += v * product(inverse, k * all, own, 0, size);
-    }
-    mean.push(sum);
-    sd.push(Math.sqrt(Math.max(0, variance)));
-  }
+  const off = new Float64Array(n * all);
+  for (const [i, row] of rows.entries())
+    for (let k = 0; k < size; k += 1) off[i * all + k] = (row[k] as number) - (middle[k] as number);
+  const mean = before.map((own, i) => own - level + product(off, i * all, centre, 0, size));
+  solveLowerRows(factor, all, off);
+  const sd = rest.map((own, i) => {
+    const unlearned = (own[i] as number) - 2 * (restOf[i] as number) + restAll;
+    return Math.sqrt(Math.max(0, unlearned + product(off, i * all, off, i * all, all)));
+  });
   return { mean, sd };
 }
 

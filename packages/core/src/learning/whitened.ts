@@ -42,11 +42,16 @@ export function whiten(likelihood: TasteLikelihood, mean: Float64Array, root: Sq
     }
     return x;
   };
-  const carried: Whitened["carried"] = (z, gradient, curvature) => {
+  const slopeOf = (z: Float64Array, gradient: Float64Array): Float64Array => {
     const slope = new Float64Array(all);
     for (let k = 0; k < all; k += 1)
       slope[k] = product(columns, k * all + k, gradient, k, endOf(k) - k) - (z[k] as number);
-    const half = new Float64Array(all * all);
+    return slope;
+  };
+  // Large, and the same at every step.
+  const [half, raw] = [new Float64Array(all * all), new Float64Array(all * all)];
+  const carried: Whitened["carried"] = (z, gradient, curvature) => {
+    half.fill(0);
     const along = new Float64Array(all);
     for (let i = 0; i < all; i += 1) {
       along.fill(0);
@@ -81,7 +86,7 @@ export function whiten(likelihood: TasteLikelihood, mean: Float64Array, root: Sq
       }
     }
     for (let b = 0; b < all; b += 1) square[b * all + b] = (square[b * all + b] as number) + 1;
-    return { gradient: slope, curvature: square };
+    return { gradient: slopeOf(z, gradient), curvature: square };
   };
   const from = (x: Float64Array): Float64Array => {
     const z = new Float64Array(all);
@@ -104,9 +109,15 @@ export function whiten(likelihood: TasteLikelihood, mean: Float64Array, root: Sq
       size: all,
       value: (z) => likelihood.value(at(z)) + prior(z),
       curve(z) {
-        const [gradient, curvature] = [new Float64Array(all), new Float64Array(all * all)];
-        const value = likelihood.add(at(z), true, gradient, curvature);
-        return { value: value + prior(z), ...carried(z, gradient, curvature) };
+        const gradient = new Float64Array(all);
+        raw.fill(0);
+        const value = likelihood.add(at(z), true, gradient, raw);
+        return { value: value + prior(z), ...carried(z, gradient, raw) };
+      },
+      slope(z) {
+        const gradient = new Float64Array(all);
+        const value = likelihood.add(at(z), true, gradient, raw);
+        return { value: value + prior(z), gradient: slopeOf(z, gradient) };
       },
     },
   };

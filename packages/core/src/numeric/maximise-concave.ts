@@ -1,4 +1,5 @@
 import { cholesky, solveCholesky, type Square } from "./cholesky.ts";
+import { dot } from "./product.ts";
 
 /** A concave function: its value, and where asked its gradient and minus its second derivatives (n·n, row after row). */
 export interface Concave {
@@ -9,6 +10,8 @@ export interface Concave {
     readonly gradient: Float64Array;
     readonly curvature: Square;
   };
+  /** Value and gradient alone, where they cost much less: steps then go on by a curvature from before while that serves. */
+  slope?(x: Float64Array): { readonly value: number; readonly gradient: Float64Array };
 }
 
 export interface Maximum {
@@ -45,7 +48,7 @@ export function maximiseConcave(
     const factor = cholesky(here.curvature, n);
     if (factor === null) return null;
     const step = solveCholesky(factor, here.gradient);
-    const slope = step.reduce((sum, s, i) => sum + s * (here.gradient[i] as number), 0);
+    const slope = dot(step, here.gradient);
     if (slope <= enough * (1 + Math.abs(here.value))) {
       // So near the top a step squares the error: the last one ends in rounding.
       const at = x.map((v, i) => v + (step[i] as number));
@@ -61,9 +64,30 @@ export function maximiseConcave(
         break;
     }
     if (share <= 1e-10) return { at: x, value: here.value, factor, steps, lastStep: largest(step) };
-    x = moved;
+    x = goneOn(f, moved, factor, slope, enough);
     if (x.some((v) => !(Math.abs(v) < 1e6))) return null;
     here = f.curve(x);
   }
   return null;
+}
+
+/** So many steps at most by one curvature. */
+const MOST_GONE_ON = 20;
+
+/** On from x by a curvature from before, as long as each step promises less than half of what the last did. */
+function goneOn(f: Concave, x: Float64Array, factor: Square, slope: number, enough: number): Float64Array {
+  let at = x;
+  let promised = slope;
+  for (let steps = 0; steps < MOST_GONE_ON; steps += 1) {
+    const here = f.slope?.(at);
+    if (here === undefined) return at;
+    const step = solveCholesky(factor, here.gradient);
+    const next = dot(step, here.gradient);
+    if (!(next < promised / 2) || next <= enough * (1 + Math.abs(here.value))) return at;
+    const there = at.map((v, i) => v + (step[i] as number));
+    if (!(f.value(there) >= here.value)) return at;
+    at = there;
+    promised = next;
+  }
+  return at;
 }
