@@ -210,9 +210,11 @@ function covarianceOf(
   const n = tasted.length;
   const square = new Float64Array(n * n);
   for (const [i, a] of tasted.entries()) {
-    for (const [j, b] of tasted.entries())
+    for (let j = 0; j < n; j += 1) {
+      const b = tasted[j] as Tasted;
       square[i * n + j] =
         (a.taster === b.taster ? 1 : 1 - ownShare) * (common[a.recipe * recipes + b.recipe] as number);
+    }
     square[i * (n + 1)] = (square[i * (n + 1)] as number) + OWN_NOISE * shape.scale ** 2;
   }
   return square;

@@ -147,14 +147,13 @@ function squareForm(whiskeys: readonly KnownWhiskey[]): Float64Array {
   };
   const form = new Float64Array(q * q);
   for (const attribute of attributes) {
-    const mean = whiskeys.reduce((sum, _, i) => sum + level(i, attribute).value, 0) / q;
+    const levels = whiskeys.map((_, i) => level(i, attribute));
+    const mean = levels.reduce((sum, { value }) => sum + value, 0) / q;
+    const off = Float64Array.from(levels, ({ value }) => value - mean);
     for (let i = 0; i < q; i += 1) {
-      const own = level(i, attribute);
       for (let j = 0; j < q; j += 1)
-        form[i * q + j] =
-          (form[i * q + j] as number) +
-          (own.value - mean) * (level(j, attribute).value - mean) +
-          (i === j ? own.sd ** 2 : 0);
+        form[i * q + j] = (form[i * q + j] as number) + (off[i] as number) * (off[j] as number);
+      form[i * (q + 1)] = (form[i * (q + 1)] as number) + (levels[i] as (typeof levels)[number]).sd ** 2;
     }
   }
   let [sum, pairs] = [0, 0];

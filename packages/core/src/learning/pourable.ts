@@ -44,7 +44,7 @@ export function pourable(
   const places = ids.map((id) => all.indexOf(id));
   const spread = (low: Whole): number[] => {
     const whole = all.map(() => 0);
-    for (const [i, at] of places.entries()) whole[at] = low[i] as number;
+    for (let i = 0; i < q; i += 1) whole[places[i] as number] = low[i] as number;
     return whole;
   };
   if (q === 0 || maxParts < 1)

@@ -35,11 +35,7 @@ export function whiten(likelihood: TasteLikelihood, mean: Float64Array, root: Sq
     const x = new Float64Array(all);
     x.set(mean);
     for (const [i, own] of likelihood.others.entries()) x[size + i] = own.mean;
-    for (let k = 0; k < all; k += 1) {
-      const own = z[k] as number;
-      const end = endOf(k);
-      for (let i = k; i < end; i += 1) x[i] = (x[i] as number) + own * (columns[k * all + i] as number);
-    }
+    for (let i = 0; i < all; i += 1) x[i] = (x[i] as number) + product(rows, i * all, z, 0, i + 1);
     return x;
   };
   const slopeOf = (z: Float64Array, gradient: Float64Array): Float64Array => {
