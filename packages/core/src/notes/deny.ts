@@ -62,6 +62,12 @@ function ofFinish({ items }: Draft, { at, last }: Mention, n: number): boolean {
   );
 }
 
+/** What has gone, where it stands behind its verb, as other languages have it: "disappears the smoke". */
+export const goneBehind = ({ items, at }: Draft, n: number): Mention | undefined =>
+  says(items[n], "gone") && items[n + 1]?.words === "the" && at[n - 1] === undefined && at[n - 2] === undefined
+    ? at[n + 2]
+    : undefined;
+
 const FILLER = /^(?:okay?|right|well|yeah|yes)$/;
 
 /** Hands a "no" to the flavour after it, a "has gone" to the one before. */
@@ -69,6 +75,12 @@ export function applyNot(draft: Draft, n: number): void {
   const item = draft.items[n];
   const not = says(item, "not");
   const gone = says(item, "gone");
+  // "goes away the smoke, comes the honey"
+  const behind = goneBehind(draft, n);
+  if (behind !== undefined) {
+    behind.gone = true;
+    return;
+  }
   // "can't find any fruit" is no word on what stood before; "can't find it" is.
   const named = is(draft.items[n + 1], "pronouns");
   const open = /(?:any|find|get|feel|smell|taste)$/.test(item?.words ?? "") && !ends(draft, n) && !named;
@@ -111,6 +123,11 @@ export function applyNot(draft: Draft, n: number): void {
   }
   const mention = forward(draft, n, { words: 4, link: true, start: not.over === true });
   if (!mention) return;
+  // "I never get tobacco": a habit, and no word on this glass.
+  if (item?.words === "never" && /^(?:get|find|smell|taste|notice)s?\b/.test(draft.items[n + 1]?.words ?? "")) {
+    mention.dropped = true;
+    return;
+  }
   // "not fresh cherry": the cherry is there.
   if (
     item?.words === "not" &&

@@ -385,7 +385,7 @@ tannic /dryness/grip|tanninic|teeth squeak|velvet=2.5|walnut skin dryness`,
   "time.finish+wood.fresh": `lingering oak`,
   "whole.balance": `assertive|austere|balanced|bold|brash|bright|clean|closed|closed/opened/opening/opens up|coherent|cohesive|complex|\
 complexity|crisp|deep|delicacy|delicate|depth|disjointed|edgy|flat|fresh|harmonious|harmony|harsh|\
-heavy /in_the_mouth/on_the_palate/on_the_tongue|hollow|imbalanced|immature|lifeless|linear|lively|many layers|mature|\
+heavy /in_the_mouth/on_the_palate/on_the_tongue|hollow|imbalanced|immature|it opens|lifeless|linear|lively|many layers|mature|\
 maturity|mellow|muddled|/multi layered|/off/out_of balance|one dimensional|one/single note|open|over wooded|overoaked|\
 past its best|polished|pure|raw|refined|rich|robust|rough /edge|round|rounded|rugged|rustic|sharp|shut /down/tight|\
 simple|simplicity|soft|spiky|straightforward|tired|unbalanced|uncomplicated|underoaked|vibrant|\

@@ -1,3 +1,4 @@
+import { goneBehind } from "./deny.ts";
 import type { Item } from "./find-items.ts";
 import type { Stance, Where } from "./language.ts";
 import { is, type Draft, isPlain, isStop, type SaidSense, says } from "./mention.ts";
@@ -40,10 +41,11 @@ export function finishLengths(draft: Draft, sections: readonly Where[]): FinishL
     // "Mid: rye bread", "after some minutes comes the vanilla"
     if (items[n + 1]?.mark === "colon" || waited(items, n)) continue;
     // "the pear is still there"
-    if (item.words.startsWith("still ") && ofFlavour(draft, n)) continue;
+    if (item.words.startsWith("still ") && (draft.at[n - 1] !== undefined || ofFlavour(draft, n))) continue;
     // "it's gone all buttery"
     const quite = draft.at[n + 1] ?? (says(items[n + 1], "degree") && draft.at[n + 2]);
     if (quite && /(?:^| )gone$/.test(item.words)) continue;
+    if (goneBehind(draft, n) !== undefined) continue;
     // "gone" of a flavour is no length of the finish.
     if (says(item, "gone") && length !== MISSING && takes(items, n)) continue;
     if (

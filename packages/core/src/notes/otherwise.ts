@@ -130,6 +130,8 @@ export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boo
     (after?.mark !== "" || says(after, "link") || says(after, "where"))
   )
     return true;
+  // "it opens like a drawer", "it opens with lemon"
+  if (item.words === "it opens" && !opensAlone(items, at)) return true;
   // "late light through the blinds", "a light in the window"
   if (item.text === "light" && lampLight(items, at)) return true;
   // "as it warms in the hand"
@@ -164,6 +166,16 @@ export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boo
   if (item.text === "leaves" && is(items[at - 1], "leavers")) return true;
   if (item.text === "round" && is(items[at - 1], "roundAfter")) return true;
   return !item.more && lexicon.leaning.has(item.words) && is(items[at - 1], "becoming");
+}
+
+/** "With the water it opens.", "it opens, I find honey" */
+function opensAlone(items: readonly Item[], at: number): boolean {
+  const [next, after] = [items[at + 1], items[at + 2]];
+  if (isStop(next) || is(next, "closers")) return true;
+  if (next?.mark === "comma" || says(next, "join")?.join === "and") return says(after, "start") !== undefined;
+  return /^(?:and then|after|but|nicely|slowly|well|with (?:the |some |a little )?water)\b/.test(
+    `${next?.words} ${after?.words}`,
+  );
 }
 
 const LIT = /^(?:(?:the )?(?:first|last)|late|early|winter|summer|autumn|evening|morning|lamp|tea)$/;
