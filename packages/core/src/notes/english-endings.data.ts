@@ -17,6 +17,8 @@ export const PLURALS: readonly Ending[] = [
 /** How English makes an adjective, a quality or a comparison of a flavour's word. */
 export const ENDINGS: readonly Ending[] = [
   { ends: "iness", instead: "y", gives: "quality" },
+  { ends: "iness", instead: "", gives: "quality" },
+  { ends: "yness", instead: "", gives: "quality" },
   { ends: "ness", instead: "", gives: "quality" },
   { ends: "iest", instead: "y", gives: "more" },
   { ends: "ier", instead: "y", gives: "more" },

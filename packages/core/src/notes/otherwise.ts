@@ -39,8 +39,9 @@ export function saysChange({ items, at: mentions }: Draft, at: number): boolean 
 
 const OWN_RIGHT = /^(?:taste|feel|whole|time)\./;
 
-/** "smoky" of smoke, "oaky" of oak; not "honey". */
-const saysHow = (text: string, lexicon: Lexicon): boolean => derived(text, lexicon)?.more === false;
+/** "smoky" of smoke, "oaky" of oak; not "honey", nor "smokiness". */
+const saysHow = (text: string, lexicon: Lexicon): boolean =>
+  derived(text, lexicon)?.more === false && !text.endsWith("ness");
 const isOwn = ({ senses }: Item): boolean =>
   senses.some(
     (sense) => sense.says === "flavour" && sense.attributes.some((id) => /^(?:feel|taste)\./.test(id)),
