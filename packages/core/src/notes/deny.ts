@@ -64,7 +64,10 @@ function ofFinish({ items }: Draft, { at, last }: Mention, n: number): boolean {
 
 /** What has gone, where it stands behind its verb, as other languages have it: "disappears the smoke". */
 export const goneBehind = ({ items, at }: Draft, n: number): Mention | undefined =>
-  says(items[n], "gone") && items[n + 1]?.words === "the" && at[n - 1] === undefined && at[n - 2] === undefined
+  says(items[n], "gone") &&
+  items[n + 1]?.words === "the" &&
+  at[n - 1] === undefined &&
+  at[n - 2] === undefined
     ? at[n + 2]
     : undefined;
 
@@ -124,7 +127,10 @@ export function applyNot(draft: Draft, n: number): void {
   const mention = forward(draft, n, { words: 4, link: true, start: not.over === true });
   if (!mention) return;
   // "I never get tobacco": a habit, and no word on this glass.
-  if (item?.words === "never" && /^(?:get|find|smell|taste|notice)s?\b/.test(draft.items[n + 1]?.words ?? "")) {
+  if (
+    item?.words === "never" &&
+    /^(?:get|find|smell|taste|notice)s?\b/.test(draft.items[n + 1]?.words ?? "")
+  ) {
     mention.dropped = true;
     return;
   }

@@ -5,7 +5,7 @@
  * all of it: common practice, no source.
  */
 export const FLAVOURS: Readonly<Record<string, string>> = {
-  "grain.cereal": `nacho|granary|feed bag/sack|stout|porter|bran muffin|tortilla chip|ale|amaranth|barley /tea/water|barleycorn|basmati|bean flour|black/dark/wholemeal bread|bran|bread black|\
+  "grain.cereal": `nacho|granary|feed bag/sack|stout|porter|bran muffin|tortilla chip|ale|barley /tea/water|barleycorn|basmati|bean flour|black/dark/wholemeal bread|bran|bread black|\
 /breakfast/hot cereal|brewery|brewhouse|buckwheat|bulgur|chaff|chicken/horse feed|corn /bread/chip/husk/mash/oil|\
 cornbread /crust|cornfield|cornflake|cornmeal|couscous|/cracked/cream_of/puffed/shredded wheat|crispbread|draff|\
 feed store|flapjack|flour mill|grainfield|graininess|granola|grist|grits|homebrew|hominy|husk|kettle/sweet corn|\
@@ -14,7 +14,7 @@ mash /tun|millet|muesli|oat /biscuit/milk|oatcake|oatmeal|pilsner|polenta|popcor
 quinoa|rice /cake/cracker|ricecake|rye /bread/cracker/crisp/flour/grain/toast|semolina|sorghum|sour mash|spelt|\
 /spent grain|/stout beer|sweetcorn|taco shell|tamale|tortilla|wheat beer/cracker/grain|wheatfield|wholegrain|\
 wholemeal|wholewheat|wort`,
-  "grain.bake": `babka|bannock|breadstick|bread oven|cannoli|dinner roll|galette|hotcake|lavash|pikelet|pitta|/cornish pasty|quiche|tartlet|/amaretti/butter/buttermilk/digestive/tea/water biscuit|\
+  "grain.bake": `babka|bannock|breadstick|bread oven|cannoli|dinner roll|galette|hotcake|pitta|/cornish pasty|quiche|tartlet|/amaretti/butter/buttermilk/digestive/tea/water biscuit|\
 /angel/birthday/fairy/funnel/pound/sponge/tea/wedding/yellow cake|bagel|baguette|bake shop|baked good|\
 /baked/baking/brown/crusty/monkey/potato/short/soda/sweet/white bread|/baked/danish/puff/shortcrust/sweet pastry|\
 bakehouse|baker's /yeast|bakery|bakewell|baking|beignet|biscotti|biscuit/cheesecake base|bread crumb/crust/dough/roll|\
@@ -32,30 +32,30 @@ braeburn|bramley|calvados|comice|crabapple|eau de vie|golden delicious|granny sm
 /hard cider|loquat|medlar|membrillo|nashi|orchard|pear brandy/drop|peardrop|perry|pink lady|pippin|quince /paste|\
 russet|scrumpy|windfall`,
   "fruit.tropical": `physalis|rum punch|banana /bread/chip/cream/custard/ester/milk/milkshake/split/sweet/toffee|banoffee|bubblegum|\
-/candied/grilled/tinned pineapple|cantaloupe|cashew fruit|charentais|coconut flesh|custard apple|dragonfruit|durian|\
-exotic|foam/fried/overripe banana|fruit cocktail/punch/salad|fruity gum|galia|guava|honeydew /melon|jackfruit|kiwi|\
+/candied/grilled/tinned pineapple|cantaloupe|cashew fruit|charentais|coconut flesh|custard apple|dragonfruit|\
+exotic|foam/fried/overripe banana|fruit cocktail/punch/salad|fruity gum|galia|guava|honeydew /melon|kiwi|\
 kiwifruit|litchi|lychee|mango /lassi|mangosteen|melon|papaya|passionfruit /curd|pawpaw|pina colada|pineapple chunk|\
-plantain|rambutan|soursop|starfruit|tamarillo|tinned fruit/fruit_cocktail|tropical /sweet|tutti frutti|watermelon`,
+plantain|tinned fruit/fruit_cocktail|tropical /sweet|tutti frutti|watermelon`,
   "fruit.stone": `amarena|clafoutis|slivovitz|apricot /yoghurt|/bing/black/boozy/brandied/candied/cocktail/glace/maraschino/morello/red/sour cherry|\
 canned/doughnut/stewed/tinned/white peach|cherries|\
 cherry bakewell/brandy/coke/cola/cough_drop/cough_syrup/pie_filling/sweet/tomato_skin|clingstone|damson /cheese/gin|\
 greengage|kirsch|maraschino|mirabelle|morello|nectarine|\
 peach /cobbler_filling/iced_tea/melba/ring/schnapps/tea/yoghurt|plum cheese|sloe /gin|\
-/stewed/victoria plum|stone fruit/fruity|stonefruit|umeboshi`,
+/stewed/victoria plum|stone fruit/fruity|stonefruit`,
   "fruit.berry": `eton mess|whortleberry|acai|berry pie/smoothie|bilberry|/black/concord/muscat/red/white grape|black/forest/hedgerow/mulled/red/summer fruit|\
 blackberry/blueberry /pie|blackcurrant /sweet|boysenberry|bramble|cassis|\
 /cherry/dark/forest/mixed/red/summer/wild berry|cherryade|cloudberry|cranberry|currant bush/jelly|elderberry|\
 fruit chew/drop/gum/leather/pastille|fruits of the forest|goji|gooseberry|grape must|grapiness|grenadine|gumdrop|\
 gummy /bear|hedgerow|huckleberry|jam /donut/doughnut/sandwich|jamminess|jelly /baby/bean/sweet|jellybean|lingonberry|\
 loganberry|mulberry|muscat|pastilles|pomegranate|raspberry /coulis/ripple/sweet|raspberryade|red licorice/liquorice|\
-redcurrant|rose hip|rosehip|rowanberry|sangria|sea buckthorn|\
+redcurrant|rosehip|rowanberry|sangria|sea buckthorn|\
 strawberry /lace/pencil/sweet/yoghurt|summer pudding|tayberry|white currant|winegum|woodland strawberry`,
-  "fruit.citrus": `peel|ugli|bergamot /tea|blood/chocolate/seville orange|calamansi|candied citrus/lemon/orange/orange_peel/peel|citric|citron|\
+  "fruit.citrus": `peel|bergamot /tea|blood/chocolate/seville orange|candied citrus/lemon/orange/orange_peel/peel|citric|citron|\
 citronella|citrus /cleaner/fruit|clementine|creamsicle|curacao|daiquiri|dreamsicle|earl grey/grey_tea|kaffir/key lime|\
 key lime pie|kumquat|\
 lemon /and_lime/balsam/bar/barley/barley_water/butter/cheese/cream/curd/drizzle/lime/pie/shortbread/sweet/tea/wax|\
 lemonade|lime /curd/pickle|limeade|limoncello|mandarin|margarita mix|marmalade|mixed peel|mojito|\
-orange /cream/creamsicle/marmalade/soda/squash/sweet|orangeade|paloma|pickled/salted lemon|/pink grapefruit|pomelo|\
+orange /cream/creamsicle/marmalade/soda/squash/sweet|orangeade|pickled/salted lemon|pith|/pink grapefruit|pomelo|\
 satsuma|sherbet /lemon/straw|st clement's|tangerine|triple sec|yuzu|zest`,
   "fruit.dried": `bara brith|apricot leather|barmbrack|black bun|boozy/brandied/christmas/dry/macerated/soaked/steeped/stewed/sun_dried/vine fruit|\
 brack|christmas/dundee/eccles/simnel/welsh/xmas cake|christmas/plum/xmas pudding|/christmas/suet mincemeat|\
@@ -67,15 +67,15 @@ dry grape|fig /roll|fruit bread/bun/dried/dry/loaf/mince/pudding/scone/slice|fru
 port wine|px|raisin bread/toast|rancio|sauternes|sherry trifle|spotted dick|/stewed prune|stollen|sultana /bran|\
 tamarind|tea bread|tokaji|trail mix`,
   "plant.flower": `buddleia|daffodil|eau de toilette|funeral parlour|pansy|snowdrop|tulip|acacia|aftershave|/almond/apple/cherry/clover/lime/linden/may/orange/peach/pear/plum blossom|azalea|\
-baby/dusting/face powder|bath bomb/salts|begonia|bluebell|/bouquet_of flowers|bubble bath|buttercup|calendula|\
+baby/dusting/face powder|bath bomb/salts|bluebell|/bouquet_of flowers|bubble bath|buttercup|\
 camellia|carnation|chamomile/camomile/jasmine /tea|chrysanthemum|\
 /clover/cut/dried/garden/heather/hedge/hedgerow/lime/meadow/orange/spring/tropical/verbena/white flower|cornflower|\
-cow parsley|dahlia|daisy|dandelion|dried/pink/tea rose|/eau_de cologne|elderflower|florist|flower garden/stall|\
+cow parsley|daisy|dandelion|dried/pink/tea rose|/eau_de cologne|elderflower|florist|flower garden/stall|\
 foxglove|frangipani|freesia|gardenia|geranium|gorse|/grandma's perfume|hand cream|hawthorn|heather|heathland|\
-heliotrope|hibiscus|hollyhock|honeysuckle|hyacinth|hydrangea|immortelle|iris|lavender /oil|lilac|lily|lime tree|\
-linden|lotus|lupin|magnolia|marigold|meadowsweet|mimosa|narcissus|neroli|night stock|nosegay|orange flower water|\
-orchid|orris /root|osmanthus|parma violet|peony|perfumed|perfumery|petal|petunia|plumeria|potpourri|powder puff|\
-/powdery floral|primrose|rhododendron|rose /cream/garden/jam/oil/petal/syrup/water|rosebud|rosewater|snapdragon|\
+heliotrope|hibiscus|honeysuckle|hyacinth|hydrangea|immortelle|iris|lavender /oil|lilac|lily|lime tree|\
+linden|lotus|magnolia|marigold|meadowsweet|mimosa|neroli|night stock|nosegay|orange flower water|\
+orchid|orris /root|parma violet|peony|perfumed|perfumery|petal|potpourri|powder puff|\
+/powdery floral|primrose|rhododendron|rose /cream/garden/jam/oil/petal/syrup/water|rosebud|rosewater|\
 sweet pea/william|talc|talcum|tuberose|turkish delight|violet /candy/cream/leaf/soap/sweet/syrup|whin|wildflower|\
 wisteria|yellow broom|ylang ylang`,
   "plant.green": `allotment|cress|pasture|tomato|agave|alfalfa|aloe|artichoke|asparagus|assam|avocado|bamboo|\
@@ -88,39 +88,39 @@ dry grassland|edamame|english breakfast|farm /yard|farmyard|fern|fig tree|foliag
 glasshouse|grass clipping|green /bean/pepper/plant/sap/stem/tomato|greenhouse|hay /bale/barn/loft|hayfield|hayloft|\
 haymaking|haystack|hemp|herbaceous|herbage|hop /flower/oil|hoppy|ivy|kale|lawn /clippings|lawnmower|lettuce|leylandii|\
 mange tout|marijuana|matcha|meadow /hay|nettle|olive|oolong|papyrus|pea pod/shoot|plant /sap|polytunnel|potato peel|\
-privet|pu erh|puerh|raffia|raw potato|reed|rhubarb /crumble|rooibos|rush mat|sap green|sedge|sencha|silage|slurry|\
-spinach|spirulina|stable hay/straw|stem|straw|sugar snap|sunflower|tapenade|tea bag|teabag|tequila|tomato plant/vine|\
+privet|puerh|raffia|raw potato|reed|rhubarb /crumble|rooibos|rush mat|sap green|sedge|sencha|silage|slurry|\
+spinach|spirulina|stable hay/straw|stem|straw|sugar snap|sunflower|tapenade|teabag|tequila|tomato plant/vine|\
 underripe|unripe|veg|vegetable|vegetal|veggie|watercress|wheatgrass|wicker /basket|yerba mate|zucchini`,
-  "plant.herb": `stuffing|absinthe|allsorts|amaro|angelica|angostura|aniseed /ball/sweet|anisette|aperitivo|aquavit|arak|basil|bay|\
+  "plant.herb": `stuffing|absinthe|allsorts|amaro|angelica|angostura|aniseed /ball/sweet|anisette|aperitivo|aquavit|basil|bay|\
 birch bark/beer/sap|black jack|black/salt/salted/salty liquorice|black/salty licorice|/bog myrtle|borage /flower|\
-botanical|bouquet garni|burdock|/burnt sage|camphor|camphorated|camphorous|candy cane|caraway /bread/rye|catnip|\
+botanical|bouquet garni|burdock|/burnt sage|camphor|camphorated|camphorous|candy cane|caraway /bread/rye|\
 chervil|chest/muscle/vapor/vapour rub|chewing gum|chive|cilantro|coriander/laurel/sloe/stevia leaf|cornichon|\
 cough candy/drop/medicine/mixture/sweet/syrup|curry plant|dandelion and_burdock/root|dill /pickle/weed|\
-/dried/medicinal/mixed herb|eucalypt|eucalyptus /sweet|fennel /pollen/tea|feverfew|garden mint|genever|gentian|\
+/dried/medicinal/mixed herb|eucalypt|eucalyptus /sweet|fennel /pollen/tea|garden mint|genever|gentian|\
 gherkin|gin /botanicals|ginseng tea|green/monastery liqueur|ground ivy|gum/tea tree|herb butter/garden|\
-herbal /medicine/sweet/tea|herbalist|herbes de provence|hyssop|jenever|julep|juniper /berry|kummel|\
+herbal /medicine/sweet/tea|herbalist|herbes de provence|hyssop|jenever|julep|juniper /berry|\
 lemon balm/grass/thyme/verbena|lemongrass|licorice /rope/tea|liquorice /allsort/sweet/tea/toffee/wood|lovage|lozenge|\
-marjoram|menthol|mentholated|mint /choc/choc_chip/chocolate/cream/julep/sweet/tea/toffee|mouthwash|mugwort|\
+marjoram|menthol|mentholated|mint /choc/choc_chip/chocolate/cream/julep/sweet/tea/toffee|mouthwash|\
 /orange bitters|oregano|ouzo|parsley /stalk|pastis|peppermint /cream/tea|perilla|pesto|pickle|pontefract cake|quinine|\
-raki|root beer|rosemary|sagebrush|salmiak|sambuca|sarsaparilla|sassafras /tea|shiso|sorrel|spearmint|/star anise|\
+root beer|rosemary|sambuca|sarsaparilla|sassafras /tea|shiso|sorrel|spearmint|/star anise|\
 summer savory|sweet gale|/sweet woodruff|tarragon|throat lozenge/pastille/sweet|thyme|tincture|tonic /water|\
-toothpaste|valerian|verbena|vermouth|wintergreen|wormwood|yarrow`,
+toothpaste|valerian|verbena|vermouth|wintergreen|wormwood`,
   "sweet.sugar": `cane juice|sticky toffee|rum_and_raisin/rum_raisin fudge|agave nectar|/agave/corn/pancake/pecan syrup|\
 /barley/brown/burned/cane/caramelised/caramelized/caster/cooked/dark_brown/icing/maple/palm/powdered/praline/rock/spun/white sugar|\
 /black treacle|blackstrap|boiled/parma/penny/turkish sweet|/bonfire/cinder/english/honeycomb/treacle toffee|\
-brandy snap|butter scotch|butterscotch|candied|candy /cigarette/corn/floss/shop/store|candyfloss|\
+brandy snap|butterscotch|candied|candy /cigarette/corn/floss/shop/store|candyfloss|\
 caramel corn/custard/wafer|caramelisation|caramelised /onion|caramelization|caramelized|cola bottle/cube|confection|\
 confectioner|cotton/hard/rock/sponge candy|creme brulee|/creme/dark/salt/salted/soft caramel|/date molasses|demerara|\
 dextrose|dolly mixture|dulce de leche|flan|florentine|fructose|glucose|gobstopper|gulab jamun|halwa|hokey pokey|\
-humbug|/ice lolly|icing glaze|jaggery|jalebi|kola kube|lollipop|love heart|maple|marshmallow|meringue|\
-millionaire's shortbread|muscovado|nougat bar|nougatine|panela|pavlova|pekmez|penuche|piloncillo|popsicle|s'more|\
+humbug|/ice lolly|icing glaze|jaggery|kola kube|lollipop|love heart|maple|marshmallow|meringue|\
+millionaire's shortbread|muscovado|nougat bar|nougatine|pavlova|popsicle|s'more|\
 /scottish tablet|seaside rock|smore|sticky glaze/pudding|stroopwafel|sugar cane/crust|sugarcane|sugared|\
-sweet jar/potato/shop|sweetie|sweets|sweetshop|toffee brittle/crisp|turbinado|/vanilla fudge`,
+sweet jar/potato/shop|sweetie|sweets|sweetshop|toffee brittle/crisp|/vanilla fudge`,
   "sweet.honey": `\
 /acacia/beeswax/burnt/chestnut/clover/dark/forest/heather/lavender/lime/manuka/orange_blossom/runny/sweet/thyme/wildflower honey|\
 ambrosia|apiary|baklava|/bee pollen|beehive|beekeeper|flapjack/golden syrup|hive|\
 honey blossom/bread/bun/butter/cereal/comb/nut/on_toast/roast/water|honeycomb|honeycombed|honeydrip|honeyed|honeypot|\
-honeysweet|hot toddy|manuka|mead|metheglin|nectar|propolis|royal jelly`,
+honeysweet|hot toddy|manuka|mead|nectar|royal jelly`,
   "sweet.vanilla": `advocaat|arctic roll|blancmange|/butter/butter_cream/buttercream/cake/cream/cupcake frosting|\
 /butter/buttercream/cake/sugar icing|cream horn/puff/soda|crema catalana|creme anglaise/pat/patissiere|\
 custard /cream/doughnut/pie|egg custard/nog|eggnog|french vanilla|gelato|horchata|ice cream_cone/cream_soda|icecream|\
@@ -180,7 +180,7 @@ green branch/log/twig|hamster bedding/cage|hardboard|joiner's bench/shop|joinery
 lumber/timber /yard|lumberyard|mahogany|matchstick|mdf|new shed|/new/wet decking|\
 oak bark/chip/extract/leaf/plank/sap/shaving/stave|oaken|oakiness|oakwood|oaky|oud|particle board|\
 pencil /case/lead/sharpener/shaving|pet bedding|pine /cleaner/cone/forest/needle/resin/sap/soap/tea/tree|pinewood|\
-plank|ply|plywood|rabbit hutch|resin|resinous|rosewood|sandalwood|sap|sappy|sauna|saw dust/mill|sawdust|sawmill|\
+plank|ply|plywood|rabbit hutch|resin|resinous|rosewood|sandalwood|sap|sappy|sauna|sawdust|sawmill|\
 shavings|skewer|splinter|spruce /tip|stave|teak|tongue depressor|toothpick|twig|unoaked=0|veneer|\
 wood bark/chip/pulp/sap/shaving/shop/yard|willow|alder|elm|wooden bench/box/chair/crate/drawer/floor/ruler/skewer/spoon/stick|\
 woodiness|woodpile|woodpulp|woodshed|woodshop|woodwork /room|woodworker|woodworking shop|woodyard|workshop`,
@@ -190,7 +190,7 @@ black/caramelised/caramelized/charred/charry/dark/roasted/scorched/seasoned/smok
 bonded warehouse|/bourbon/charred/oak/whisky cask|/bourbon/charred/oak/wood_of/wood_of_the barrel|\
 burnt log/stick/timber|/campfire ember|carbon|casks|char/live coal|charcoal /briquette/pencil|charred /stave|\
 charring /room|charry|cooper|cooper's fire/shop|cooperage|coopering|deep/heavy/medium/oak toast|\
-dying/glowing/oak embers|glowing/hot coals|pyrography|rick house|rickhouse|toasted|toasty`,
+dying/glowing/oak embers|glowing/hot coals|pyrography|rickhouse|toasted|toasty`,
   "wood.old": `\
 altar|armoire|chest of drawers|confessional|manor house|old bar/clock/pub/school/theatre|dusty/whisky/whiskey warehouse|aged/ancient/antique/barn/church/dried/dry/fossil/lacquered/mouldering/rotten/rotting/tired/varnished/waxed/weathered wood|\
 aged/ancient/bog/tired oak|ancient/seasoned/ship's timber|antique /furniture/shop/store|attic|banister|bannister|\
@@ -199,7 +199,7 @@ blanket/hope/linen/sea chest|bookcase|bookshelf|bookshelves|cathedral|censer|cha
 cloister|damp/dunnage warehouse|danish/teak oil|dead/hollow tree|driftwood|dry rot|dunnage|\
 dusty attic/cupboard/furniture/loft|fiddle/guitar/violin case|floor wax|frankincense|\
 furniture polish/shop/store/warehouse/wax|grandfather clock|grandfather's desk/study|gun cabinet|gun/rifle stock|\
-hollow/rotten/rotting log|humidor|incense /burner|joss stick|junk shop|loft|moth ball|mothball|museum|\
+hollow/rotten/rotting log|humidor|incense /burner|joss stick|junk shop|loft|mothball|museum|\
 /mushroomy/wine cellar|myrrh|naphthalene|oak panel|/oak panelling|\
 old attic/barn/barn_wood/barrel/beam/boards/boat/boathouse/bookcase/bookshelf/bureau/cabinet/cask/cello/chair/chapel/chest/church/crate/cupboard/desk/drawer/dresser/floorboard/furniture/guitar/house/hull/lacquer/oak/organ/piano/room/schoolroom/shack/shed/ship/stump/table/timber/toolbox/trunk/varnish/violin/wardrobe/warehouse/wood|\
 panelled library/room|parquet|parquet/warehouse/waxed floor|pew|piano|polished boards/floor/furniture/table|pulpit|\
@@ -236,7 +236,7 @@ fishing boat/gear/harbour/net/port/shed/tackle/wharf|fishmonger|fishy|flaked/iod
 gauze|gentian violet|germ killer|guaiacol|haar|haddock|/ham/olive/pickle brine|harbor|harbour|\
 hospital /bandage/corridor/soap/ward|infirmary|iodine|iodised|jetty|kelp|kombu|langoustine|latex glove|limpet|\
 liniment|lobster /creel/pot|low tide|mackerel|marine|maritime|/marsh samphire|medical|medicinal|\
-medicine /cabinet/chest|merbromin|mercurochrome|moules|mud flat|mudflat|muscle salve|mussel|nori|\
+medicine /cabinet/chest|merbromin|mercurochrome|moules|mudflat|muscle salve|mussel|nori|\
 ocean /air/breeze/spray|ointment|old nets|/old/ship's/wet rope|olive juice|oyster /shell|pebble beach|pharmacy|phenol|\
 phenolic|/pickled herring|pier|/pine disinfectant|pool water|prawn /cracker|quay|quayside|rockpool|rubbing cream|\
 sail cloth|salt air/breeze/cod/crackers/crust/crystals/flakes/flat/fog/lick/marsh/pan/spray/water/wind|saltwater|\
@@ -245,7 +245,7 @@ sea /air/breeze/fog/front/grass/kale/mist/salt/shell/shore/spray/vegetable/water
 seaside|seaspray|seawater|seaweed /crisp|shell|shellfish|shingle|/ship's rigging|shore|shoreline|shrimp|spume|\
 squid ink|/sticking plaster|strandline|surgical dressing/glove/tape/ward|sushi wrapper|swimming/tidal/tide pool|\
 tar shampoo|tarred ship|/tide wrack|tideline|toilet cleaner|trawler/wet net|vet's /surgery|veterinary|wakame|wharf|wharves`,
-  "earth.earth": `battery|catacomb|cement|hot pavement|mortar|mushroom soup|mulch|quarry|river bank|riverbank|sphagnum|tomb|after_the/first/fresh/summer/woods_after rain|aluminium|aluminum|/ash/chalk/garden/greenhouse/peat/potting soil|\
+  "earth.earth": `battery|catacomb|cement|hot pavement|mortar|mushroom soup|mulch|quarry|riverbank|sphagnum|tomb|after_the/first/fresh/summer/woods_after rain|aluminium|aluminum|/ash/chalk/garden/greenhouse/peat/potting soil|\
 autumn forest/leaf/woods|bean sprout|beet|beetroot|black/brown/damp/dead/dried/dry/fall/fallen/old/rotting leaves|\
 /black/dark/dug/turned earth|/black/white truffle|blood|bog|brass|brassy|brick|brick/desert/plaster/rock dust|carrot|\
 cave|cep|chalk cliff|chanterelle|churchyard|clay|clay/flower/plant pot|coin|compost /heap|concrete|copper /coin/pipe|\
@@ -272,7 +272,7 @@ old atlas/bible/book/bookshop/boot/car/comics/football/horse/letter/library/maga
 paper /bags|parchment|pipe /stem|rawhide|riding/walking boots|/rolling baccy|saddle /room/soap/wax|saddlery|saddler/saddler's|tack shop|\
 /second_hand bookshop|sheepskin|shisha|shoe shop|snuff|snuffbox|stable|study|suede|sweaty saddle|tabac|tack|\
 tanned hide|tanner's|tannery|tanning pit|tobacco barn|tobacconist|/used bookstore|vellum|watch strap`,
-  "savoury.sulphur": `balloon|banger|bicycle shop|cabbage water|eraser|hot spring/water_bottle|kidney|liver|match head|pet food|roast dinner|salami|septic tank|sparkler|stew|sunday roast|volcanic|volcano|wellies|wellington|asafoetida|/bad/boiled/hard_boiled/rotten egg|beef /broth/stock/tea|bicycle/bike/car tire|/bicycle/bike/rubber tyre|tennis ball/shoe|\
+  "savoury.sulphur": `balloon|banger|bicycle shop|cabbage water|eraser|hot spring/water_bottle|kidney|liver|pet food|roast dinner|salami|septic tank|sparkler|stew|sunday roast|volcanic|volcano|wellies|wellington|asafoetida|/bad/boiled/hard_boiled/rotten egg|beef /broth/stock/tea|bicycle/bike/car tire|/bicycle/bike/rubber tyre|tennis ball/shoe|\
 bike shop|bin juice|black powder/pudding|/blood sausage|/blown_out/burnt/lit/safety/spent/strike_a/struck match|\
 /boiled cauliflower|/boiled/cooked cabbage|bone marrow|/book_of matches|bouillon|broccoli|broth|\
 brown/worcester/worcestershire sauce|/brussels sprout|butcher's|cap/toy gun|caramelized onions|casserole|cat/dog food|\
@@ -308,16 +308,16 @@ stilton|stomach acid|sweat|sweatiness|tomcat|trainers|urinal|urine|vomit|washed 
 wet collie/dog/fur/horse/hound/labrador/poodle/shoes/spaniel/terrier`,
   "savoury.stale": `caravan|canteen|cafeteria|damp clothes|dishrag|dust sheet|empty house|flannel|fridge|hoover bag|mop|paper bag|raincoat|shoe box|spare room|tea towel|tent|thrift shop|vegetable water|wet clothes|ditch/flower water|baby/hospital food|basement|boiled carrots/greens/veg|boiled/canned/cooked/overcooked/tinned vegetable|burlap|\
 canned corn/peas|canteen dinner|cardboard /box|charity shop|closed/musty/stuffy/unaired/unopened room|cork|corked|\
-damp /book/canvas/carpet/cellar/cloth/coat/cupboard/flannel/house/jumper/laundry/newspaper/paper/plaster/room/rug/tent/towel/wall/wallpaper/washing/wool|\
-dank|dish rag|dishcloth|dishwater|drain board|dusty curtains|egg box|floor cloth|fug|fusty|hessian|jute sack|mildew|\
+damp /book/canvas/cardigan/carpet/cellar/cloth/coat/cupboard/flannel/house/jumper/laundry/newspaper/paper/plaster/room/rug/tent/towel/wall/wallpaper/washing/wool|\
+dank|dishcloth|dishwater|drain board|dusty curtains|egg box|floor cloth|fug|fusty|hessian|jute sack|mildew|\
 mildewed|mold|mop bucket|mould|mouldy books/bread/carpet|musty|\
 old blanket/butter/carpet/clothes/coat/fat/flannel/fridge/mattress/mop/nuts/oil/rag/sack/sponge/tent/towel/wallpaper/water|\
 overcooked veg|oxidation|oxidative|oxidised /apple|oxidized|packing box/paper|\
 pasta/pond/potato/rice/stagnant/vase/washing_up water|pond|pondwater|rancid nut|sackcloth|school canteen|\
 stale /air/biscuit/bread/cake/cereal/cracker/crisps/nut/oil/peanut/popcorn/tobacco/water|stuffy|tca|thrift store|\
 tinned carrots/peas/soup/spinach/veg|vacuum bag/cleaner_bag|vegetable soup|wallpaper paste|\
-wet book/canvas/cardboard/carpet/cloth/coat/flannel/jumper/laundry/mop/newspaper/paper/rag/rug/sponge/tent/towel/washing`,
-  "spirit.heads": `antifreeze|art class|beach ball|bug/fly spray|burning wires|dry cleaner's|emulsion|ether|garage /floor|hardware store|insect repellent|lino|new paint|nail file|perm|solder|weedkiller|acetone|air bed|airbed|/airplane/model/model_aeroplane/resin/wood glue|\
+wet book/canvas/cardboard/cardigan/carpet/cloth/coat/flannel/jumper/laundry/mop/newspaper/paper/rag/rug/sponge/tent/towel/washing`,
+  "spirit.heads": `antifreeze|art class|beach ball|bug/fly spray|burning wires|dry cleaner's|emulsion|ether|garage /floor|hardware store|insect repellent|lino|new paint|nail file|perm|solder|weedkiller|acetone|airbed|/airplane/model/model_aeroplane/resin/wood glue|\
 ammonia/bathroom/brush/drain/dry/floor/glass/household/oven/paintbrush/window cleaner|art room|artificial /banana|\
 artist's studio|ballpoint|/beach inflatable|benzene|biro|bleach|brass/metal/nail/silver polish|\
 /burning/burnt/hot plastic|burning/hot electrics|burnt wire|butane|camping gas|car/mechanic's garage|\
@@ -344,15 +344,15 @@ medical/rubbing alcohol|meths|moonshine|newmake|nose burn/heat/hot/prickle/sting
 prickliness|prickling|/raw booze|rocket fuel|sanitiser|sanitizer|schnapps|singes nose hairs|smells hot|spirit bite|\
 spiritous|spirituous|stillhouse|stillroom|vapor|vapour|vodka|waters the eyes|white dog/lightning`,
   "taste.basic": `acerbic|acid|acidic|acidulous|bitter /as_aspirin/as_medicine/like_aspirin/like_medicine/sweet|bitterish=3.2|bitterly|\
-bittersweet|bone dry=8|bone dryness=8|bonedry=8|cloying=8|cloyingly sweet=8|dry as a bone=8|dry as a desert=8|\
+bittersweet|bone dryness=8|bonedry=8|cloying=8|cloyingly sweet=8|dry as a bone=8|dry as a desert=8|\
 dry as dust=8|dry as sand=8|dryish=3.2|face puckering=8|lip smackingly sour=7.5|mouth puckeringly sour=8|/off dry|\
 saccharine=7|saline|salinity|salt|salted|saltily|saltiness|salty|savory/savoury/umami taste|\
 /semi/sour/sugary/syrupy sweet|/sharp acidity|sickly sweet=7.5|sickly sweetness=7.5|sickly=7.5|sourish=3.2|sourly|\
 sugariness|sweet as anything=8|sweet as honey=8|sweet as sugar=8|/sweet/sweet_and sour|sweetish=3.2|sweetly|sweetness|\
 tang|tanginess|tart|tooth achingly sweet=8|tooth rotting=8|toothachingly sweet=8|unsweet=0|unsweetened=0`,
-  "feel.weight": `a lot of weight=7.5|ample=7|big bodied=7.5|big body=7.5|/bigger body|buttery mouthfeel|buttery/creamy/oily texture|\
-chewiness=7|chewy|coating /the_mouth|feels/mouth coated|\
-coats everything/my_mouth/my_tongue/the_glass/the_mouth/the_palate/the_tongue/your_mouth|coats like=7|coats well=7|\
+  "feel.weight": `a lot of weight=7.5|ample=7|big bodied=7.5|big body=7.5|/bigger body|almost/could chew it|film on the_teeth/your_teeth|spoon up in it=7|fat|buttery mouthfeel|buttery/creamy/oily texture|\
+chewiness=7|chewy|coating /the_mouth|feels/mouth/mouth_is coated|\
+coats everything/my_mouth/my_tongue/the_glass/the_mouth/the_whole_mouth/the_palate/the_tongue/your_mouth|coats like=7|coats well=7|\
 creamy|dense=7|dilute=2|diluted=2|feeble body=2|fills the mouth=7|full bodied=7.5|full body=7.5|full=7|gelatinous|\
 gloopy=7|good/nice/some weight|heavy bodied=7.5|heavy body=7.5|hefty=7.5|insubstantial=2|lacking body=0|lacks body=0|\
 lacks weight=0|light bodied=3|light body=3|light on the tongue=3|light=3|lightweight=2|little body=2|lush|meagre=2|\

@@ -180,7 +180,8 @@ function opensAlone(items: readonly Item[], at: number): boolean {
 }
 
 const LIT = /^(?:(?:the )?(?:first|last)|late|early|winter|summer|autumn|evening|morning|lamp|tea)$/;
-const FALLS = /^(?:through|across|behind|under|over|from|at|of|(?:in|on) (?:the|a|an|my|his|her|our)\b(?! (?:mouth|palate|tongue|nose|finish)))/;
+const FALLS =
+  /^(?:through|across|behind|under|over|from|at|of|(?:in|on) (?:the|a|an|my|his|her|our)\b(?! (?:mouth|palate|tongue|nose|finish)))/;
 
 /** "light" that is seen: by its time of day, or by where it falls. */
 function lampLight(items: readonly Item[], at: number): boolean {
