@@ -158,7 +158,8 @@ function flavoursAt(draft: Draft, at: number): Found | null {
     if (isShy(item, lexicon) && !(isFelt(item) ? inContext(draft, at) : placed(draft, at))) return null;
     if (saysChange(draft, at) || describes(items, at, lexicon)) return null;
     if (saidOfFood(draft, at) || warmRoom(draft, at) || wornNearby(draft, at)) return null;
-    if (itsSmell(items, at) || isLength(items, at) || isVerb(draft, at) || gradesBefore(draft, at)) return null;
+    if (itsSmell(items, at) || isLength(items, at) || isVerb(draft, at) || gradesBefore(draft, at))
+      return null;
     return found(item.words, item.senses);
   }
   for (const sense of item.senses)
