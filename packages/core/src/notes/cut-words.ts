@@ -103,7 +103,9 @@ export function cutWords(text: string, shortened: ReadonlySet<string> = NONE): T
       const last = tokens.at(-1);
       // "no. 3", but "smoke, no. Honey": a full stop that shortens "no" has a number behind it.
       const numbered = last?.text !== "no" || /^\s*\d/.test(text.slice(at + 1, at + 4));
-      const short = here === "." && last?.end === at && shortened.has(last.text) && numbered;
+      // "faded a bit. Oak": a sentence begins behind it; not "St. Clement's".
+      const begins = last?.capital === false && /^\.\s+[A-Z][a-z']/.test(text.slice(at, at + 6));
+      const short = here === "." && last?.end === at && shortened.has(last.text) && numbered && !begins;
       const kind = short ? undefined : dash || pause ? "comma" : MARKS[here];
       if (kind !== undefined) mark(kind, at, at + 1);
       at++;

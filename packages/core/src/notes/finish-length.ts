@@ -43,7 +43,12 @@ export function finishLengths(draft: Draft, sections: readonly Where[]): FinishL
     // "the pear is still there"
     if (item.words.startsWith("still ") && (draft.at[n - 1] !== undefined || ofFlavour(draft, n))) continue;
     // "it's gone all buttery"
-    const quite = draft.at[n + 1] ?? (says(items[n + 1], "degree") && draft.at[n + 2]);
+    const quite =
+      draft.at[n + 1] ??
+      (says(items[n + 1], "degree") && draft.at[n + 2]) ??
+      (/^(?:all )?to$/.test(`${items[n + 1]?.words}`) || items[n + 2]?.words === "to"
+        ? (draft.at[n + 2] ?? draft.at[n + 3])
+        : undefined);
     if (quite && /(?:^| )gone$/.test(item.words)) continue;
     if (goneBehind(draft, n) !== undefined) continue;
     // "gone" of a flavour is no length of the finish.

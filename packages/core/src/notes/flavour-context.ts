@@ -142,7 +142,9 @@ function fragment(items: readonly Item[], at: number): boolean {
   while (
     left >= 0 &&
     items[left]?.mark === "" &&
-    (any(items[left] as Item, ["glue", "degree"]) || says(items[left], "join"))
+    (any(items[left] as Item, ["glue", "degree"]) ||
+      says(items[left], "join") ||
+      /[a-z]'s$/.test(items[left]?.text ?? ""))
   )
     left--;
   const before = items[left];

@@ -22,8 +22,9 @@ export function leaveOut(draft: Draft): void {
       draft.elsewhere.add(n);
       drop(draft, n, false);
     }
-    if (says(item, "said-before") || (says(item, "said-maybe") && putRight(draft, n)) || reported(draft, n))
-      drop(draft, n, false);
+    if (says(item, "said-before") || (says(item, "said-maybe") && putRight(draft, n))) drop(draft, n, false);
+    // "reckons this is all coconut"
+    if (reported(draft, n)) drop(draft, says(items[n + 1], "this") ? n + 1 : n, false);
     otherGlass(draft, n);
   }
   for (const n of items.keys()) hasNot(draft, n);

@@ -131,6 +131,16 @@ export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boo
     (after?.mark !== "" || says(after, "link") || says(after, "where"))
   )
     return true;
+  // "the pale green of the hedge", "the wood of a sauna when it is hot"
+  if (item.text === "green" && is(items[at + 1], "of") && items[at + 1]?.mark === "") return true;
+  if (/^(?:hot|warm|cold|wet|dry)$/.test(item.text) && WHEN.test(wordsBefore(items, at))) return true;
+  // "ginger still biting"
+  if (
+    item.text === "biting" &&
+    mentions[at - 2] !== undefined &&
+    /^(?:really|still)$/.test(items[at - 1]?.words ?? "")
+  )
+    return true;
   // "it opens like a drawer", "it opens with lemon"
   if (item.words === "it opens" && !opensAlone(items, at)) return true;
   // "late light through the blinds", "a light in the window"
@@ -168,6 +178,10 @@ export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boo
   if (item.text === "round" && is(items[at - 1], "roundAfter")) return true;
   return !item.more && lexicon.leaning.has(item.words) && is(items[at - 1], "becoming");
 }
+
+const WHEN = /\bwhen (?:it is|it's)$/;
+const wordsBefore = (items: readonly Item[], at: number): string =>
+  `${items[at - 3]?.words} ${items[at - 2]?.words} ${items[at - 1]?.words}`;
 
 /** "With the water it opens.", "it opens, I find honey" */
 function opensAlone(items: readonly Item[], at: number): boolean {
@@ -242,6 +256,8 @@ export function ofThing(items: readonly Item[], at: number, lexicon: Lexicon): b
   return true;
 }
 
+const LIES = /^(?:at|by|in|on|under|with)\b/;
+
 /** "An oak table in a cold room.": what a sentence without a verb paints is what the glass is like. */
 function isScene(items: readonly Item[], at: number): boolean {
   let from = at - 1;
@@ -250,16 +266,25 @@ function isScene(items: readonly Item[], at: number): boolean {
   if (from >= 0 && !isStop(items[from])) return false;
   for (let n = at + 2; n < items.length && items[n]?.mark === ""; n++) {
     const item = items[n] as Item;
-    if (says(item, "start") || (says(item, "link") && !says(item, "glue")) || /..(?:ed|s)$/.test(item.text))
-      return false;
+    if (says(item, "start") || (says(item, "link") && !says(item, "glue"))) return false;
+    // "a bottle overturned in the grass"
+    const lies = item.text.endsWith("ed") && is(items[at - 1], "an") && LIES.test(items[n + 1]?.words ?? "");
+    if (/..(?:ed|[^s]s)$/.test(item.text) && !lies) return false;
   }
   return true;
 }
+
+const ARRIVES =
+  /^(?:(?:came|comes?) )?(?:after|back|behind|first|forward|in|last|late|later|next|out|second|then|through|up)\b/;
 
 /** "so Hazel brought", "Olive reckons": a given name, by its capital inside a sentence or by what only people do. */
 export function isPerson(items: readonly Item[], at: number, lexicon: Lexicon): boolean {
   const [before, item, next] = [items[at - 1], items[at], items[at + 1]];
   if (item === undefined || !lexicon.people.has(item.text)) return false;
+  // "Cinnamon came in first"
+  const opens = isStop(before) || !item.capital;
+  const came = /^(?:came|come)s?$/.test(next?.words ?? "") ? `${items[at + 2]?.words}` : (next?.words ?? "");
+  if (opens && ARRIVES.test(came) && /^(?:came|come)/.test(next?.words ?? "")) return false;
   if (
     next !== undefined &&
     next.mark === "" &&

@@ -21,7 +21,8 @@ export function saidOfFood(draft: Draft, at: number): boolean {
     return (
       near(items, at, -1, /^grain\.bake$/) || (before !== undefined && isOf(items[at - 1], /^sweet\.sugar/))
     );
-  if (is(item, "dusty")) return open && (isPlain(next) || next.words === "like") && !is(next, "ofFeel");
+  if (is(item, "dusty"))
+    return open && (isPlain(next) || /^(?:like|dry)$/.test(next.words)) && !is(next, "ofFeel");
   if (is(item, "salted")) return before?.attributes.some((id) => id.startsWith("sweet")) ?? false;
   if (is(item, "sea")) return saltAs(draft, at);
   if (is(item, "warm")) {

@@ -23,6 +23,8 @@ export function takeBack(draft: Draft): void {
     if (is(item, "sorry") && isStop(items[n + 1])) continue;
     const wrong = last(draft, n);
     const right = next(draft, n);
+    // "I get pine and I get hang on there's orange": what was begun is broken off, and the pine stands.
+    if (wrong !== undefined && !says(item, "not") && beganAnew(items, wrong, n)) continue;
     // "um no smoke": nothing there to put right.
     if (wrong === undefined && / no$/.test(item.words)) deny(draft.at[n + 1]);
     if (wrong === undefined || right === undefined) continue;
@@ -56,6 +58,12 @@ export function takeBack(draft: Draft): void {
     for (const before of draft.mentions.slice(0, n))
       if (before.word === mention.word && !before.not) before.dropped = true;
   }
+}
+
+/** "and it's", "and I get" since then. */
+function beganAnew(items: Draft["items"], { last }: Mention, n: number): boolean {
+  const join = items.findIndex((item, m) => m > last && m < n && says(item, "join") !== undefined);
+  return join > 0 && items.some((item, m) => m > join && m < n && says(item, "start") !== undefined);
 }
 
 function deny(mention: Mention | undefined): void {
