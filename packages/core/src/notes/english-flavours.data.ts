@@ -119,7 +119,7 @@ sweet jar/potato/shop|sweetie|sweets|sweetshop|toffee brittle/crisp|/vanilla fud
   "sweet.honey": `\
 /acacia/beeswax/burnt/chestnut/clover/dark/forest/heather/lavender/lime/manuka/orange_blossom/runny/sweet/thyme/wildflower honey|\
 ambrosia|apiary|baklava|/bee pollen|beehive|beekeeper|flapjack/golden syrup|hive|\
-honey blossom/bread/bun/butter/cereal/comb/nut/on_toast/roast/water|honeycomb|honeycombed|honeydrip|honeyed|honeypot|\
+honey blossom/bread/bun/butter/cereal/comb/nut/roast/water|honeycomb|honeycombed|honeydrip|honeyed|honeypot|\
 honeysweet|hot toddy|manuka|mead|nectar|royal jelly`,
   "sweet.vanilla": `advocaat|arctic roll|blancmange|/butter/butter_cream/buttercream/cake/cream/cupcake frosting|\
 /butter/buttercream/cake/sugar icing|cream horn/puff/soda|crema catalana|creme anglaise/pat/patissiere|\
