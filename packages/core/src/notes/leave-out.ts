@@ -1,5 +1,6 @@
 import type { Item } from "./find-items.ts";
-import { is, type Draft, isPlain, isStop, says } from "./mention.ts";
+import { leftOut, sameAgain } from "./food-again.ts";
+import { is, type Draft, isPlain, isStop, type Mention, says } from "./mention.ts";
 import { isPerson } from "./otherwise.ts";
 import { recalled } from "./recalled.ts";
 import { smellsNearby } from "./surroundings.ts";
@@ -7,6 +8,7 @@ import { smellsNearby } from "./surroundings.ts";
 /** Leaves out what is not of this glass: hoped for, said by others, eaten, how it looks, another glass. */
 export function leaveOut(draft: Draft): void {
   const { items } = draft;
+  const about: Mention[] = [];
   // "the smoky one" is another glass.
   for (const mention of draft.mentions)
     if (is(items[mention.last + 1], "glasses") && is(items[mention.at - 1], "theThat"))
@@ -18,6 +20,7 @@ export function leaveOut(draft: Draft): void {
     else if (aside && (isImage(items, n) || itTalks(items, n))) continue;
     else if (aside) drop(draft, n, aside.look === true);
     if (narrates(draft, n)) dropStory(draft, n);
+    about.push(...leftOut(draft, n));
     if (smellsNearby(draft, n)) {
       draft.elsewhere.add(n);
       drop(draft, n, false);
@@ -27,6 +30,7 @@ export function leaveOut(draft: Draft): void {
     if (reported(draft, n)) drop(draft, says(items[n + 1], "this") ? n + 1 : n, false);
     otherGlass(draft, n);
   }
+  if (about.length > 0) sameAgain(draft, about);
   for (const n of items.keys()) hasNot(draft, n);
 }
 
