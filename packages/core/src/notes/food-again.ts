@@ -15,7 +15,7 @@ export const leftOut = ({ items, mentions }: Draft, from: number): readonly Ment
 export function sameAgain({ items, mentions }: Draft, about: readonly Mention[]): void {
   for (const mention of mentions) {
     if (mention.dropped || !/(?:^| )the$/.test(items[mention.at - 1]?.words ?? "")) continue;
-    if (/^(?:as well|too)$/.test(items[mention.last + 1]?.words ?? "")) continue;
+    if (/^(?:as|too)$/.test(items[mention.last + 1]?.words ?? "")) continue;
     if (about.some(({ word, at }) => word === mention.word && at < mention.at)) mention.dropped = true;
   }
 }

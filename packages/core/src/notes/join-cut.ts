@@ -1,4 +1,5 @@
 import type { Token } from "./cut-words.ts";
+import { findSlip } from "./find-slip.ts";
 import type { Lexicon } from "./lexicon.ts";
 import { singulars } from "./word-forms.ts";
 
@@ -31,10 +32,21 @@ function cutWord(token: Token, next: Token, lexicon: Lexicon): string {
   if (token.text.length < LEAST_HALF || next.text.length < LEAST_HALF) return "";
   const word = token.text + next.text;
   if (word.length < LEAST || word.length > LONGEST) return "";
-  if (!singulars(word, lexicon).some((one) => lexicon.flavourWords.has(one))) return "";
+  if (!singulars(word, lexicon).some((one) => lexicon.flavourWords.has(one)))
+    return misspelt(token.text, next.text, lexicon) ? word : "";
   const two = singulars(next.text, lexicon).some((one) => {
     const phrase = lexicon.root.next.get(token.text)?.next.get(one)?.phrase;
     return phrase?.by.flavour !== undefined;
   });
   return two ? "" : word;
+}
+
+/** "marma laid", "eucalip tus": cut and misspelt, where a half is no word of its own. */
+function misspelt(first: string, second: string, lexicon: Lexicon): boolean {
+  const strange = (half: string): boolean =>
+    !singulars(half, lexicon).some((one) => lexicon.known.has(one)) && findSlip(half, lexicon) === null;
+  const flavour = (half: string): boolean =>
+    singulars(half, lexicon).some((one) => lexicon.flavourWords.has(one));
+  if (flavour(first) || flavour(second)) return false;
+  return (strange(first) || strange(second)) && findSlip(first + second, lexicon) !== null;
 }
