@@ -2,9 +2,11 @@ import { UNKNOWN } from "@partsproof/core/blending";
 import {
   type History,
   keepsRules,
+  learnTaste,
   type NextFlight,
   nextFlight,
   type Parts,
+  type Taste,
   type WhatIf,
   whatIf,
 } from "@partsproof/core/learning";
@@ -47,11 +49,21 @@ const historyOf = ({ items, tried, rankings, scores, target }: NextFlightDraft):
   ...saidOfTried({ rankings, scores, target }),
 });
 
+let last: { readonly said: string; readonly taste: Taste } | null = null;
+
+/** What a history says of a taste: once for the flight, its map and every "what if" after it. */
+function tasteOf(history: History): Taste {
+  const said = JSON.stringify(history);
+  if (last?.said !== said) last = { said, taste: learnTaste(history) };
+  return last.taste;
+}
+
 /** The next flight, and what is believed of every mix of the map. */
 export function answerTrying({ turn, asked, corners }: Asking, mixes: readonly Parts[]): Answered {
   const history = historyOf(asked);
   const { mixes: some, ready, target, shelf } = asked;
-  const flight = nextFlight(history, {
+  const taste = tasteOf(history);
+  const wanted = {
     glasses: asked.glasses,
     maxParts: asked.maxParts,
     start: asked.seed,
@@ -60,17 +72,18 @@ export function answerTrying({ turn, asked, corners }: Asking, mixes: readonly P
     ...(ready === undefined ? {} : { ready: new Set(ready) }),
     ...(target === undefined ? {} : { target }),
     ...(shelf === undefined ? {} : { shelf: shelfLeft(shelf) }),
-  });
+  };
+  const flight = nextFlight(history, wanted, taste);
   const anchor = flight.glasses.find(({ kind }) => kind === "anchor")?.parts ?? null;
   return {
     turn,
     flight,
     anchor,
-    map: corners === null ? [] : whatIf(history, mixes, anchor ?? undefined),
+    map: corners === null ? [] : whatIf(taste, mixes, anchor ?? undefined),
   };
 }
 
 /** What is believed of glasses of one's own. */
 export function answerIf({ asked, anchor, mixes }: AskingIf): readonly WhatIf[] {
-  return whatIf(historyOf(asked), mixes, anchor ?? undefined);
+  return whatIf(tasteOf(historyOf(asked)), mixes, anchor ?? undefined);
 }

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type History, type MarkSheet, marksOrOrder, nextFlight, whatIf } from "./index.ts";
+import { type History, learnTaste, type MarkSheet, marksOrOrder, nextFlight, whatIf } from "./index.ts";
 
 const whiskey = (id: string, smoke: number, sweet: number) => ({
   id,
@@ -26,14 +26,12 @@ describe("L13 what marks say", () => {
   test("more is better, and farther apart is more surely so", () => {
     const better = (marks: readonly number[]): number =>
       whatIf(
-        of(...[1, 2].map(() => ({ marks: marks.map((mark, i) => ({ id: "abd"[i] as string, mark })) }))),
+        learnTaste(
+          of(...[1, 2].map(() => ({ marks: marks.map((mark, i) => ({ id: "abd"[i] as string, mark })) }))),
+          { shape: { scale: 2, length: 0.8, curve: 0 } },
+        ),
         [{ malt: 1, wheat: 1 }],
         { malt: 1 },
-        {
-          scale: 2,
-          length: 0.8,
-          curve: 0,
-        },
       )[0]?.better ?? 0;
     const near = better([50, 53, 80]);
     const far = better([50, 78, 80]);

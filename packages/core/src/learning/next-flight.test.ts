@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { TasteShape } from "./prior.data.ts";
-import { type History, keepsRules, nextFlight, type TriedRanking, whatIf } from "./index.ts";
+import { type History, keepsRules, learnTaste, nextFlight, type TriedRanking, whatIf } from "./index.ts";
 
 const whiskey = (id: string, smoke: number, sweet: number, sd = 0) => ({
   id,
@@ -165,7 +165,7 @@ describe("L11 what can be poured", () => {
 
 test("what if: a mix against itself is even; what won is believed better than what lost", () => {
   const [same, won] = whatIf(
-    { whiskeys: [malt, wheat], tried: [alone("malt"), alone("wheat")], rankings: five },
+    learnTaste({ whiskeys: [malt, wheat], tried: [alone("malt"), alone("wheat")], rankings: five }),
     [{ wheat: 2 }, { malt: 1 }],
     { wheat: 1 },
   );
@@ -194,7 +194,8 @@ describe("L12 tasters who differ", () => {
     const alike = history(null, (i) => i % 3 === 0);
     expect(nextFlight(alike, WANTED).ownShare).toBe(0);
     // Eight to four by one palate; one to one of tasters.
-    const wheatBetter = (of: History): number => whatIf(of, [{ wheat: 1 }], { malt: 1 })[0]?.better ?? 0;
+    const wheatBetter = (of: History): number =>
+      whatIf(learnTaste(of), [{ wheat: 1 }], { malt: 1 })[0]?.better ?? 0;
     expect(wheatBetter(alike)).toBeGreaterThan(0.8);
     expect(wheatBetter(apart)).toBeGreaterThan(0.4);
     expect(wheatBetter(apart)).toBeLessThan(0.7);

@@ -78,11 +78,16 @@ const AGAIN = 12;
  * Sources, from memory: expected improvement for batches, Ginsbourger et al. 2010; the best of a set for preferences, Lin et al.,
  * AISTATS 2022, and Astudillo et al., AISTATS 2023. Deterministic by start; the order of whiskeys, trials and rankings says nothing.
  *
+ * @param taste what the history says, where that is known already
  * @throws RangeError on fewer than 2 glasses, no whiskeys, parts that are not whole, a target that was not tried
  * @example nextFlight({ whiskeys, tried, rankings }, { glasses: 5, maxParts: 8, start: 1 }).glasses
  */
-export function nextFlight(history: History, wanted: FlightWanted): NextFlight {
-  const { glasses, maxParts, start, shape, mixes: some } = wanted;
+export function nextFlight(
+  history: History,
+  wanted: FlightWanted,
+  taste = learnTaste(history, { shape: wanted.shape }),
+): NextFlight {
+  const { glasses, maxParts, start, mixes: some } = wanted;
   const mayMix = (id: string): boolean => some?.has(id) ?? true;
   const shelf = wanted.shelf && larderOf(wanted.shelf);
   const scarce = new Set<string>();
@@ -98,7 +103,6 @@ export function nextFlight(history: History, wanted: FlightWanted): NextFlight {
   if (!(Number.isInteger(glasses) && glasses >= 2))
     throw new RangeError(`nextFlight requires 2 glasses or more, got ${glasses}`);
   const rng = repeatableRng(start);
-  const taste = learnTaste(history, { shape });
   const { ids, recipes } = taste;
   const target = wanted.target === undefined ? -1 : triedAt(taste, wanted.target);
   const ready = new Set([...(wanted.ready ?? [])].map((id) => triedAt(taste, id)));

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { tableOf } from "./fixtures/differing-tasters.ts";
 import type { History } from "./learn-taste.ts";
 import { nextFlight } from "./next-flight.ts";
+import { learnTaste } from "./learn-taste.ts";
 import { whatIf } from "./what-if.ts";
 
 // 80 tables a row under `npm run long`; every time so few that it only shows that all of it runs.
@@ -34,8 +35,9 @@ function told(differ: number, named: boolean): Told {
     };
     const { ownShare } = nextFlight(history, { glasses: 4, maxParts: 4, start: 1 });
     apart += ownShare > 0 ? 1 : 0;
+    const taste = learnTaste(history);
     for (const [a, against] of parts.entries())
-      for (const [i, { better }] of whatIf(history, parts.slice(a + 1), against).entries()) {
+      for (const [i, { better }] of whatIf(taste, parts.slice(a + 1), against).entries()) {
         const lead = (common[a + 1 + i] ?? 0) - (common[a] ?? 0);
         if (lead !== 0) said.push({ chance: better, right: lead > 0 });
       }

@@ -1,7 +1,6 @@
 import { repeatableRng } from "../statistics/index.ts";
 import { drawMixes } from "./any-mix.ts";
-import { type History, learnTaste } from "./learn-taste.ts";
-import type { TasteShape } from "./prior.data.ts";
+import type { Taste } from "./learn-taste.ts";
 import { lowestTerms, type Parts, sharesOf } from "./recipe.ts";
 
 export interface WhatIf {
@@ -21,15 +20,9 @@ const DRAWS = 400;
  *
  * @param against what they are held against, as a rule the anchor; where left out, the middle of all whiskeys
  * @throws RangeError on parts that are not whole
- * @example whatIf(history, [{ malt: 2, rye: 1 }], { malt: 1 })[0].better
+ * @example whatIf(learnTaste(history), [{ malt: 2, rye: 1 }], { malt: 1 })[0].better
  */
-export function whatIf(
-  history: History,
-  mixes: readonly Parts[],
-  against?: Parts,
-  shape?: TasteShape,
-): readonly WhatIf[] {
-  const taste = learnTaste(history, { shape });
+export function whatIf(taste: Taste, mixes: readonly Parts[], against?: Parts): readonly WhatIf[] {
   const { ids, kernel } = taste;
   const middle = Object.fromEntries(ids.map((id) => [id, 1]));
   const wholes = [against ?? middle, ...mixes].map((parts) => lowestTerms(ids, parts));
