@@ -126,6 +126,9 @@ export function applyNot(draft: Draft, n: number): void {
   }
   const mention = forward(draft, n, { words: 4, link: true, start: not.over === true });
   if (!mention) return;
+  // "can't smell a thing, bit of vanilla"
+  if (/^(?:a thing|anything|much yet)\b/.test(`${draft.items[n + 1]?.words} ${draft.items[n + 2]?.words}`))
+    return;
   // "I never get tobacco": a habit, and no word on this glass.
   if (
     item?.words === "never" &&

@@ -179,7 +179,7 @@ fence panel/post|fibreboard|fir|flat_pack/new furniture|forest|fresh/split log|g
 green branch/log/twig|hamster bedding/cage|hardboard|joiner's bench/shop|joinery|kindling|larch|log pile|\
 lumber/timber /yard|lumberyard|mahogany|matchstick|mdf|new shed|/new/wet decking|\
 oak bark/chip/extract/leaf/plank/sap/shaving/stave|oaken|oakiness|oakwood|oaky|oud|particle board|\
-pencil /case/lead/sharpener/shaving|pet bedding|pine /cleaner/cone/forest/needle/resin/sap/soap/tea/tree|pinewood|\
+pencil /case/lead/sharpener/sharpening/shaving|pet bedding|pine /cleaner/cone/forest/needle/resin/sap/soap/tea/tree|pinewood|\
 plank|ply|plywood|rabbit hutch|resin|resinous|rosewood|sandalwood|sap|sappy|sauna|sawdust|sawmill|\
 shavings|skewer|splinter|spruce /tip|stave|teak|tongue depressor|toothpick|twig|unoaked=0|veneer|\
 wood bark/chip/pulp/sap/shaving/shop/yard|willow|alder|elm|wooden bench/box/chair/crate/drawer/floor/ruler/skewer/spoon/stick|\

@@ -81,9 +81,11 @@ export function findMentions(items: readonly Item[], lexicon: Lexicon): Draft {
 }
 
 /** "polish shoe polish", "a crumble blackberry crumble": the second says better what the first was. */
-function refined({ items, mentions }: Draft): void {
+function refined({ items, mentions, lexicon }: Draft): void {
   for (const [n, mention] of mentions.entries()) {
     const next = mentions[n + 1];
+    if (next !== undefined && !lexicon.shy.has(mention.word) && kindOf(items, mention, next))
+      next.dropped = true;
     // "body light"
     if (
       mention.word === "body" &&
@@ -96,6 +98,20 @@ function refined({ items, mentions }: Draft): void {
     const tail = next.last > next.at && items[next.last]?.words === items[mention.at]?.words;
     if (tail || next.word.endsWith(` ${mention.word}`)) mention.dropped = true;
   }
+}
+
+/** "the rubber of new shoes", "the caraway of the bread": of which it is, and no more. */
+function kindOf(items: readonly Item[], mention: Mention, next: Mention): boolean {
+  const between = items.slice(mention.last + 1, next.at);
+  return (
+    is(between[0], "of") &&
+    between.length < 4 &&
+    between
+      .slice(1)
+      .every((item) => is(item, "determiners") || item.words === "new" || item.words === "old") &&
+    !mention.attributes.some((id) => /^(?:taste|feel|whole|time)/.test(id)) &&
+    !says(items[mention.at], "degree")
+  );
 }
 
 /** "pears on newspaper": a common word for where the flavour before it lay. */

@@ -133,6 +133,8 @@ function ofFlavour({ items, at }: Draft, n: number): boolean {
 
 const takes = (items: readonly Item[], n: number): boolean => {
   const before = items[n - 1];
+  // "the finish is gone before I've put the glass down"
+  if (says(before, "where")?.where === "finish" && items[n]?.words !== "gone") return false;
   return !(before === undefined || before.mark !== "" || /^(?:it's|it|\d+|and|then)$/.test(before.words));
 };
 

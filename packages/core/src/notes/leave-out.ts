@@ -16,6 +16,8 @@ export function leaveOut(draft: Draft): void {
   for (const [n, item] of items.entries()) {
     if (item.mark !== "" || draft.at[n] !== undefined) continue;
     const aside = says(item, "aside");
+    // "all the colours mixed up"
+    if (aside?.look && /^all(?: the)?$/.test(items[n - 1]?.words ?? "")) continue;
     if (aside?.back) dropBefore(draft, n);
     else if (aside && (isImage(items, n) || itTalks(items, n))) continue;
     else if (aside) drop(draft, n, aside.look === true);
@@ -111,8 +113,17 @@ function dropStory({ items, at }: Draft, from: number): void {
 /** "bacon in the oven": what stands before it in the clause is no flavour of the glass. */
 function dropBefore({ items, at }: Draft, from: number): void {
   // "reminds me of a cake in the oven" is what it is like.
-  for (let n = from - 1; n >= 0 && !isStop(items[n]); n--)
+  let commas = 0;
+  let verbs = 0;
+  for (let n = from - 1; n >= 0 && !isStop(items[n]); n--) {
     if (says(items[n], "memory") || items[n]?.words === "like") return;
+    const item = items[n] as Item;
+    if (item.mark === "comma" || item.mark === "colon") commas++;
+    if (says(item, "start") || (says(item, "link") && !says(item, "glue")) || /ed$|'s$/.test(item.words))
+      verbs++;
+  }
+  // "toast, marmalade, ash in the grate": a list without a verb is what the glass is like.
+  if (commas > 0 && verbs === 0 && /^(?:in|on) the\b/.test(items[from]?.words ?? "")) return;
   // "leather, according to Mark"
   const start =
     items[from]?.words === "according to" && items[from - 1]?.mark === "comma" ? from - 2 : from - 1;

@@ -119,6 +119,10 @@ export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boo
     /^[a-z]+$/.test(items[at - 1]?.words ?? "")
   )
     return true;
+  // "when you open it"
+  if (item.text === "open" && is(items[at - 1], "burners")) return true;
+  // "the mint that bites"
+  if (is(item, "bites") && is(items[at - 1], "relative") && mentions[at - 2] !== undefined) return true;
   // "hung up to dry"
   if (item.text === "dry" && items[at - 1]?.words === "to") return true;
   // "it dries itself at the hearth"

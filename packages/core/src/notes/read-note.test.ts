@@ -105,7 +105,10 @@ test.each([
   ["hotter than glass 2", ["feel.burn more"]],
   ["a spark of pepper that flicks and is gone", ["spice.sharp"]],
   ["I don't get the banana folks talk about", ["fruit.tropical absent"]],
-  ["honey on toast, not smoky at all which I was expecting", ["sweet.honey", "smoke.smoke absent"]],
+  [
+    "honey on toast, not smoky at all which I was expecting",
+    ["sweet.honey", "grain.bake", "smoke.smoke absent"],
+  ],
 ])("N4, N5 what measures, what was there for a moment, what others speak of: %s", (text, expected) => {
   expect(said(text)).toEqual(expected);
 });
@@ -373,4 +376,65 @@ test.each([
 test("N8 a degree that is a sentence is of what stands before it", () => {
   expect(strength("Bacon. Lots.")).toBeGreaterThan(6.5);
   expect(strength("Bacon. Lots of honey.")).toBe(5);
+});
+
+test.each([
+  ["straw berries, a dough nut, stale pea nuts", ["fruit.berry", "grain.bake", "savoury.stale"]],
+  ["a spoon of marma laid on burnt toast", ["fruit.citrus", "smoke.smoke"]],
+  ["pine and apple", ["wood.fresh", "fruit.orchard"]],
+  [
+    "leaf of tobacco, cookies of butter, bread of rye",
+    ["earth.leather-and-leaf", "grain.bake", "grain.cereal"],
+  ],
+  ["a lick of salt", ["taste.basic"]],
+  ["only the apple green", ["fruit.orchard"]],
+  ["the rubber of new shoes", ["savoury.sulphur"]],
+  ["the bitterness of tea", ["taste.basic", "plant.green"]],
+])("N2 words that are cut in two, or stand the other way round: %s", (text, expected) => {
+  expect(said(text)).toEqual(expected);
+});
+
+test.each([
+  ["is this thing on no okay vanilla and oak", ["sweet.vanilla", "wood.fresh"]],
+  ["um no smoke that I can find", ["smoke.smoke absent"]],
+  ["disappears the smoke and comes the honey", ["smoke.smoke absent", "sweet.honey"]],
+  ["I never get tobacco, but it's plum here", ["fruit.stone"]],
+  ["never got the smoke", ["smoke.smoke absent"]],
+  ["the orange has slipped off somewhere", ["fruit.citrus absent"]],
+  ["can't smell a thing to be honest bit of vanilla", ["sweet.vanilla@nose"]],
+  ["I get pine and I get hang on there's orange peel", ["wood.fresh", "fruit.citrus"]],
+  ["plum hang on cherry", ["fruit.stone"]],
+])("N4, N6 a no that answers, a habit, a clause that is broken off: %s", (text, expected) => {
+  expect(said(text)).toEqual(expected);
+});
+
+test.each([
+  ["Late light on the wall, and honey in the jar.", ["sweet.honey"]],
+  ["Light and floral.", ["feel.weight", "plant.flower"]],
+  ["It has a very nice perfume, of peach.", ["fruit.stone"]],
+  ["A hint of perfume.", ["plant.flower"]],
+  ["Somebody is frying onions. Under the onions there is walnut.", ["nut.nut"]],
+  ["There's a biscuit in it, and the biscuit is buttery.", ["grain.bake", "grain.bake", "sweet.dairy"]],
+  ["I expected smoke. The smoke never came.", ["smoke.smoke absent"]],
+  ["my wife reckons this is all coconut I get plum", ["fruit.stone"]],
+  ["Cinnamon came in first and sat by the window.", ["spice.warm"]],
+  ["Ginger came round to see the new kitchen. Plum.", ["fruit.stone"]],
+  ["With the water it opens.", ["whole.balance"]],
+  ["It opens like a drawer of cedar.", ["wood.fresh"]],
+  ["the wood of the sauna when it is hot", ["wood.fresh"]],
+  ["it is hot when you swallow", ["feel.burn@finish"]],
+  [
+    "It is drier and the smoke has faded a bit. Oak's where I left it.",
+    ["taste.basic more", "smoke.smoke less", "wood.fresh"],
+  ],
+])("N2, N7 what is seen, liked, cooked, heard of or only called a person: %s", (text, expected) => {
+  expect(said(text)).toEqual(expected);
+});
+
+test('N3 what leans in is no nose, and "then you drink" is the palate', () => {
+  const parts = (text: string) => read(text).observations.map(({ where }) => where);
+  expect(parts("It leans in the doorway, all tar and oranges.")).toEqual(["whole", "whole"]);
+  expect(parts("I lean in and there is hay.")).toEqual(["nose"]);
+  expect(parts("But then you drink, and there is apricot.")).toEqual(["palate"]);
+  expect(parts("The end of it goes woody.")).toEqual(["finish"]);
 });

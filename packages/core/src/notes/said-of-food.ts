@@ -19,7 +19,10 @@ export function saidOfFood(draft: Draft, at: number): boolean {
     return near(items, at, -1, /^fruit\.stone$/) || near(items, at, 1, /^fruit\.stone$/);
   if (is(item, "charred"))
     return (
-      near(items, at, -1, /^grain\.bake$/) || (before !== undefined && isOf(items[at - 1], /^sweet\.sugar/))
+      (/^(?:bit|top|edge|corner|crust)s?$/.test(next?.words ?? "") &&
+        mentions.some((one) => one && one.at > at - 9)) ||
+      near(items, at, -1, /^grain\.bake$/) ||
+      (before !== undefined && isOf(items[at - 1], /^sweet\.sugar/))
     );
   if (is(item, "dusty"))
     return open && (isPlain(next) || /^(?:like|dry)$/.test(next.words)) && !is(next, "ofFeel");

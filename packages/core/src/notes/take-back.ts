@@ -28,6 +28,8 @@ export function takeBack(draft: Draft): void {
     // "um no smoke": nothing there to put right.
     if (wrong === undefined && / no$/.test(item.words)) deny(draft.at[n + 1]);
     if (wrong === undefined || right === undefined) continue;
+    // "toast, no, hang on, there's cinnamon in it too"
+    if (/^there(?:'s|s| is)?$/.test(items[n + 1]?.words ?? "") && isToo(items, right)) continue;
     // "plums or prunes, no, definitely prunes"
     const other = draft.mentions[wrong.nth - 1];
     if (other && sameWord(right, wrong) && !right.not && eitherOf(draft, other, wrong)) other.dropped = true;
@@ -65,6 +67,9 @@ function beganAnew(items: Draft["items"], { last }: Mention, n: number): boolean
   const join = items.findIndex((item, m) => m > last && m < n && says(item, "join") !== undefined);
   return join > 0 && items.some((item, m) => m > join && m < n && says(item, "start") !== undefined);
 }
+
+const isToo = (items: Draft["items"], { last }: Mention): boolean =>
+  [1, 2, 3].some((step) => /^(?:also|as|too)$/.test(items[last + step]?.words ?? ""));
 
 function deny(mention: Mention | undefined): void {
   if (mention) mention.not = true;
