@@ -146,7 +146,9 @@ export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boo
   )
     return true;
   // "it opens like a drawer", "it opens with lemon"
-  if (item.words === "it opens" && !opensAlone(items, at)) return true;
+  if (/^(?:it )?opens(?: up)?$/.test(item.words) && !opensAlone(items, at)) return true;
+  // "what the cask has said to the grain"
+  if (is(item, "wooden") && /^(?:barrel|cask)s?$/.test(item.text) && acts(items, at)) return true;
   // "late light through the blinds", "a light in the window"
   if (item.text === "light" && lampLight(items, at)) return true;
   // "as it warms in the hand"
@@ -182,6 +184,18 @@ export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boo
   if (item.text === "round" && is(items[at - 1], "roundAfter")) return true;
   return !item.more && lexicon.leaning.has(item.words) && is(items[at - 1], "becoming");
 }
+
+/** "all night the barrel dreamed", "the cask has said" */
+const acts = (items: readonly Item[], at: number): boolean => {
+  const [before, next, after] = [items[at - 1], items[at + 1], items[at + 2]];
+  const verb = next?.words === "has" || next?.words === "had" ? after : next;
+  return (
+    /(?:^| )(?:the|this|its)$/.test(before?.words ?? "") &&
+    verb !== undefined &&
+    (/^(?:did|done|gave|given|said|says|does|took|taken|left)$/.test(verb.words) ||
+      (isPlain(verb) && /..ed$/.test(verb.words)))
+  );
+};
 
 const WHEN = /\bwhen (?:it is|it's)$/;
 const wordsBefore = (items: readonly Item[], at: number): string =>

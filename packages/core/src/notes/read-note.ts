@@ -9,7 +9,7 @@ import type { Stance, Where } from "./language.ts";
 import { leaveOut } from "./leave-out.ts";
 import { likenedFeel } from "./likened-feel.ts";
 import type { Lexicon } from "./lexicon.ts";
-import { type Draft, type Mention, says } from "./mention.ts";
+import { type Draft, isStop, type Mention, says } from "./mention.ts";
 import { panelScores } from "./panel-scores.ts";
 import { spreadOf, strengthOf } from "./strength-of.ts";
 import { takeBack } from "./take-back.ts";
@@ -78,13 +78,26 @@ function observed(items: readonly Item[], mention: Mention): Observation[] {
   return mention.attributes.map((attribute) => ({
     quote: [first.start, last.end] as const,
     word: word.join(" "),
-    attribute,
+    attribute: attribute === "feel.burn" && stingsNose(items, mention, stance) ? "spirit.ethanol" : attribute,
     where: attribute === "time.finish" ? "finish" : mention.where,
     strength: strengthOf(mention, stance),
     spread: spreadOf(mention, stance),
     stance,
     who: mention.compared ? ("compared" as const) : ("this" as const),
   }));
+}
+
+/** "The nose is hot", where the sentence names it: what burns there is the spirit. */
+function stingsNose(
+  items: readonly Item[],
+  { at, where, less, not, gone }: Mention,
+  stance: Stance,
+): boolean {
+  if (where !== "nose" || less || not || gone || stance === "absent") return false;
+  for (const step of [-1, 1])
+    for (let n = at + step; n >= 0 && !isStop(items[n]); n += step)
+      if (says(items[n], "where")?.where === "nose") return true;
+  return false;
 }
 
 function stanceOf({ inherent, not, gone, less, more, unsure }: Mention): Stance {
