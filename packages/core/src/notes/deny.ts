@@ -117,6 +117,7 @@ export function applyNot(draft: Draft, n: number): void {
   }
   if (not === undefined) return;
   // "is this thing on no okay vanilla": an answer to something else.
+  if (item?.words === "minus" && draft.items[n + 1]?.words === "one") return;
   if (item?.words === "no" && FILLER.test(draft.items[n + 1]?.words ?? "")) return;
   // "peat, yes; smoke no.", "oak is not."
   const left = draft.at[n - 1] ?? (item?.words === "no" && answers(draft, n) ? draft.at[n - 2] : undefined);

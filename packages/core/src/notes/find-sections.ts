@@ -48,6 +48,9 @@ function named({ items, lexicon }: Draft, { at }: Mention): Where | undefined {
   return undefined;
 }
 
+const aTaste = (items: readonly Item[], n: number): boolean =>
+  [n - 1, n - 2].some((m) => /^(?:a|an|some|this)$/.test(items[m]?.words ?? ""));
+
 const headsOnly = ({ items, at }: Draft, from: number, to: number): boolean =>
   items.slice(from, to).every((_, n) => at[from + n] === undefined) && to - from < 4;
 
@@ -104,6 +107,8 @@ function sentence(
     if (cue.form === "head" && at[n - 1] !== undefined && sectionCue(draft, n + 1)?.form === "after")
       continue;
     if (here === "finish" && style === "forward" && is(item, "tasteOf")) continue;
+    // "at the end rests a taste from coffee", "after the swallow a nutty taste"
+    if (here === "finish" && item.text === "taste" && style === "forward" && aTaste(items, n)) continue;
     const adjectives = cue.form === "head" ? adjectivesBefore(draft, n) : [];
     if (adjectives.length > 0) {
       for (const one of adjectives) one.where = where;

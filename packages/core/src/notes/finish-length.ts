@@ -12,6 +12,7 @@ export interface FinishLength {
   readonly stance: Stance;
 }
 
+const AFTER = /^(?:after|afterwards|later)$/;
 const WRITTEN = /^(\d{1,3})(?:s|sec|secs)$/;
 const STAYS = /^(?:linger|stay|last|persist|remain|hang|goes on$|keeps going$|never stops)/;
 
@@ -38,6 +39,8 @@ export function finishLengths(draft: Draft, sections: readonly Where[]): FinishL
     if (sections[n] === "nose" && /\bnothing$/.test(item.words)) continue;
     // "I could smell it all night"
     if (sections[n] === "nose" && /^all (?:night|evening)$/.test(item.words)) continue;
+    // "about ten seconds after, ginger": when, and not how long.
+    if (says(item, "seconds") && AFTER.test(items[n + 1]?.words ?? "") && !lasts(items, n)) continue;
     // "Mid: rye bread", "after some minutes comes the vanilla"
     if (items[n + 1]?.mark === "colon" || waited(items, n)) continue;
     // "the pear is still there"

@@ -1,3 +1,4 @@
+import { agreedWith } from "./agreed.ts";
 import type { Item } from "./find-items.ts";
 import { leftOut, sameAgain } from "./food-again.ts";
 import { is, type Draft, isPlain, isStop, type Mention, says } from "./mention.ts";
@@ -29,7 +30,8 @@ export function leaveOut(draft: Draft): void {
     }
     if (says(item, "said-before") || (says(item, "said-maybe") && putRight(draft, n))) drop(draft, n, false);
     // "reckons this is all coconut"
-    if (reported(draft, n)) drop(draft, says(items[n + 1], "this") ? n + 1 : n, false);
+    if (reported(draft, n) && !agreedWith(items, n))
+      drop(draft, says(items[n + 1], "this") ? n + 1 : n, false);
     otherGlass(draft, n);
   }
   if (about.length > 0) sameAgain(draft, about);

@@ -119,6 +119,9 @@ export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boo
     /^[a-z]+$/.test(items[at - 1]?.words ?? "")
   )
     return true;
+  // "a big fat nose"
+  if (item.text === "fat" && items[at + 1]?.mark === "" && says(items[at + 1], "where")?.form === "head")
+    return true;
   // "when you open it"
   if (item.text === "open" && is(items[at - 1], "burners")) return true;
   // "the mint that bites"

@@ -26,6 +26,10 @@ export function takeBack(draft: Draft): void {
     // "I get pine and I get hang on there's orange": what was begun is broken off, and the pine stands.
     if (wrong !== undefined && !says(item, "not") && beganAnew(items, wrong, n)) continue;
     // "um no smoke": nothing there to put right.
+    // "no, I tell a lie, it wasn't cherry, it was almond"
+    const instead = right && draft.mentions[right.nth + 1];
+    if (wrong === undefined && right?.denied && instead && !isStop(items[right.last + 1]) && !instead.not)
+      right.dropped = true;
     if (wrong === undefined && / no$/.test(item.words)) deny(draft.at[n + 1]);
     if (wrong === undefined || right === undefined) continue;
     // "toast, no, hang on, there's cinnamon in it too"

@@ -7,6 +7,8 @@ export function singulars(word: string, lexicon: Lexicon): readonly string[] {
   const last = word.charCodeAt(word.length - 1);
   if (word.length < 3 || (last !== 115 && last !== 39)) return [word];
   const forms = [word];
+  // "underneath it's bread" is no "underneath it".
+  if (/^(?:it|that|there|what|he|she|who|here)'s$/.test(word)) return forms;
   for (const { ends, instead } of lexicon.language.plurals)
     if (word.endsWith(ends) && word.length - ends.length >= 2)
       forms.push(word.slice(0, word.length - ends.length) + instead);

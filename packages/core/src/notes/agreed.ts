@@ -1,0 +1,17 @@
+import type { Item } from "./find-items.ts";
+
+const REACH = 22;
+const AGREED =
+  /\b(?:(?:he|she|they)(?:'s| is|'re| are) (?:dead |quite |so |absolutely |spot )?(?:right|on)|not (?:far )?wrong|i agree|agreed|so do i|me too|i(?: can| do)? (?:get|find|see|taste|smell) (?:it|that|them) (?:too|as well))\b/;
+
+/** "my granddaughter says felt tips and she's not wrong": what somebody else says, and the writer too. */
+export function agreedWith(items: readonly Item[], from: number): boolean {
+  const words: string[] = [];
+  let stops = 0;
+  for (let n = from + 1; n < items.length && n < from + REACH; n++) {
+    const { mark, words: said } = items[n] as Item;
+    if ((mark === "stop" || mark === "ask" || mark === "blank") && ++stops > 1) break;
+    if (mark === "") words.push(said);
+  }
+  return AGREED.test(words.join(" "));
+}
