@@ -31,7 +31,7 @@ export const KINDS: Readonly<Record<string, string>> = {
   stays: `remained|remains|stay|stayed|staying|stays`,
   closing: `aftertaste|end|ending|finish|length|tail`,
   hardly: `almost/next_to no|barely/no_much_o/no_much_of a|hardly a/any|not a_lot_of/much/much_of_a/much_of_an|very little`,
-  gullet: `/back_of_the throat|belly|breast|chest|gullet|stomach|thrapple`,
+  gullet: `/back_of_the throat|belly|breast|chest|gullet|neck|stomach|thrapple`,
   size: `big|cautious|deep|final|first|good|/good/nice long|little|nice|proper|quick|second|small|third|tiny|wee`,
   when: `after|as /soon_as|every time|once|the moment|when|whenever`,
   who: `i /have|i'd|i've|one|we|we've|ye'd|you /have/would|you'd|you'll|you've`,

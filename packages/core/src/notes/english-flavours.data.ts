@@ -214,7 +214,7 @@ beach/brush/coal/cold/dead/doused/driftwood/dying/extinguished/forest/garden/hou
 /beef jerky|/birch/coal/hot/pine/road/roof tar|bitumen|blacksmith|/blacksmith's forge|\
 blown_out/extinguished/snuffed/snuffed_out candle|bonfire/guy_fawkes night|brisket|burn/burn_the/mesquite wood|\
 burned /toast|burning coal/grass/hay/heather/leaf/log/oak/pine/rope/straw/stubble/the_wood/wood|\
-burnt /burger/chop/end/fat/grass/hair/hay/heather/herb/leaf/meat/paper/popcorn/porridge/rosemary/sausage/steak/straw/stubble/toast|\
+burnt /bread/burger/chop/end/fat/grass/hair/hay/heather/herb/leaf/meat/paper/popcorn/porridge/rosemary/sausage/steak/straw/stubble/toast|\
 /candle/snuffed wick|char/flame grilled|chargrill|chargrilled/charred meat/steak|chimney /sweep|\
 /cigar/cold/wet/wood ash|cigarette /ash/butt|coal /bunker/cellar/dust|/cold fireplace|cold/fire grate|creosote|\
 exhaust /fumes|fag butt/end|fire place|fire/log/stubble burning|firepit|fireside|flue|frankfurter|frying/maple bacon|\

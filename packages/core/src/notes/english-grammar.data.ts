@@ -143,7 +143,7 @@ export const PHRASES: readonly Said[] = [
   },
   {
     says: "said-before",
-    words: `dropping the|had_down/had_it_down/marked_down/put_down/wrote_down as|almost/earlier_i/first_i/first_time_i/last_time_i/nearly/where_i said|almost/earlier_i/first_time_i/i_first/nearly/where_i wrote|at_first_i/first_i/i_first thought|before_i/earlier_i/last_time_i/where_i had|changed/change my_mind_about/my_mind_on|cross_that/crossed/strike out|delete|i mistook/thought_it_was/thought_was/want_to_take_back/wanted_to_write|mistook|previously|scrap|scratch|thought it was|took it for|was going to say|what i_called/i_took_for|where i noted`,
+    words: `dropping the|had_down/had_it_down/marked_down/put_down/remember_it/remembered_it/wrote_down as|almost/earlier_i/first_i/first_time_i/last_time_i/nearly/where_i said|almost/earlier_i/first_time_i/i_first/nearly/where_i wrote|at_first_i/first_i/i_first thought|before_i/earlier_i/last_time_i/where_i had|changed/change my_mind_about/my_mind_on|cross_that/crossed/strike out|delete|i mistook/thought_it_was/thought_was/want_to_take_back/wanted_to_write|mistook|previously|scrap|scratch|thought it was|took it for|was going to say|what i_called/i_took_for|where i noted`,
   },
   {
     says: "said-maybe",

@@ -13,14 +13,14 @@ export function leaveOut(draft: Draft): void {
   // "the smoky one" is another glass.
   for (const mention of draft.mentions)
     if (is(items[mention.last + 1], "glasses") && is(items[mention.at - 1], "theThat"))
-      mention.dropped = true;
+      mention.dropped = !oneOfThem(draft, mention);
   for (const [n, item] of items.entries()) {
     if (item.mark !== "" || draft.at[n] !== undefined) continue;
     const aside = says(item, "aside");
     // "all the colours mixed up"
     if (aside?.look && /^all(?: the)?$/.test(items[n - 1]?.words ?? "")) continue;
     if (aside?.back) dropBefore(draft, n);
-    else if (aside && (isImage(items, n) || itTalks(items, n))) continue;
+    else if (aside && (isImage(items, n) || itTalks(items, n) || chosen(items, n))) continue;
     else if (aside) drop(draft, n, aside.look === true);
     if (narrates(draft, n)) dropStory(draft, n);
     about.push(...leftOut(draft, n));
@@ -160,6 +160,15 @@ function isImage(items: readonly Item[], n: number): boolean {
 const itTalks = (items: readonly Item[], n: number): boolean =>
   items[n]?.words === "talk of" && /^(?:it|finish|nose|palate)$/.test(items[n - 1]?.words ?? "");
 
+/** "boiled sweets, the lemon ones": of what was named before. */
+const oneOfThem = ({ items, mentions }: Draft, { nth, at, last }: Mention): boolean =>
+  items[last + 1]?.text === "ones" && at - (mentions[nth - 1]?.last ?? Number.NEGATIVE_INFINITY) < 12;
+
+/** "I'm going to go with walnut": what is chosen, and no food. */
+const chosen = (items: readonly Item[], n: number): boolean =>
+  items[n]?.words === "go with" &&
+  /(?:^| )(?:to|i'd|i'll|gonna|let's|we'll)$/.test(items[n - 1]?.words ?? "");
+
 const HIS = /^(?:my|his|her|our|their|your)$/;
 
 /** "we sat by the fire", "my uncle kept bees": what somebody did, but not what the glass is likened to. */
@@ -220,11 +229,15 @@ function reported({ items, lexicon }: Draft, n: number): boolean {
   // "my brother, who knows about these matters, said"
   if (before.mark === "comma") return is(items[n], "reporting");
   if (before.mark !== "") return false;
+  const late = /^(?:then|also|just|still)$/.test(before.words) && items[n - 2]?.capital === true;
   return (
+    late ||
     isPerson(items, n - 1, lexicon) ||
     is(before, "others") ||
     (isPlain(before) &&
-      !/^(?:(?:i|we|you|it|this|that|there)(?:'ve|'d|'s|ve)|nose|one|which|what|that)$/.test(before.words))
+      !/^(?:(?:i|we|you|it|this|that|there)(?:'ve|'d|'s|ve)|nose|one|which|what|that|then|also|just|still)$/.test(
+        before.words,
+      ))
   );
 }
 

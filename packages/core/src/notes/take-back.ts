@@ -20,7 +20,8 @@ export function takeBack(draft: Draft): void {
     )
       continue;
     // "flat, sorry."
-    if (is(item, "sorry") && isStop(items[n + 1])) continue;
+    if (is(item, "sorry") && (isStop(items[n + 1]) || /^sa(?:y|ys|id|ying)$/.test(items[n - 1]?.words ?? "")))
+      continue;
     const wrong = last(draft, n);
     const right = next(draft, n);
     // "I get pine and I get hang on there's orange": what was begun is broken off, and the pine stands.
