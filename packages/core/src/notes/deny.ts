@@ -130,6 +130,19 @@ export function applyNot(draft: Draft, n: number): void {
   // "can't smell a thing, bit of vanilla"
   if (/^(?:a thing|anything|much yet)\b/.test(`${draft.items[n + 1]?.words} ${draft.items[n + 2]?.words}`))
     return;
+  const subject = draft.items[n - 1]?.words ?? "";
+  // "if you're not getting marzipan you're not trying"
+  if (
+    /^(?:he|she|they|we|you)(?:'re|'s| are| is)?$/.test(subject) &&
+    /^if\b/.test(draft.items[n - 2]?.words ?? "")
+  )
+    return;
+  if (/^if (?:he|she|they|we|you)\b/.test(subject)) return;
+  // "even she couldn't find the smoke"
+  if (/^(?:he|she|they)$/.test(subject) && /^(?:can|could|did|do)/.test(item?.words ?? "")) {
+    mention.dropped = true;
+    return;
+  }
   // "I never get tobacco": a habit, and no word on this glass.
   if (
     item?.words === "never" &&

@@ -141,6 +141,7 @@ export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boo
   // "the pale green of the hedge", "the wood of a sauna when it is hot"
   if (item.text === "green" && is(items[at + 1], "of") && items[at + 1]?.mark === "") return true;
   if (/^(?:hot|warm|cold|wet|dry)$/.test(item.text) && WHEN.test(wordsBefore(items, at))) return true;
+  if (item.text === "biting" && items[at + 1]?.words === "through") return true;
   // "ginger still biting"
   if (
     item.text === "biting" &&
