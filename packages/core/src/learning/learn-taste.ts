@@ -67,7 +67,8 @@ const OWN_NOISE = 1e-6;
  *
  * The shape of the process is the one of `SHAPES` that makes all that was said likeliest, weight counted in; or as given. Where it is
  * said who ranked and marked, tasters may differ: what one likes is what all like and what is their own, two processes of one shape; the
- * share of the own one is of `OWN_SHARES`, chosen likewise, and so is for every scorer how much chance is in a mark, of `MARK_NOISES`.
+ * share of the own one is of `OWN_SHARES`, chosen likewise, and so is, for all who mark together, how much chance is in a mark, of
+ * `MARK_NOISES`: the few marks of one taster do not tell.
  *
  * @throws RangeError on a recipe without parts, or a ranking or mark of what was not tried
  * @example learnTaste({ whiskeys, tried, rankings }).posterior
@@ -87,19 +88,24 @@ export function learnTaste(history: History, given: Given = {}): Taste {
   const rankings = numbered(history.rankings, history.tasters ?? [], recipeOf);
   const { sheets, scorers } = numberedSheets(history.marks ?? [], recipeOf);
   const one = asOnePalate(rankings, sheets, recipes.length);
-  const usual = Array.from({ length: scorers }, () => given.noise ?? 1);
+  const usual = given.noise ?? MARK_NOISES[0];
   // A mode lies near that of the shape looked at before.
   const near = new Map<readonly Tasted[], Float64Array>();
   const fit = (
     { tasted, sets, sheets: marked }: TastedSets,
     palates: Palates,
-    noises: readonly number[],
+    noise: number,
     averaged: boolean,
   ): TastePosterior => {
     const posterior = tastePosterior(
       Float64Array.from(tasted, ({ recipe }) => kernel.mean(placedAt(recipes, recipe), palates.shape)),
       covarianceOf(covariances(palates.shape), recipes.length, tasted, palates),
-      { sets, sheets: marked, noises, differences: palates.shape.scale },
+      {
+        sets,
+        sheets: marked,
+        noises: Array.from({ length: scorers }, () => noise),
+        differences: palates.shape.scale,
+      },
       { averaged, near: near.get(tasted) },
     );
     near.set(tasted, posterior.mode);
@@ -121,11 +127,11 @@ export function learnTaste(history: History, given: Given = {}): Taste {
     (some) => fit(some.ownShare === 0 ? one : apart, some, usual, false).logEvidence,
   );
   const seen = palates.ownShare === 0 ? one : apart;
-  const noises =
-    given.noise === undefined
-      ? tellNoises(usual, (some) => fit(seen, palates, some, false).logEvidence)
+  const noise =
+    given.noise === undefined && scorers > 0
+      ? likeliestOf(MARK_NOISES, (some) => fit(seen, palates, some, false).logEvidence)
       : usual;
-  const posterior = fit(seen, palates, noises, true);
+  const posterior = fit(seen, palates, noise, true);
   const counted = {
     rankings: rankings.length,
     marks: sheets.reduce((sum, { given: own }) => sum + own, 0),
@@ -133,20 +139,9 @@ export function learnTaste(history: History, given: Given = {}): Taste {
   return { ids, recipes, recipeOf, ...palates, counted, kernel, tasted: seen.tasted, posterior };
 }
 
-/** Scorer by scorer, the noise that makes all that was said likeliest, the others as they are then. */
-function tellNoises(
-  usual: readonly number[],
-  logEvidence: (noises: readonly number[]) => number,
-): readonly number[] {
-  let noises = usual;
-  for (const scorer of usual.keys()) {
-    const weighed = MARK_NOISES.map(({ noise, logWeight }) => {
-      const some = noises.with(scorer, noise);
-      return { some, value: logWeight + logEvidence(some) };
-    });
-    noises = weighed.reduce((best, next) => (next.value > best.value ? next : best)).some;
-  }
-  return noises;
+function likeliestOf(some: readonly number[], logEvidence: (one: number) => number): number {
+  const weighed = some.map((one) => ({ one, value: logEvidence(one) }));
+  return weighed.reduce((best, next) => (next.value > best.value ? next : best)).one;
 }
 
 /** Whether tasters differ: the share of their own that makes the rankings likeliest, at either scale where the shape is not given. */

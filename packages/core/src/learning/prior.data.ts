@@ -50,15 +50,11 @@ export const OWN_SHARES: readonly { readonly share: number; readonly weight: num
 export const MOST_TASTED = 150;
 
 /**
- * Marks: how much chance there is in each, against the chance in a ranking (1: a mark is as unsure as a glass's place), with ln of its
- * weight. Which it is of a taster's marks is what makes them likeliest.
+ * Marks: how much chance there is in each, against the chance in a ranking (1: a mark would be as unsure as a glass's place), the usual
+ * first; which it is, of all who mark together, is what makes their marks likeliest. More than 1: a number is harder to keep than an
+ * order, and scales are not quite even. Chosen by 300 simulated tables besides those that are reported.
  */
-export const MARK_NOISES: readonly { readonly noise: number; readonly logWeight: number }[] = [
-  { noise: 1, logWeight: 0 },
-  { noise: 0.5, logWeight: Math.log(0.5) },
-  { noise: 2, logWeight: Math.log(0.5) },
-  { noise: 4, logWeight: Math.log(0.25) },
-];
+export const MARK_NOISES = [1.5, 3] as const;
 
 /** Scale of the logistic law of a mark of noise 1, in log worth: its sd is then that of chance in a ranking, π/√6. */
 export const MARK_CHANCE = Math.SQRT1_2;

@@ -7,22 +7,25 @@ import { refusalOf } from "../fixtures/refusal.ts";
 const client = createClient(openReckoner(), "http://reckoner.test");
 const docs = (name: string) =>
   JSON.parse(readFileSync(new URL(`../../../../../docs/${name}`, import.meta.url), "utf8"));
-const history: NextFlightDraft = docs("saltreach-history.json");
+const example: NextFlightDraft = docs("saltreach-history.json");
+const { scores: exampleScores, ...history } = example;
 
 test("docs/next.schema.json is the schema that reads a file", () => {
   expect(docs("next.schema.json")).toEqual(JSON.parse(JSON.stringify(nextFlightSchema())));
 });
 
 test("the example: five glasses, the anchor first, beliefs of all seven recipes, an unknown level among them", async () => {
-  const answer = await client("nextFlight", { body: history });
+  const answer = await client("nextFlight", { body: example });
   expect(answer.glasses).toHaveLength(5);
   const top = answer.posterior.toSorted((a, b) => b.mean - a.mean)[0];
-  expect(answer.glasses[0]?.parts).toEqual(history.tried.find(({ id }) => id === top?.id)?.parts);
-  expect(answer.posterior.map(({ id }) => id)).toEqual(history.tried.map(({ id }) => id));
+  expect(answer.glasses[0]?.parts).toEqual(example.tried.find(({ id }) => id === top?.id)?.parts);
+  expect(answer.posterior.map(({ id }) => id)).toEqual(example.tried.map(({ id }) => id));
   expect(answer.posterior.reduce((sum, { pBest }) => sum + pBest, 0)).toBeCloseTo(1, 9);
   // Last in every flight it stood in: no chance to speak of.
   expect(answer.posterior.find(({ id }) => id === "third")?.pBest).toBeLessThan(0.05);
-  expect(await client("nextFlight", { body: history })).toEqual(answer);
+  expect(await client("nextFlight", { body: example })).toEqual(answer);
+  expect(exampleScores).toHaveLength(1);
+  expect(answer.counted).toEqual({ rankings: 4, marks: 5 });
 });
 
 test("rankings may say whose they are: one taster is as nobody named", async () => {
@@ -157,7 +160,12 @@ describe("bad input says what and where", () => {
       ["shelf", "leftMl", first.id],
       { shelf: { leftMl: { [first.id]: -1 } } },
     ],
-    ["a mix larger than can be told", "value_too_large", ["shelf", "mixMl"], { shelf: { leftMl: {}, mixMl: 201 } }],
+    [
+      "a mix larger than can be told",
+      "value_too_large",
+      ["shelf", "mixMl"],
+      { shelf: { leftMl: {}, mixMl: 201 } },
+    ],
     ["one twice in a ranking", "ranked_twice", ["rankings", 0, 1, 0], { rankings: [[["first"], ["first"]]] }],
   ])("%s", async (_, code, path, change) => {
     const refusal = await refusalOf(client("nextFlight", { body: { ...history, ...change } }));

@@ -48,25 +48,48 @@ async function around(client: EveningShelf["client"]) {
   };
 }
 
-/** A flight ranked alike by both tasters, best first, by vessel number. */
-async function ranked(shelf: EveningShelf, best: readonly number[], reveal: boolean): Promise<void> {
+const silent = { nose: "", palate: "", finish: "", overall: "" };
+
+interface Ranked {
+  readonly reveal: boolean;
+  /** Of each glass, in the order of the ranking; whoever comes second gives one less. */
+  readonly scores?: readonly number[];
+  readonly more?: Parameters<typeof setFlight>[2];
+}
+
+/** A flight poured, ranked alike by both tasters, best first by vessel number, scored or not, and locked. */
+async function ranked(
+  shelf: EveningShelf,
+  best: readonly number[],
+  { reveal, scores, more }: Ranked,
+): Promise<{ readonly reveal: () => Promise<unknown> }> {
   const { client, household, vesselIds } = shelf;
-  const made = await setFlight(shelf, [...best]);
+  const made = await setFlight(shelf, [...best], more);
   const at = { household, flight: made.flight.id };
   const token = made.pourerToken ?? "";
   await client("markPoured", { at, token });
   const list = await client("getPourList", { at, token });
   for (const [row, taken] of (await takeSheets(shelf, at.flight)).entries()) {
-    const codeOf = (vessel: number): string =>
-      list.tasters[row]?.glasses.find(({ vesselId }) => vesselId === vesselIds[vessel])?.code ?? "";
+    const codes = best.map(
+      (vessel) =>
+        list.tasters[row]?.glasses.find(({ vesselId }) => vesselId === vesselIds[vessel])?.code ?? "",
+    );
+    const notes = (scores ?? []).map((score, i) => ({
+      code: codes[i] ?? "",
+      first: silent,
+      second: silent,
+      score: score - row,
+    }));
     await client("editSheet", {
       at: { ...at, sheet: taken.sheet.id },
       token: taken.token,
-      body: { version: taken.sheet.version, ranking: best.map((vessel) => [codeOf(vessel)]) },
+      body: { version: taken.sheet.version, ranking: codes.map((code) => [code]), notes },
     });
     await lock(shelf, taken);
   }
-  if (reveal) await client("revealFlight", { at, token: made.hostToken, body: {} });
+  const lift = () => client("revealFlight", { at, token: made.hostToken, body: {} });
+  if (reveal) await lift();
+  return { reveal: lift };
 }
 
 eachDatabase((database) => {
@@ -79,7 +102,7 @@ eachDatabase((database) => {
       expect(before).toMatchObject({ counted: { flights: 0, rankings: 0 }, by: "liking" });
       expect(before.asked.tried).toEqual([{ id: `whiskey:${other}`, parts: { [other]: 1 } }]);
 
-      await ranked(shelf, [3, 0, 1], true);
+      await ranked(shelf, [3, 0, 1], { reveal: true });
       const told = await ask();
       const blend = `batch:${batch.id}`;
       expect(told.asked.tried).toContainEqual({ id: blend, parts: { [malt]: 3, [rye]: 1 } });
@@ -100,7 +123,7 @@ eachDatabase((database) => {
         expect([malt, rye]).toEqual(expect.arrayContaining(Object.keys(parts)));
 
       // Sealed: whatever was ranked in it, nothing of it stands in the answer but what its holds keep back.
-      await ranked(shelf, [1, 0, 3], false);
+      await ranked(shelf, [1, 0, 3], { reveal: false });
       const sealed = await ask();
       expect({ ...sealed.asked, shelf: told.asked.shelf }).toEqual(told.asked);
       expect(sealed.asked.shelf?.leftMl[malt]).toBe((told.asked.shelf?.leftMl[malt] ?? 0) - 2 * 15);
@@ -147,11 +170,71 @@ eachDatabase((database) => {
       );
     });
 
+    test("N1 scores of a poured flight are marks once its locked sheets are revealed, and the next flight goes by them", async () => {
+      await using house = await temporaryHouse(database);
+      const { client } = house;
+      const { shelf, at, malt, rye, other, recipe, batch } = await around(client);
+      const slot = (whiskeyId: string) => ({ parts: 1, of: { kind: "whiskey" as const, whiskeyId } });
+      const free = await client("addRecipe", {
+        at,
+        body: { name: "No aim", slots: [slot(malt), slot(rye)] },
+      });
+      const ask = (of: string) => client("getTried", { at: { ...at, recipe: of } });
+      const flight = await ranked(shelf, [3, 0, 1], { reveal: false, scores: [90, 51, 49] });
+      const sealed = await ask(free.id);
+      expect(sealed.counted).toEqual({ flights: 0, rankings: 0, marks: 0, tasters: 0 });
+      expect(sealed.asked).not.toHaveProperty("scores");
+
+      await flight.reveal();
+      const told = await ask(free.id);
+      const [blend, alone, second] = [`batch:${batch.id}`, `whiskey:${malt}`, `whiskey:${rye}`] as const;
+      expect(told.counted).toEqual({ flights: 1, rankings: 0, marks: 6, tasters: 2 });
+      expect(told.asked.rankings).toEqual([]);
+      expect(told.asked.scores).toHaveLength(2);
+      for (const [row, taster] of shelf.tasterIds.entries())
+        expect(told.asked.scores).toContainEqual({
+          taster,
+          of: "liking",
+          scale: [0, 100],
+          marks: { [blend]: 90 - row, [alone]: 51 - row, [second]: 49 - row },
+        });
+      const next = await client("nextFlight", { body: told.asked });
+      expect(next.counted).toEqual({ rankings: 0, marks: 6 });
+      expect(next.glasses[0]).toMatchObject({ kind: "anchor", parts: { [malt]: 3, [rye]: 1 } });
+      // The order alone does not say that the last two were nearly one.
+      const { scores: _, ...unscored } = told.asked;
+      const order = [[blend], [alone], [second]];
+      const byOrder = await client("nextFlight", {
+        body: { ...unscored, rankings: shelf.tasterIds.map((taster) => ({ taster, order })) },
+      });
+      const apart = ({ posterior }: typeof next, one: string, two: string): number =>
+        (posterior.find(({ id }) => id === one)?.mean ?? 0) -
+        (posterior.find(({ id }) => id === two)?.mean ?? 0);
+      expect(apart(next, alone, second)).toBeLessThan(apart(byOrder, alone, second));
+      expect(apart(next, alone, second)).toBeLessThan(0.2 * apart(next, blend, alone));
+
+      // Around a recipe with a target, scores of liking are none of closeness; those of a flight that asked for it are.
+      const aimed = await ask(recipe.id);
+      expect(aimed).toMatchObject({ by: "liking", counted: { rankings: 2, marks: 0 } });
+      const target = `whiskey:${other}`;
+      await ranked(shelf, [2, 3, 0], {
+        reveal: true,
+        scores: [95, 70, 40],
+        more: { question: "how_close", targetNameId: target },
+      });
+      const close = await ask(recipe.id);
+      expect(close).toMatchObject({ by: "closeness", counted: { flights: 1, rankings: 0, marks: 6 } });
+      expect(close.asked.scores?.[0]).toMatchObject({ of: "closeness", scale: [0, 100] });
+      const nearer = await client("nextFlight", { body: close.asked });
+      expect(nearer.glasses.slice(0, 2).map(({ kind }) => kind)).toEqual(["anchor", "target"]);
+      expect(apart(nearer, blend, alone)).toBeGreaterThan(0);
+    });
+
     test("N4 little left: the mixes that are planned can all be poured, and what is poured beside them", async () => {
       await using house = await temporaryHouse(database);
       const { client } = house;
       const { shelf, at, malt, rye, recipe } = await around(client);
-      await ranked(shelf, [3, 0, 1], true);
+      await ranked(shelf, [3, 0, 1], { reveal: true });
       const ask = () => client("getTried", { at: { ...at, recipe: recipe.id } });
       const enough = await ask();
       expect(enough.asked.shelf).toMatchObject({ mixMl: 60, pourMl: 30 });
