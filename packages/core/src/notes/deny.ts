@@ -71,7 +71,9 @@ export const goneBehind = ({ items, at }: Draft, n: number): Mention | undefined
     ? at[n + 2]
     : undefined;
 
-const FILLER = /^(?:okay?|right|well|yeah|yes)$/;
+const FILLER = /^(?:okay?|right|just|well|yeah|yes)$/;
+/** "before I forget the smell" */
+const FORGET = /^(?:i|never|can't|don't|we|you)\b/;
 
 /** Hands a "no" to the flavour after it, a "has gone" to the one before. */
 export function applyNot(draft: Draft, n: number): void {
@@ -86,11 +88,13 @@ export function applyNot(draft: Draft, n: number): void {
   }
   // "can't find any fruit" is no word on what stood before; "can't find it" is.
   const named = is(draft.items[n + 1], "pronouns");
+  // "a violet clears its throat"
+  const throat = item?.words === "clears" && is(draft.items[n + 1], "determiners");
   const open = /(?:any|find|get|feel|smell|taste)$/.test(item?.words ?? "") && !ends(draft, n) && !named;
   // "Mouth: custard. Finish: none."
   const headed = draft.items[n - 1]?.mark === "colon" && says(draft.items[n - 2], "where") !== undefined;
   // "the acetone's away", not "put away"
-  const close = item?.words !== "away" || (draft.at[n - 1] !== undefined && ends(draft, n));
+  const close = !throat && (item?.words !== "away" || (draft.at[n - 1] !== undefined && ends(draft, n)));
   if (gone !== undefined && close && !open && !headed && !becomes(draft, n)) {
     const near = backward(draft, n, {
       words: named || /\b(?:it|them)$/.test(item?.words ?? "") ? 6 : 3,
@@ -117,6 +121,7 @@ export function applyNot(draft: Draft, n: number): void {
   }
   if (not === undefined) return;
   // "is this thing on no okay vanilla": an answer to something else.
+  if (item?.words === "forget the" && FORGET.test(draft.items[n - 1]?.words ?? "")) return;
   if (item?.words === "minus" && draft.items[n + 1]?.words === "one") return;
   if (item?.words === "no" && FILLER.test(draft.items[n + 1]?.words ?? "")) return;
   // "peat, yes; smoke no.", "oak is not."

@@ -92,7 +92,7 @@ export const PHRASES: readonly Said[] = [
   {
     says: "gone",
     retracts: true,
-    words: `i imagined|i_found_was/i_had_was/i_mentioned_was/i_noted_down_was/i_noted_is/i_noted_was/i_put_down_was/i_put_was/i_said_was/i_thought_i_had_was/i_wrote_down_was/i_wrote_is/i_wrote_was/is/noted_before_was/noted_earlier_was/noted_was/was/were wrong|i_take_it/i_take_that back|never was/was_there|scrap that one|was a_mistake/an_error/false/imaginary/my_imagination/my_mistake/never_there/nonsense/not_real/rubbish`,
+    words: `i imagined/made_up|i_found_was/i_had_was/i_mentioned_was/i_noted_down_was/i_noted_is/i_noted_was/i_put_down_was/i_put_was/i_said_was/i_thought_i_had_was/i_wrote_down_was/i_wrote_is/i_wrote_was/is/noted_before_was/noted_earlier_was/noted_was/was/were wrong|i_take_it/i_take_that back|never was/was_there|scrap that one|was a_mistake/an_error/false/imaginary/my_imagination/my_mistake/never_there/nonsense/not_real/rubbish`,
   },
   {
     says: "less",
@@ -367,7 +367,7 @@ export const PHRASES: readonly Said[] = [
     strength: 8,
     alone: true,
     words: `carries/clings/goes/hangs/hums/keeps/rings/went on|echoed|echoes|goes|hangs about|hangs/hung/sticks around|keeps going|lasted|lasts|lingered|lingers|persists|remains|runs|stayed|stays|still be_there/going/here/tasting_it/there|taste/tasting it|with me/you`,
-    behind: `a_minute/an_hour/five_minutes/half_an_hour/hours/minutes/ten_minutes later|ages/long/minutes after|all day/evening/night/the_way_home/through|and lasts/lingers/on/on_and_on/stays|as long as|even now|for a_good_long_while/a_long_time/a_long_while/a_week/ages/an_age/days/donkey's_years/ever/hours/minutes/the_longest_time/weeks/yonks|forever|half the_evening/the_night|like a_bad/a_bell/a_church_bell/a_good/a_guest/a_sermon/a_song/a_vicar's/an_echo/an_in_law/mad/nobody's_business|longer than|the whole_evening/whole_length_of/whole_night/whole_of/whole_way_home|till morning/the_cows_come_home/tomorrow|until christmas/morning/the_cows_come_home/the_morning/tomorrow|yet`,
+    behind: `a_minute/an_hour/five_minutes/half_an_hour/hours/minutes/ten_minutes later|ages/long/minutes after|all day/evening/night/the_way_home/through|and lasts/lingers/on/on_and_on/stays|as long as|even now|for a_good_long_while/a_long_time/a_long_while/a_week/ages/an_age/days/donkey's_years/ever/hours/minutes/the_longest_time/weeks/yonks|forever|half the_evening/the_night|like a_bad/a_bell/a_church_bell/a_good/a_guest/a_sermon/a_song/a_vicar's/an_echo/an_in_law/mad/nobody's_business|longer than|for long time|the whole_evening/whole_length_of/whole_night/whole_of/whole_way_home|till morning/the_cows_come_home/tomorrow|until christmas/morning/the_cows_come_home/the_morning/tomorrow|yet`,
   },
   {
     says: "length",

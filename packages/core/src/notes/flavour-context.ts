@@ -75,7 +75,17 @@ export function inContext(draft: Draft, at: number): boolean {
 
 /** Of a common word for a thing or a place: right beside what asks for a flavour, by itself, or in a sentence that speaks of flavours before it. */
 export const placed = (draft: Draft, at: number): boolean =>
-  inPlainContext(draft, at) || fragment(draft.items, at) || likened(draft, at) || recalled(draft.items, at);
+  got(draft, at) ||
+  inPlainContext(draft, at) ||
+  fragment(draft.items, at) ||
+  likened(draft, at) ||
+  recalled(draft.items, at);
+
+/** "I got varnish and": with no article, and nothing of it behind. */
+const got = ({ items }: Draft, at: number): boolean =>
+  /^(?:get|got|getting|find|found)$/.test(items[at - 1]?.words ?? "") &&
+  /^(?:i|i'm|we|we're|you|first i)$/.test(items[at - 2]?.words ?? "") &&
+  ((items[at + 1]?.mark ?? "stop") !== "" || says(items[at + 1], "join") !== undefined);
 
 /** "it's like walking into a church": what the sentence has said so far speaks of flavours. */
 function likened({ items, at: mentions }: Draft, at: number): boolean {

@@ -19,6 +19,8 @@ export function leaveOut(draft: Draft): void {
     const aside = says(item, "aside");
     // "all the colours mixed up"
     if (aside?.look && /^all(?: the)?$/.test(items[n - 1]?.words ?? "")) continue;
+    // "the cherries do the talking"
+    if (aside?.back && item.words === "talking" && items[n - 1]?.words === "the") continue;
     if (aside?.back) dropBefore(draft, n);
     else if (aside && (isImage(items, n) || itTalks(items, n) || chosen(items, n))) continue;
     else if (aside) drop(draft, n, aside.look === true);

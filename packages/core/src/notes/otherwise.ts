@@ -186,7 +186,11 @@ export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boo
   if (item.text === "leaves" && is(items[at + 1], "leavesWhat")) return true;
   if (item.text === "leaves" && is(items[at - 1], "leavers")) return true;
   if (item.text === "round" && is(items[at - 1], "roundAfter")) return true;
-  return !item.more && lexicon.leaning.has(item.words) && is(items[at - 1], "becoming");
+  // "the smoke has gone soft", but "it's gone sour" of all
+  const ofAll =
+    /^(?:it|it's|it has)$/.test(items[at - 2]?.words ?? "") ||
+    /^it(?:'s| has)? /.test(items[at - 1]?.words ?? "");
+  return !item.more && !ofAll && lexicon.leaning.has(item.words) && is(items[at - 1], "becoming");
 }
 
 /** "all night the barrel dreamed", "the cask has said" */

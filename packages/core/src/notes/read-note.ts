@@ -90,10 +90,10 @@ function observed(items: readonly Item[], mention: Mention): Observation[] {
 /** "The nose is hot", where the sentence names it: what burns there is the spirit. */
 function stingsNose(
   items: readonly Item[],
-  { at, where, less, not, gone }: Mention,
+  { at, where, less, more, not, gone }: Mention,
   stance: Stance,
 ): boolean {
-  if (where !== "nose" || less || not || gone || stance === "absent") return false;
+  if (where !== "nose" || less || more || not || gone || stance === "absent") return false;
   for (const step of [-1, 1])
     for (let n = at + step; n >= 0 && !isStop(items[n]); n += step)
       if (says(items[n], "where")?.where === "nose") return true;
