@@ -77,7 +77,7 @@ export const TEACHING = {
 export const SHORTENED = `v|med|lt|sl|approx|esp|incl|vs|no|nr|poss|prob|def|mr|mrs|ms|dr|st|etc|eg|ie|bit`;
 
 /** What a flavour's word before it only describes: "an oak table", "a peaty friend", "a plum dress", "the smoke alarm". */
-export const THINGS = `label|stub|tube|cutout|drawing|cat|cats|kitten|kittens|pony|tom|friend|friends|mate|mates|pal|pals|buddy|man|men|woman|women|guy|guys|girl|girls|boy|boys|lad|lads|lass|uncle|aunt|auntie|
+export const THINGS = `label|smoker|smokers|stub|tube|cutout|drawing|cat|cats|kitten|kittens|pony|tom|friend|friends|mate|mates|pal|pals|buddy|man|men|woman|women|guy|guys|girl|girls|boy|boys|lad|lads|lass|uncle|aunt|auntie|
 cousin|neighbour|neighbor|boss|bloke|chap|fellow|lady|ladies|lover|lovers|fan|fans|fiend|fiends|freak|freaks|head|heads|fanatic|nut|crowd|
 people|person|folk|folks|brigade|camp|voice|laugh|laughter|smile|face|eyes|humour|humor|joke|jokes|mood|remark|shirt|dress|jumper|
 sweater|cardigan|coat|hat|tie|scarf|curtain|curtains|cushion|cushions|hair|trousers|shoelace|colour|color|coloured|colored|hue|tint|

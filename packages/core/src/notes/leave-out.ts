@@ -24,6 +24,7 @@ export function leaveOut(draft: Draft): void {
     if (aside?.back) dropBefore(draft, n);
     else if (aside && (isImage(items, n) || itTalks(items, n) || chosen(items, n))) continue;
     else if (aside) drop(draft, n, aside.look === true);
+    if (onSomebody(items, n)) dropBefore(draft, n);
     if (narrates(draft, n)) dropStory(draft, n);
     about.push(...leftOut(draft, n));
     if (smellsNearby(draft, n)) {
@@ -162,6 +163,13 @@ function isImage(items: readonly Item[], n: number): boolean {
 const itTalks = (items: readonly Item[], n: number): boolean =>
   items[n]?.words === "talk of" && /^(?:it|finish|nose|palate)$/.test(items[n - 1]?.words ?? "");
 
+/** "a plaster on my thumb" */
+const onSomebody = (items: readonly Item[], n: number): boolean =>
+  items[n]?.words === "on" &&
+  items[n + 1]?.words === "my" &&
+  items[n + 2] !== undefined &&
+  isPlain(items[n + 2] as Item);
+
 /** "boiled sweets, the lemon ones": of what was named before. */
 const oneOfThem = ({ items, mentions }: Draft, { nth, at, last }: Mention): boolean =>
   items[last + 1]?.text === "ones" && at - (mentions[nth - 1]?.last ?? Number.NEGATIVE_INFINITY) < 12;
@@ -218,6 +226,8 @@ function isPraised({ items, at }: Draft, n: number): boolean {
   for (let m = n + 1; m < items.length && m < n + 12 && !isStop(items[m]); m++) {
     seen ||= at[m] !== undefined;
     if (says(items[m], "where")) return true;
+    // "I've had far too much cheese"
+    if (/\btoo (?:much|many)$/.test(items[m]?.words ?? "")) return false;
     if (!seen && ["degree", "liking", "unsure", "more"].some((kind) => says(items[m], kind as "more")))
       return true;
   }

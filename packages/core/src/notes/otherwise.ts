@@ -122,6 +122,8 @@ export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boo
   // "a big fat nose"
   if (item.text === "fat" && items[at + 1]?.mark === "" && says(items[at + 1], "where")?.form === "head")
     return true;
+  // "the road was being tarred"
+  if (item.text.endsWith("ed") && items[at - 1]?.words === "being") return true;
   // "when you open it"
   if (item.text === "open" && is(items[at - 1], "burners")) return true;
   // "the mint that bites"
@@ -228,6 +230,8 @@ function lampLight(items: readonly Item[], at: number): boolean {
   const [before, after] = [items[at - 1], items[at + 1]];
   if (before === undefined || before.mark !== "") return false;
   const place = [1, 2, 3].map((step) => items[at + step]?.words ?? "").join(" ");
+  // "lovely light."
+  if (says(before, "liking") !== undefined && isStop(after)) return true;
   return LIT.test(before.words)
     ? after?.words !== "in"
     : (is(before, "an") || /\bthe$/.test(before.words)) && after?.mark === "" && FALLS.test(place);

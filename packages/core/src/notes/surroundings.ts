@@ -5,7 +5,7 @@ const FURTHEST = 6;
 const IS = /(?:^|')(?:m|am|is|was|were|are|re|been)$/;
 
 /** "the room is really warm", "everything seemed hot", "we were a bit tired": how what stands about the glass is, or whoever holds it. */
-export function warmRoom({ items }: Draft, at: number): boolean {
+export function warmRoom({ items, lexicon }: Draft, at: number): boolean {
   const ids = (items[at]?.senses ?? []).flatMap((sense) =>
     sense.says === "flavour" ? sense.attributes : [],
   );
@@ -18,6 +18,17 @@ export function warmRoom({ items }: Draft, at: number): boolean {
     if (item === undefined || item.mark !== "") return false;
     // "the welcome was warm", "my knees are rusty"
     if (isSo && adjective && isPlain(item) && is(items[n - 1], "determiners") && !is(item, "whiskeyNouns"))
+      return true;
+    // "the table's sticky", "my chair's hot"
+    const owner = item.text.endsWith("'s") ? item.text.slice(0, -2) : "";
+    if (
+      owner !== "" &&
+      felt &&
+      isPlain(item) &&
+      is(items[n - 1], "determiners") &&
+      (lexicon.root.next.get(owner)?.phrase ?? null) === null &&
+      !lexicon.kindsOf(owner, owner).has("whiskeyNouns")
+    )
       return true;
     // "the room was quite smoky", "the windows were open"
     if (isSo && is(item, "surroundings") && adjective) return true;
