@@ -32,6 +32,8 @@ export function finishLengths(draft: Draft, sections: readonly Where[]): FinishL
     if (length === undefined && seconds === null) continue;
     // "he goes on and on"
     if (is(items[n - 1], "persons") && seconds === null) continue;
+    // "it goes on the list"
+    if (/^goes on$/.test(item.words) && /^(?:the|my)$/.test(items[n + 1]?.words ?? "")) continue;
     // "it stays cold"
     const next = items[n + 1];
     if (item.words === "stays" && next !== undefined && isPlain(next) && !next.words.endsWith("ly")) continue;

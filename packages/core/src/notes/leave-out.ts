@@ -199,7 +199,8 @@ function narrates(draft: Draft, n: number): boolean {
   const who = items[m];
   if (who === undefined || who.mark !== "") return false;
   const named = who.capital && isPlain(who) && !lexicon.known.has(who.words);
-  const before = items[m - 1]?.words ?? "";
+  const inLaw = who.words === "law" && items[m - 1]?.words === "in";
+  const before = items[inLaw ? m - 3 : m - 1]?.words ?? "";
   const related = isPlain(who) && (HIS.test(before) || (before === "the" && !is(items[n], "thingsDo")));
   const anybody = /^(?:some|every)(?:body|one)$/.test(who.words) && is(items[n], "broughtBy");
   if (!is(who, "storyTellers") && !named && !related && !anybody) return false;

@@ -10,7 +10,7 @@ export function warmRoom({ items, lexicon }: Draft, at: number): boolean {
     sense.says === "flavour" ? sense.attributes : [],
   );
   const burns = ids.some((id) => id === "feel.burn");
-  const felt = burns || ids.some((id) => /^whole\.|^taste\.|weight$/.test(id));
+  const felt = burns || ids.some((id) => /^(?:whole|taste|feel)\./.test(id));
   const adjective = felt || (items[at]?.text ?? "").endsWith("y");
   let isSo = false;
   for (let n = at - 1; n >= 0 && n > at - FURTHEST; n--) {
