@@ -94,7 +94,10 @@ export function applyNot(draft: Draft, n: number): void {
   // "Mouth: custard. Finish: none."
   const headed = draft.items[n - 1]?.mark === "colon" && says(draft.items[n - 2], "where") !== undefined;
   // "the acetone's away", not "put away"
-  const close = !throat && (item?.words !== "away" || (draft.at[n - 1] !== undefined && ends(draft, n)));
+  // "when everyone has gone"
+  const people = is(draft.items[n - 1], "everything") || is(draft.items[n - 1], "others");
+  const close =
+    !throat && !people && (item?.words !== "away" || (draft.at[n - 1] !== undefined && ends(draft, n)));
   if (gone !== undefined && close && !open && !headed && !becomes(draft, n)) {
     const near = backward(draft, n, {
       words: named || /\b(?:it|them)$/.test(item?.words ?? "") ? 6 : 3,

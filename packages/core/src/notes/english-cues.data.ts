@@ -89,7 +89,7 @@ export const CUES: readonly Said[] = [
     says: "where",
     where: "palate",
     form: "head",
-    words: `arrival|/attack_on_the/mid palate|cakehole|cheeks|development|entry|first gulp/mouthful/sip/sup/swallow/swig/taste|/flavour_on_the/mid tongue|gob|gub|gulp|gustation|kisser|mid part/section|midpalate|midsection|mooth|moutfeel|mouth /feel|mouthfeel|mouthful|/one sip|pal ate/et/it|palat|palette|pallet|second mouthful/sip/swig|sipping|slurp|sup|swig|taste /buds|tastebuds|tastes|texture|the drinking/first_sip/next_sip/second_mouthful/second_sip/second_taste/third_sip|tonguing`,
+    words: `arrival|attack|/attack_on_the/mid palate|cakehole|cheeks|development|entry|first gulp/mouthful/sip/sup/swallow/swig/taste|/flavour_on_the/mid tongue|gob|gub|gulp|gustation|kisser|mid part/section|midpalate|midsection|mooth|moutfeel|mouth /feel|mouthfeel|mouthful|/one sip|pal ate/et/it|palat|palette|pallet|second mouthful/sip/swig|sipping|slurp|sup|swig|taste /buds|tastebuds|tastes|texture|the drinking/first_sip/next_sip/second_mouthful/second_sip/second_taste/third_sip|tonguing`,
   },
   {
     says: "where",
