@@ -10,7 +10,7 @@ const notes = (part: string): readonly LabelledNote[] =>
   JSON.parse(readFileSync(new URL(`fixtures/notes/${part}.json`, import.meta.url), "utf8")) as LabelledNote[];
 const read = openReader(ENGLISH);
 
-// The aim is F1 0.92, section 0.95 and strength 0.85 on the held part. F1 falls short of it there; the bounds below only keep what is reached. The parts "build", "fresh", "unlike", "voices" and "strangers" were worked on with the notes in view, so that their scores are flattering;
+// The aim is F1 0.92, section 0.95 and strength 0.85 on the held part. F1 falls short of it there; the bounds below only keep what is reached. The parts "build", "fresh", "unlike", "voices", "strangers" and "later" were worked on with the notes in view, so that their scores are flattering;
 // of "spare" the errors were never looked at. What each scored at first sight is in fixtures/notes/README.md.
 test.each([
   ["build", { f1: 0.95, where: 0.98, strength: 0.93, order: 0.92 }],
@@ -18,6 +18,7 @@ test.each([
   ["unlike", { f1: 0.94, where: 0.95, strength: 0.87, order: 0.85 }],
   ["voices", { f1: 0.94, where: 0.95, strength: 0.93, order: 0.91 }],
   ["strangers", { f1: 0.96, where: 0.95, strength: 0.92, order: 0.91 }],
+  ["later", { f1: 0.93, where: 0.95, strength: 0.93, order: 0.88 }],
   ["spare", { f1: 0.9, where: 0.9, strength: 0.88, order: 0.85 }],
   ["held", { f1: 0.905, where: 0.945, strength: 0.915, order: 0.88 }],
 ] as const)("labelled notes, the part %s", { timeout: 180_000 }, (part, least) => {
