@@ -31,7 +31,7 @@ export function takeBack(draft: Draft): void {
     const instead = right && draft.mentions[right.nth + 1];
     if (wrong === undefined && right?.denied && instead && !isStop(items[right.last + 1]) && !instead.not)
       right.dropped = true;
-    if (wrong === undefined && / no$/.test(item.words)) deny(draft.at[n + 1]);
+    if (wrong === undefined && item.words.endsWith(" no")) deny(draft.at[n + 1]);
     if (wrong === undefined || right === undefined) continue;
     // "toast, no, hang on, there's cinnamon in it too"
     if (/^there(?:'s|s| is)?$/.test(items[n + 1]?.words ?? "") && isToo(items, right)) continue;
