@@ -1,6 +1,7 @@
 import { type Item, isFlavour } from "./find-items.ts";
 import { findSlip, maySlip } from "./find-slip.ts";
 import { inContext, inList, inPlainContext, isFelt, placed } from "./flavour-context.ts";
+import { itsSmell } from "./its-smell.ts";
 import type { Lexicon, Sense } from "./lexicon.ts";
 import { is, type Draft, isPlain, type Mention, says } from "./mention.ts";
 import {
@@ -10,7 +11,6 @@ import {
   isName,
   isPerson,
   isVerb,
-  itsSmell,
   leans,
   ofThing,
   saysChange,

@@ -1,3 +1,4 @@
+import { chosen, itTalks, oneOfThem } from "./after-all.ts";
 import { agreedWith } from "./agreed.ts";
 import type { Item } from "./find-items.ts";
 import { leftOut, sameAgain } from "./food-again.ts";
@@ -159,25 +160,12 @@ function isImage(items: readonly Item[], n: number): boolean {
   return n - m > 2 && is(items[m + 1], "an") && (m < 0 || items[m]?.mark !== "");
 }
 
-/** "it talks of figs": the glass itself. */
-const itTalks = (items: readonly Item[], n: number): boolean =>
-  items[n]?.words === "talk of" && /^(?:it|finish|nose|palate)$/.test(items[n - 1]?.words ?? "");
-
 /** "a plaster on my thumb" */
 const onSomebody = (items: readonly Item[], n: number): boolean =>
   items[n]?.words === "on" &&
   items[n + 1]?.words === "my" &&
   items[n + 2] !== undefined &&
   isPlain(items[n + 2] as Item);
-
-/** "boiled sweets, the lemon ones": of what was named before. */
-const oneOfThem = ({ items, mentions }: Draft, { nth, at, last }: Mention): boolean =>
-  items[last + 1]?.text === "ones" && at - (mentions[nth - 1]?.last ?? Number.NEGATIVE_INFINITY) < 12;
-
-/** "I'm going to go with walnut": what is chosen, and no food. */
-const chosen = (items: readonly Item[], n: number): boolean =>
-  items[n]?.words === "go with" &&
-  /(?:^| )(?:to|i'd|i'll|gonna|let's|we'll)$/.test(items[n - 1]?.words ?? "");
 
 const HIS = /^(?:my|his|her|our|their|your)$/;
 

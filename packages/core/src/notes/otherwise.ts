@@ -1,4 +1,8 @@
 import { type Item, isFlavour } from "./find-items.ts";
+import { caskActs } from "./cask-acts.ts";
+import { cameIn } from "./came-in.ts";
+import { opensAlone } from "./it-opens.ts";
+import { lampLight } from "./lamp-light.ts";
 import type { Lexicon, Sense } from "./lexicon.ts";
 import { is, type Draft, isPlain, isStop, says } from "./mention.ts";
 import { derived } from "./word-forms.ts";
@@ -154,7 +158,7 @@ export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boo
   // "it opens like a drawer", "it opens with lemon"
   if (/^(?:it )?opens(?: up)?$/.test(item.words) && !opensAlone(items, at)) return true;
   // "what the cask has said to the grain"
-  if (is(item, "wooden") && /^(?:barrel|cask)s?$/.test(item.text) && acts(items, at)) return true;
+  if (caskActs(items, at)) return true;
   // "late light through the blinds", "a light in the window"
   if (item.text === "light" && lampLight(items, at)) return true;
   // "as it warms in the hand"
@@ -195,54 +199,9 @@ export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boo
   return !item.more && !ofAll && lexicon.leaning.has(item.words) && is(items[at - 1], "becoming");
 }
 
-/** "all night the barrel dreamed", "the cask has said" */
-const acts = (items: readonly Item[], at: number): boolean => {
-  const [before, next, after] = [items[at - 1], items[at + 1], items[at + 2]];
-  const verb = next?.words === "has" || next?.words === "had" ? after : next;
-  return (
-    /(?:^| )(?:the|this|its)$/.test(before?.words ?? "") &&
-    verb !== undefined &&
-    (/^(?:did|done|gave|given|said|says|does|took|taken|left)$/.test(verb.words) ||
-      (isPlain(verb) && /..ed$/.test(verb.words)))
-  );
-};
-
 const WHEN = /\bwhen (?:it is|it's)$/;
 const wordsBefore = (items: readonly Item[], at: number): string =>
   `${items[at - 3]?.words} ${items[at - 2]?.words} ${items[at - 1]?.words}`;
-
-/** "With the water it opens.", "it opens, I find honey" */
-function opensAlone(items: readonly Item[], at: number): boolean {
-  const [next, after] = [items[at + 1], items[at + 2]];
-  if (isStop(next) || is(next, "closers")) return true;
-  if (next?.mark === "comma" || says(next, "join")?.join === "and") return says(after, "start") !== undefined;
-  return /^(?:and then|after|but|nicely|slowly|well|with (?:the |some |a little )?water)\b/.test(
-    `${next?.words} ${after?.words}`,
-  );
-}
-
-const LIT = /^(?:(?:the )?(?:first|last)|late|early|winter|summer|autumn|evening|morning|lamp|tea)$/;
-const FALLS =
-  /^(?:through|across|behind|under|over|from|at|of|(?:in|on) (?:the|a|an|my|his|her|our)\b(?! (?:mouth|palate|tongue|nose|finish)))/;
-
-/** "light" that is seen: by its time of day, or by where it falls. */
-function lampLight(items: readonly Item[], at: number): boolean {
-  const [before, after] = [items[at - 1], items[at + 1]];
-  if (before === undefined || before.mark !== "") return false;
-  const place = [1, 2, 3].map((step) => items[at + step]?.words ?? "").join(" ");
-  // "lovely light."
-  if (says(before, "liking") !== undefined && isStop(after)) return true;
-  return LIT.test(before.words)
-    ? after?.words !== "in"
-    : (is(before, "an") || /\bthe$/.test(before.words)) && after?.mark === "" && FALLS.test(place);
-}
-
-/** "a very nice perfume", "the perfume is strong": what it smells like, liked or not. */
-export const itsSmell = (items: readonly Item[], at: number): boolean =>
-  items[at]?.text === "perfume" &&
-  (says(items[at - 1], "liking") !== undefined ||
-    (/\bthe$/.test(items[at - 1]?.words ?? "") && /^(?:is|was)\b/.test(items[at + 1]?.words ?? ""))) &&
-  !is(items[at + 1], "noteWords");
 
 /** "medium" where the length of the finish is meant. */
 export function isLength(items: readonly Item[], at: number): boolean {
@@ -304,17 +263,11 @@ function isScene(items: readonly Item[], at: number): boolean {
   return true;
 }
 
-const ARRIVES =
-  /^(?:(?:came|comes?) )?(?:after|back|behind|first|forward|in|last|late|later|next|out|second|then|through|up)\b/;
-
 /** "so Hazel brought", "Olive reckons": a given name, by its capital inside a sentence or by what only people do. */
 export function isPerson(items: readonly Item[], at: number, lexicon: Lexicon): boolean {
   const [before, item, next] = [items[at - 1], items[at], items[at + 1]];
   if (item === undefined || !lexicon.people.has(item.text)) return false;
-  // "Cinnamon came in first"
-  const opens = isStop(before) || !item.capital;
-  const came = /^(?:came|come)s?$/.test(next?.words ?? "") ? `${items[at + 2]?.words}` : (next?.words ?? "");
-  if (opens && ARRIVES.test(came) && /^(?:came|come)/.test(next?.words ?? "")) return false;
+  if (cameIn(items, at)) return false;
   if (
     next !== undefined &&
     next.mark === "" &&
