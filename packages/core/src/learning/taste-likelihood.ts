@@ -36,7 +36,7 @@ export function tasteLikelihood(
     return {
       size: rankings.size,
       others: ties.map(() => tie),
-      value: rankings.value,
+      value: (x) => rankings.value(x),
       add: (x, _, gradient, curvature) => rankings.add(x, gradient, curvature),
     };
   const marks = markLikelihood(sheets, noises, differences);

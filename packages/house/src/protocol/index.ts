@@ -124,7 +124,8 @@ export { LearnedMixing, MixingBoard, MixingUsed } from "./mixing.ts";
 export { NEXT_LIMITS, NextFlightAnswer, NextFlightDraft } from "./next-flight.ts";
 export { saidOfTried } from "./said-of-tried.ts";
 export { TriedHistory } from "./tried-history.ts";
-export { poursFor, shelfLeft } from "./flight-pours.ts";
+export { poursFor } from "./flight-pours.ts";
+export { shelfLeft } from "./shelf-left.ts";
 export { nextFlightSchema } from "./next-flight-schema.ts";
 export { KeptUp, NextAddition } from "./kept-up.ts";
 export {

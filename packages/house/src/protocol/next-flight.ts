@@ -72,7 +72,7 @@ export const NextFlightDraft = z
         /** mL that a new mix is made of, for all who taste; 30 where left out. Measured in steps of 0.5 mL. */
         mixMl: z.number().min(5).max(MOST_MIX_ML).optional(),
         /** mL that are poured of a whiskey that stands ready, for all who taste; 15 where left out. */
-        pourMl: z.number().min(1).max(1000).optional(),
+        pourMl: z.number().min(1).max(10_000).optional(),
       })
       .optional(),
   })
