@@ -6,6 +6,7 @@ export const HEARD: Readonly<Record<string, string>> = {
   "pair drop": "pear drop",
   "honey calm": "honeycomb",
   "black curran": "blackcurrant",
+  "black current": "blackcurrant",
   "current s": "currant",
   lickrish: "liquorice",
   pair: "pear",

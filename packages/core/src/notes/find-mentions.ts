@@ -181,7 +181,11 @@ function flavoursAt(draft: Draft, at: number): Found | null {
   for (const sense of item.senses)
     if (sense.says === "heard" && (heardHere(draft, at) || putRightNext(draft, at, sense.meant)))
       return meant(sense.meant, lexicon);
-  if (isPlain(item) && maySlip(item.words, lexicon) && (inContext(draft, at) || besideSlip(draft, at))) {
+  if (
+    isPlain(item) &&
+    maySlip(item.words, lexicon) &&
+    (inContext(draft, at) || besideSlip(draft, at) || offered(draft, at))
+  ) {
     const slip = findSlip(item.words, lexicon);
     if (slip !== null) return meant(slip, lexicon);
   }
@@ -192,9 +196,19 @@ function flavoursAt(draft: Draft, at: number): Found | null {
 function heardHere(draft: Draft, at: number): boolean {
   const words = draft.items[at]?.words ?? "";
   if (draft.lexicon.everyday.has(words)) return inList(draft, at);
-  if (inPlainContext(draft, at) || (words.includes(" ") && inContext(draft, at))) return true;
+  if (inPlainContext(draft, at) || (words.includes(" ") && (inContext(draft, at) || offered(draft, at))))
+    return true;
   // "it's hunny"
   return says(draft.items[at - 1], "start") !== undefined || besideSlip(draft, at);
+}
+
+/** "I get old lether", "there's sinamon" */
+function offered({ items }: Draft, at: number): boolean {
+  let n = at - 1;
+  while (says(items[n], "glue") || says(items[n], "degree")) n--;
+  return (
+    items[at]?.capital === false && /^(?:get|getting|got|find|there's|theres)$/.test(items[n]?.words ?? "")
+  );
 }
 
 /** "choclate and coffe": two slips in one list are flavours both. */

@@ -47,6 +47,6 @@ function misspelt(first: string, second: string, lexicon: Lexicon): boolean {
     !singulars(half, lexicon).some((one) => lexicon.known.has(one)) && findSlip(half, lexicon) === null;
   const flavour = (half: string): boolean =>
     singulars(half, lexicon).some((one) => lexicon.flavourWords.has(one));
-  if (flavour(first) || flavour(second)) return false;
-  return (strange(first) || strange(second)) && findSlip(first + second, lexicon) !== null;
+  const broken = strange(second) || (strange(first) && !flavour(second));
+  return broken && findSlip(first + second, lexicon) !== null;
 }
