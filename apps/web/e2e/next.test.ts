@@ -102,6 +102,30 @@ describe("what to try next, in a real browser", () => {
     expect(evening.looks.take()).toStrictEqual([]);
   });
 
+  it("asks for no more than is left, and says of what too little is", { timeout: CASE_MS }, async () => {
+    const household = home.slice("/h/".length);
+    const history = await evening.api("getTried", { at: { household, recipe } });
+    for (const { id, vesselId, freeMl } of history.vessels.filter((one) => one.id.startsWith("whiskey:")))
+      if (history.asked.mixes?.includes(id.slice("whiskey:".length)) === true)
+        await evening.api("addTransfer", {
+          at: { household },
+          body: {
+            from: { kind: "vessel", vesselId },
+            to: { kind: "outside", name: "drain" },
+            amount: { kind: "volume", ml: freeMl - 25 },
+          },
+        });
+    await comeTo(page, `${home}/recipes/${recipe}/next`);
+    await page.getByText(/^Too little is left of .+ for some mixes: none of them stands in/).waitFor();
+    await page
+      .getByText(/may be mixed, 25 mL left$/)
+      .first()
+      .waitFor({ state: "attached" });
+    await evening.looks.over(page, "what to try next, little left");
+    await picture(page, "next-little-left");
+    expect(evening.looks.take()).toStrictEqual([]);
+  });
+
   it("says what a whiskey tastes of to you, learned, and what to taste next", {
     timeout: CASE_MS,
   }, async () => {
