@@ -216,6 +216,9 @@ function replaced(items: Draft["items"], { last }: Mention, { at }: Mention): bo
 export function notButs({ items, mentions }: Draft): void {
   for (const [n, mention] of mentions.entries()) {
     const before = mentions[n - 1];
+    // "not sweet at all, it's dry"
+    const behind = [1, 2].map((step) => items[mention.last + step]?.words ?? "").join(" ");
+    if (behind.startsWith("at all")) continue;
     if (
       mention.denied &&
       before !== undefined &&

@@ -14,97 +14,97 @@ mash /tun|millet|muesli|oat /biscuit/milk|oatcake|oatmeal|pilsner|polenta|popcor
 quinoa|rice /cake/cracker|ricecake|rye /bread/cracker/crisp/flour/grain/toast|semolina|sorghum|sour mash|spelt|\
 /spent grain|/stout beer|sweetcorn|taco shell|tamale|tortilla|wheat beer/cracker/grain|wheatfield|wholegrain|\
 wholemeal|wholewheat|wort`,
-  "grain.bake": `babka|bannock|breadstick|bread oven|cannoli|dinner roll|galette|hotcake|pitta|/cornish pasty|quiche|tartlet|/amaretti/butter/buttermilk/digestive/tea/water biscuit|\
+  "grain.bake": `babka|bannock|breadstick|bread oven|/cornish pasty|quiche|tartlet|/amaretti/butter/buttermilk/digestive/tea/water biscuit|\
 /angel/birthday/fairy/funnel/pound/sponge/tea/wedding/yellow cake|bagel|baguette|bake shop|baked good|\
 /baked/baking/brown/crusty/monkey/potato/short/soda/sweet/white bread|/baked/danish/puff/shortcrust/sweet pastry|\
 bakehouse|baker's /yeast|bakery|bakewell|baking|beignet|biscotti|biscuit/cheesecake base|bread crumb/crust/dough/roll|\
 bread/bread_and_butter/steamed/suet/yorkshire pudding|breadcrumb|breadiness|brioche|/butter/oat/oatmeal/sugar cookie|\
-cake mix/shop|/cake/pancake batter|challah|chapati|choux|churro|ciabatta|cobbler|/cookie dough|/cream/graham cracker|\
+cake mix/shop|/cake/pancake batter|challah|churro|ciabatta|cobbler|/cookie dough|/cream/graham cracker|\
 crepe|croissant|crouton|crumble /topping|crumpet|crust|cupcake|/currant bun|danish|digestive|donut|doughiness|\
-doughnut|dumpling|eclair|/english muffin|filo|financier|flatbread|flour|focaccia|/french/melba/white toast|\
-fresh bake/rolls|fritter|genoise|ladyfinger|loaf|madeleine|naan|pancake|patisserie|petit beurre|\
-pie /crust/dough/shell|piecrust|pita|popover|poppadom|/potato scone|pretzel|profiterole|rich tea|roti|rusk|saltine|\
+doughnut|dumpling|eclair|/english muffin|filo|flatbread|flour|focaccia|/french/melba/white toast|\
+fresh bake/rolls|fritter|ladyfinger|loaf|madeleine|naan|pancake|patisserie|\
+pie /crust/dough/shell|piecrust|pita|popover|poppadom|/potato scone|pretzel|profiterole|rich tea|rusk|saltine|\
 shortbread|shortcake|shortcrust|/soda farl|sourdough|sponge /finger|streusel|strudel|/sugar wafer|tart shell|teacake|\
-turnover|victoria sponge|viennoiserie|waffle /cone|white rolls|yeast|yeastiness`,
+turnover|victoria sponge|waffle /cone|white rolls|yeast|yeastiness`,
   "fruit.orchard": `poire /williams|tarte tatin|apple /butter/cellar/core/loft/orchard/pie_filling/pip/schnapps/sweet/wine|applesauce|\
 /asian/conference/poached/ripe pear|baked/bruised/cider/cooking/crab/poached/red/sliced/stewed/windfall apple|\
-braeburn|bramley|calvados|comice|crabapple|eau de vie|golden delicious|granny smith|green/pome/sharon/white fruit|\
-/hard cider|loquat|medlar|membrillo|nashi|orchard|pear brandy/drop|peardrop|perry|pink lady|pippin|quince /paste|\
+braeburn|bramley|calvados|crabapple|eau de vie|golden delicious|granny smith|green/pome/sharon/white fruit|\
+/hard cider|membrillo|orchard|pear brandy/drop|peardrop|perry|pink lady|pippin|quince /paste|\
 russet|scrumpy|windfall`,
-  "fruit.tropical": `physalis|rum punch|banana /bread/chip/cream/custard/ester/milk/milkshake/split/sweet/toffee|banoffee|bubblegum|\
-/candied/grilled/tinned pineapple|cantaloupe|cashew fruit|charentais|coconut flesh|custard apple|dragonfruit|\
+  "fruit.tropical": `rum punch|banana /bread/chip/cream/custard/ester/milk/milkshake/split/sweet/toffee|banoffee|bubblegum|\
+/candied/grilled/tinned pineapple|cantaloupe|coconut flesh|custard apple|dragonfruit|\
 exotic|foam/fried/overripe banana|fruit cocktail/punch/salad|fruity gum|galia|guava|honeydew /melon|kiwi|\
 kiwifruit|litchi|lychee|mango /lassi|mangosteen|melon|papaya|passionfruit /curd|pawpaw|pina colada|pineapple chunk|\
 plantain|tinned fruit/fruit_cocktail|tropical /sweet|tutti frutti|watermelon`,
-  "fruit.stone": `amarena|clafoutis|slivovitz|apricot /yoghurt|/bing/black/boozy/brandied/candied/cocktail/glace/maraschino/morello/red/sour cherry|\
+  "fruit.stone": `amarena|apricot /yoghurt|/bing/black/boozy/brandied/candied/cocktail/glace/maraschino/morello/red/sour cherry|\
 canned/doughnut/stewed/tinned/white peach|cherries|\
-cherry bakewell/brandy/coke/cola/cough_drop/cough_syrup/pie_filling/sweet/tomato_skin|clingstone|damson /cheese/gin|\
+cherry bakewell/brandy/coke/cola/cough_drop/cough_syrup/pie_filling/sweet/tomato_skin|damson /cheese/gin|\
 greengage|kirsch|maraschino|mirabelle|morello|nectarine|\
 peach /cobbler_filling/iced_tea/melba/ring/schnapps/tea/yoghurt|plum cheese|sloe /gin|\
 /stewed/victoria plum|stone fruit/fruity|stonefruit`,
-  "fruit.berry": `eton mess|whortleberry|acai|berry pie/smoothie|bilberry|/black/concord/muscat/red/white grape|black/forest/hedgerow/mulled/red/summer fruit|\
-blackberry/blueberry /pie|blackcurrant /sweet|boysenberry|bramble|cassis|\
+  "fruit.berry": `eton mess|berry pie/smoothie|bilberry|/black/concord/muscat/red/white grape|black/forest/hedgerow/mulled/red/summer fruit|\
+blackberry/blueberry /pie|blackcurrant /sweet|bramble|cassis|\
 /cherry/dark/forest/mixed/red/summer/wild berry|cherryade|cloudberry|cranberry|currant bush/jelly|elderberry|\
-fruit chew/drop/gum/leather/pastille|fruits of the forest|goji|gooseberry|grape must|grapiness|grenadine|gumdrop|\
+fruit chew/drop/gum/leather/pastille|fruits of the forest|gooseberry|grape must|grapiness|grenadine|gumdrop|\
 gummy /bear|hedgerow|huckleberry|jam /donut/doughnut/sandwich|jamminess|jelly /baby/bean/sweet|jellybean|lingonberry|\
 loganberry|mulberry|muscat|pastilles|pomegranate|raspberry /coulis/ripple/sweet|raspberryade|red licorice/liquorice|\
-redcurrant|rosehip|rowanberry|sangria|sea buckthorn|\
-strawberry /lace/pencil/sweet/yoghurt|summer pudding|tayberry|white currant|winegum|woodland strawberry`,
+redcurrant|rosehip|rowanberry|sangria|\
+strawberry /lace/pencil/sweet/yoghurt|summer pudding|white currant|winegum|woodland strawberry`,
   "fruit.citrus": `peel|bergamot /tea|blood/chocolate/seville orange|candied citrus/lemon/orange/orange_peel/peel|citric|citron|\
-citronella|citrus /cleaner/fruit|clementine|creamsicle|curacao|daiquiri|dreamsicle|earl grey/grey_tea|kaffir/key lime|\
+citrus /cleaner/fruit|clementine|creamsicle|dreamsicle|earl grey/grey_tea|kaffir/key lime|\
 key lime pie|kumquat|\
 lemon /and_lime/balsam/bar/barley/barley_water/butter/cheese/cream/curd/drizzle/lime/pie/shortbread/sweet/tea/wax|\
-lemonade|lime /curd/pickle|limeade|limoncello|mandarin|margarita mix|marmalade|mixed peel|mojito|\
+lemonade|lime /curd/pickle|limoncello|mandarin|margarita mix|marmalade|mixed peel|mojito|\
 orange /cream/creamsicle/marmalade/soda/squash/sweet|orangeade|pickled/salted lemon|pith|/pink grapefruit|pomelo|\
-satsuma|sherbet /lemon/straw|st clement's|tangerine|triple sec|yuzu|zest`,
+satsuma|sherbet /lemon/straw|st clement's|tangerine|yuzu|zest`,
   "fruit.dried": `bara brith|apricot leather|barmbrack|black bun|boozy/brandied/christmas/dry/macerated/soaked/steeped/stewed/sun_dried/vine fruit|\
 brack|christmas/dundee/eccles/simnel/welsh/xmas cake|christmas/plum/xmas pudding|/christmas/suet mincemeat|\
 /cinnamon/mulled/rum/rum_and/rum_soaked/yoghurt raisin|clootie /dumpling|craisin|cream/px sherry|currant|\
 currant/date/tea loaf|date square|\
 dried apple/apricot/banana/berry/cherry/citrus/cranberry/currant/fig/fruit/grape/mango/orange/peach/pear/pineapple/plum/strawberry|\
-dry grape|fig /roll|fruit bread/bun/dried/dry/loaf/mince/pudding/scone/slice|fruitcake|garibaldi|madeira|marsala|\
-/medjool/pitted/sticky date|mince pie|muscatel|old/tawny port|oloroso|panettone|panforte|pedro ximenez|plum dry/duff|\
+dry grape|fig /roll|fruit bread/bun/dried/dry/loaf/mince/pudding/scone/slice|fruitcake|madeira|marsala|\
+/medjool/pitted/sticky date|mince pie|muscatel|old/tawny port|oloroso|panettone|plum dry/duff|\
 port wine|px|raisin bread/toast|rancio|sauternes|sherry trifle|spotted dick|/stewed prune|stollen|sultana /bran|\
-tamarind|tea bread|tokaji|trail mix`,
-  "plant.flower": `buddleia|daffodil|eau de toilette|funeral parlour|pansy|snowdrop|tulip|acacia|aftershave|/almond/apple/cherry/clover/lime/linden/may/orange/peach/pear/plum blossom|azalea|\
+tamarind|tea bread|trail mix`,
+  "plant.flower": `buddleia|daffodil|eau de toilette|funeral parlour|tulip|acacia|aftershave|/almond/apple/cherry/clover/lime/linden/may/orange/peach/pear/plum blossom|\
 baby/dusting/face powder|bath bomb/salts|bluebell|/bouquet_of flowers|bubble bath|buttercup|\
-camellia|carnation|chamomile/camomile/jasmine /tea|chrysanthemum|\
+carnation|chamomile/camomile/jasmine /tea|chrysanthemum|\
 /clover/cut/dried/garden/heather/hedge/hedgerow/lime/meadow/orange/spring/tropical/verbena/white flower|cornflower|\
 cow parsley|daisy|dandelion|dried/pink/tea rose|/eau_de cologne|elderflower|florist|flower garden/stall|\
-foxglove|frangipani|freesia|gardenia|geranium|gorse|/grandma's perfume|hand cream|hawthorn|heather|heathland|\
-heliotrope|hibiscus|honeysuckle|hyacinth|hydrangea|immortelle|iris|lavender /oil|lilac|lily|lime tree|\
-linden|lotus|magnolia|marigold|meadowsweet|mimosa|neroli|night stock|nosegay|orange flower water|\
-orchid|orris /root|parma violet|peony|perfumed|perfumery|petal|potpourri|powder puff|\
-/powdery floral|primrose|rhododendron|rose /cream/garden/jam/oil/petal/syrup/water|rosebud|rosewater|\
+foxglove|frangipani|gardenia|geranium|gorse|/grandma's perfume|hand cream|hawthorn|heather|heathland|\
+hibiscus|honeysuckle|hyacinth|immortelle|iris|lavender /oil|lilac|lily|lime tree|\
+linden|lotus|magnolia|marigold|meadowsweet|neroli|night stock|nosegay|orange flower water|\
+orris /root|parma violet|peony|perfumed|perfumery|petal|potpourri|powder puff|\
+/powdery floral|primrose|rose /cream/garden/jam/oil/petal/syrup/water|rosebud|rosewater|\
 sweet pea/william|talc|talcum|tuberose|turkish delight|violet /candy/cream/leaf/soap/sweet/syrup|whin|wildflower|\
-wisteria|yellow broom|ylang ylang`,
-  "plant.green": `allotment|cress|pasture|tomato|agave|alfalfa|aloe|artichoke|asparagus|assam|avocado|bamboo|\
+yellow broom|ylang ylang`,
+  "plant.green": `allotment|cress|pasture|tomato|aloe|asparagus|assam|avocado|bamboo|\
 /barley/cut/dried/freshly_cut/freshly_mown/mown/new_mown/wheat grass|barn|barnyard|bean pod|bell pepper|\
 /black/breakfast/builder's/builders/cold/cup_of/gunpowder/ice/iced/milky/pot_of/stewed/strong/sweet/tannic/white tea|\
 blackcurrant/box bush|/blackcurrant/cabbage/currant/dandelion/dock/fig/green/tea/tomato/vine leaf|/box hedge|boxwood|\
-bracken|broad/french/runner bean|cactus|cannabis|capsicum|celeriac|celery|chlorophyll|clover|courgette|/cow byre|\
+bracken|broad/french/runner bean|cactus|cannabis|capsicum|celery|clover|courgette|/cow byre|\
 cow pat|/cow/horse dung|cowpat|cowshed|cucumber|cut/fresh/hedgerow leaves|/dandelion/pepper/tomato stalk|darjeeling|\
-dry grassland|edamame|english breakfast|farm /yard|farmyard|fern|fig tree|foliage|garden|/garden/mushy/snap pea|\
+dry grassland|english breakfast|farm /yard|farmyard|fern|fig tree|foliage|garden|/garden/mushy/snap pea|\
 glasshouse|grass clipping|green /bean/pepper/plant/sap/stem/tomato|greenhouse|hay /bale/barn/loft|hayfield|hayloft|\
-haymaking|haystack|hemp|herbaceous|herbage|hop /flower/oil|hoppy|ivy|kale|lawn /clippings|lawnmower|lettuce|leylandii|\
-mange tout|marijuana|matcha|meadow /hay|nettle|olive|oolong|papyrus|pea pod/shoot|plant /sap|polytunnel|potato peel|\
-privet|puerh|raffia|raw potato|reed|rhubarb /crumble|rooibos|rush mat|sap green|sedge|sencha|silage|slurry|\
-spinach|spirulina|stable hay/straw|stem|straw|sugar snap|sunflower|tapenade|teabag|tequila|tomato plant/vine|\
-underripe|unripe|veg|vegetable|vegetal|veggie|watercress|wheatgrass|wicker /basket|yerba mate|zucchini`,
-  "plant.herb": `stuffing|absinthe|allsorts|amaro|angelica|angostura|aniseed /ball/sweet|anisette|aperitivo|aquavit|basil|bay|\
+haymaking|haystack|hemp|herbaceous|herbage|hop /flower/oil|hoppy|ivy|lawn /clippings|lawnmower|lettuce|\
+mange tout|marijuana|matcha|meadow /hay|nettle|olive|pea pod/shoot|plant /sap|potato peel|\
+privet|puerh|raw potato|reed|rhubarb /crumble|rooibos|rush mat|sap green|sedge|silage|slurry|\
+spinach|stable hay/straw|stem|straw|sugar snap|sunflower|teabag|tequila|tomato plant/vine|\
+unripe|veg|vegetable|vegetal|veggie|watercress|wheatgrass|wicker /basket|yerba mate`,
+  "plant.herb": `stuffing|absinthe|allsorts|angelica|angostura|aniseed /ball/sweet|anisette|aquavit|basil|bay|\
 birch bark/beer/sap|black jack|black/salt/salted/salty liquorice|black/salty licorice|/bog myrtle|borage /flower|\
 botanical|bouquet garni|burdock|/burnt sage|camphor|camphorated|camphorous|candy cane|caraway /bread/rye|\
-chervil|chest/muscle/vapor/vapour rub|chewing gum|chive|cilantro|coriander/laurel/sloe/stevia leaf|cornichon|\
+chest/muscle/vapor/vapour rub|chewing gum|chive|cilantro|coriander/laurel/sloe/stevia leaf|cornichon|\
 cough candy/drop/medicine/mixture/sweet/syrup|curry plant|dandelion and_burdock/root|dill /pickle/weed|\
 /dried/medicinal/mixed herb|eucalypt|eucalyptus /sweet|fennel /pollen/tea|garden mint|genever|gentian|\
 gherkin|gin /botanicals|ginseng tea|green/monastery liqueur|ground ivy|gum/tea tree|herb butter/garden|\
 herbal /medicine/sweet/tea|herbalist|herbes de provence|hyssop|jenever|julep|juniper /berry|\
-lemon balm/grass/thyme/verbena|lemongrass|licorice /rope/tea|liquorice /allsort/sweet/tea/toffee/wood|lovage|lozenge|\
+lemon balm/grass/thyme/verbena|lemongrass|licorice /rope/tea|liquorice /allsort/sweet/tea/toffee/wood|lozenge|\
 marjoram|menthol|mentholated|mint /choc/choc_chip/chocolate/cream/julep/sweet/tea/toffee|mouthwash|\
 /orange bitters|oregano|ouzo|parsley /stalk|pastis|peppermint /cream/tea|perilla|pesto|pickle|pontefract cake|quinine|\
-root beer|rosemary|sambuca|sarsaparilla|sassafras /tea|shiso|sorrel|spearmint|/star anise|\
+root beer|rosemary|sambuca|sarsaparilla|sassafras /tea|sorrel|spearmint|/star anise|\
 summer savory|sweet gale|/sweet woodruff|tarragon|throat lozenge/pastille/sweet|thyme|tincture|tonic /water|\
-toothpaste|valerian|verbena|vermouth|wintergreen|wormwood`,
+toothpaste|verbena|vermouth|wintergreen|wormwood`,
   "sweet.sugar": `cane juice|sticky toffee|rum_and_raisin/rum_raisin fudge|agave nectar|/agave/corn/pancake/pecan syrup|\
 /barley/brown/burned/cane/caramelised/caramelized/caster/cooked/dark_brown/icing/maple/palm/powdered/praline/rock/spun/white sugar|\
 /black treacle|blackstrap|boiled/parma/penny/turkish sweet|/bonfire/cinder/english/honeycomb/treacle toffee|\
@@ -152,7 +152,7 @@ spiced /biscuit/bun/cake/cider/teacake|spiciness|spicy /wood|tagine|tonka|turmer
 /black/cayenne/chilly/cracked/cracked_black/ground/ground_black/hot/pink/rye/sichuan/szechuan/white/wood pepper|\
 buffalo/hot sauce|cajun/curry/hot/kimchi/pepper/sharp/taco spice|\
 candied/crystallised/crystallized/ground/pickled/root/stem ginger|capsaicin|cayenne|chile|chili /heat/oil|\
-chilli /crisp/heat/jam/oil|chipotle|coriander|cumin|curry /leaf/powder|dijon|english mustard|fenugreek|galangal|\
+chillies|chilli /crisp/heat/jam/oil|chipotle|coriander|cumin|curry /leaf/powder|dijon|english mustard|fenugreek|galangal|\
 ginger /ale/beer/biscuit/candy/cookie/jam/marmalade/nut/parkin/root/sweet/syrup/tea|gingersnap|gochugaru|gochujang|\
 grains of paradise|habanero|harissa|horseradish|hot wings|jalapeno|korma|madras|mala|melegueta|mustard /greens/oil|\
 nasturtium|nigella|pepper jam/jelly/steak|peppered /steak|pepperiness|peppermill|pepperoni|peppery/watercress bite|\

@@ -48,6 +48,10 @@ function named({ items, lexicon }: Draft, { at }: Mention): Where | undefined {
   return undefined;
 }
 
+const likeA = (items: readonly Item[], n: number): boolean =>
+  /\bsmells?\b/.test(items[n]?.words ?? "") &&
+  [n - 1, n - 2].some((m) => /(?:^| )like(?: the| a)?$/.test(items[m]?.words ?? ""));
+
 const aTaste = (items: readonly Item[], n: number): boolean =>
   [n - 1, n - 2].some((m) => /^(?:a|an|some|this)$/.test(items[m]?.words ?? ""));
 
@@ -107,6 +111,8 @@ function sentence(
     if (cue.form === "head" && at[n - 1] !== undefined && sectionCue(draft, n + 1)?.form === "after")
       continue;
     if (here === "finish" && style === "forward" && is(item, "tasteOf")) continue;
+    // "the aftertaste is like the smell of a struck match"
+    if (style === "forward" && cue.where === "nose" && here === "finish" && likeA(items, n)) continue;
     // "at the end rests a taste from coffee", "after the swallow a nutty taste"
     if (here === "finish" && item.text === "taste" && style === "forward" && aTaste(items, n)) continue;
     const adjectives = cue.form === "head" ? adjectivesBefore(draft, n) : [];

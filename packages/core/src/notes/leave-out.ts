@@ -175,6 +175,12 @@ function narrates(draft: Draft, n: number): boolean {
   const had = items[n]?.words === "had";
   // "burned the" is an idiom of its own.
   const verb = items[n]?.words ?? "";
+  // "I kept getting raspberry"
+  if (
+    verb === "kept" &&
+    /^(?:coming|finding|getting|noticing|smelling|tasting)\b/.test(items[n + 1]?.words ?? "")
+  )
+    return false;
   const told = lexicon.told.has(says(items[n], "idiom") ? (verb.split(" ")[0] ?? "") : verb);
   const past =
     isPlain(items[n] as Item) &&

@@ -128,6 +128,12 @@ export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boo
     return true;
   // "the road was being tarred"
   if (item.text.endsWith("ed") && items[at - 1]?.words === "being") return true;
+  // "a lime cut open"
+  if (
+    item.text === "open" &&
+    /^(?:broken|cracked|cut|flung|prised|split|torn|wide)$/.test(items[at - 1]?.words ?? "")
+  )
+    return true;
   // "when you open it"
   if (item.text === "open" && is(items[at - 1], "burners")) return true;
   // "the mint that bites"
