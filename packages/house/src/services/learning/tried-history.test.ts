@@ -233,15 +233,15 @@ eachDatabase((database) => {
     test("N4 little left: the mixes that are planned can all be poured, and what is poured beside them", async () => {
       await using house = await temporaryHouse(database);
       const { client } = house;
-      const { shelf, at, malt, rye, recipe } = await around(client);
+      const { shelf, at, malt, rye, other, recipe } = await around(client);
       await ranked(shelf, [3, 0, 1], { reveal: true });
       const ask = () => client("getTried", { at: { ...at, recipe: recipe.id } });
       const enough = await ask();
       expect(enough.asked.shelf).toMatchObject({ mixMl: 60, pourMl: 30 });
       const before = await client("nextFlight", { body: enough.asked });
       expect(before.scarce).toEqual([]);
-      for (const [i, left] of [90, 70].entries()) {
-        const whiskey = [malt, rye][i] ?? "";
+      for (const [i, left] of [90, 70, 20].entries()) {
+        const whiskey = [malt, rye, other][i] ?? "";
         const ml = (enough.asked.shelf?.leftMl[whiskey] ?? 0) - left;
         await client("addTransfer", {
           at,
@@ -270,9 +270,10 @@ eachDatabase((database) => {
       const { flight } = await client("getTrialSet", { at: { ...at, trials: set.id } });
       const vessels = flight?.glasses.flatMap(({ vesselId }) => vesselId ?? []) ?? [];
       expect(vessels).toHaveLength(glasses.length);
-      // And all of it can be set as a flight, 15 mL in every glass.
-      const poured = { ...shelf, vesselIds: vessels };
-      await setFlight(poured, [...vessels.keys()]);
+      // And all of it can be set as a flight, with glasses that the target fills: it is poured as it is, not mixed.
+      expect(glasses[1]).toMatchObject({ kind: "target", parts: { [other]: 1 } });
+      expect(vessels[1]).toBe(shelf.vesselIds[2]);
+      await setFlight({ ...shelf, vesselIds: vessels }, [...vessels.keys()], { pourMl: 10 });
     });
 
     test("N3 what is not on the shelf stands in no new glass; the whole shelf when asked", async () => {

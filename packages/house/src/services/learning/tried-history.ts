@@ -1,5 +1,6 @@
 import { abv20OfStrength } from "@partsproof/core/alcoholometry";
 import { type Contents as Held, contentsOfVessel } from "@partsproof/core/ledger";
+import { SMALLEST_POUR_ML } from "@partsproof/core/sensory";
 import { NEXT_LIMITS, poursFor, type TriedHistory } from "../../protocol/index.ts";
 import { isStock } from "../batches/index.ts";
 import type { FlightEvidence } from "../evidence/index.ts";
@@ -113,7 +114,10 @@ export function triedHistory({ shelf, recipe, body, flights, seen, learned, from
 
   const tasters = new Set(said.map(({ tasterId }) => tasterId)).size;
   const pours = poursFor(tasters);
-  const ready = readyIn(shelf, partsOf, pours.pourMl).filter(({ parts }) =>
+  // The target is what it is: it stands in the flight as long as it fills the smallest glasses.
+  const enough = (name: string): number =>
+    name === target ? Math.max(1, tasters) * SMALLEST_POUR_ML : pours.pourMl;
+  const ready = readyIn(shelf, partsOf, enough).filter(({ parts }) =>
     Object.keys(parts).every((id) => items.has(id)),
   );
   const rows = [...items].map((id) => shelf.whiskeys.get(id)).filter((row) => row !== undefined);
@@ -239,12 +243,16 @@ function freeByWhiskey(shelf: Shelf): ReadonlyMap<string, number> {
   return left;
 }
 
-/** Vessels that pour at least so much by the name of what is in them, the fullest first. */
-function readyIn(shelf: Shelf, partsOf: ReturnType<typeof madeOf>, leastMl: number): TriedHistory["vessels"] {
+/** Vessels that hold enough to pour by the name of what is in them, the fullest first. */
+function readyIn(
+  shelf: Shelf,
+  partsOf: ReturnType<typeof madeOf>,
+  enough: (name: string) => number,
+): TriedHistory["vessels"] {
   const all = [...shelf.vessels.values()].flatMap(({ id: vesselId, label }) => {
     const ml = freeMl(shelf, vesselId);
     const { nameId } = nameOf(shelf, vesselId);
-    const parts = ml < leastMl ? null : partsOf(nameId);
+    const parts = ml < enough(nameId) ? null : partsOf(nameId);
     return parts === null ? [] : [{ id: nameId, vesselId, label, freeMl: ml, parts: { ...parts } }];
   });
   return all.toSorted((a, b) => b.freeMl - a.freeMl);
