@@ -68,43 +68,43 @@ export const SPELLINGS: Readonly<Record<string, string>> = {
 
 /** "By attic I mean musty", "when I say the jetty I mean seaweed". */
 export const TEACHING = {
-  by: `by|when i say|where i say|when i write|with`,
-  mean: `i mean|i always mean|i really mean|i usually mean|i'd mean|we mean|we always mean`,
-  nothing: `nothing|nothing at all|no flavour|no flavor|nothing in particular`,
+  by: `by|when i say|when i write|where i say|with`,
+  mean: `i always mean|i mean|i really mean|i usually mean|i'd mean|we always mean|we mean`,
+  nothing: `no flavor|no flavour|nothing|nothing at all|nothing in particular`,
 };
 
 /** Abbreviations whose full stop ends no sentence. */
-export const SHORTENED = `v|med|lt|sl|approx|esp|incl|vs|no|nr|poss|prob|def|mr|mrs|ms|dr|st|etc|eg|ie|bit`;
+export const SHORTENED = `approx|bit|def|dr|eg|esp|etc|ie|incl|lt|med|mr|mrs|ms|no|nr|poss|prob|sl|st|v|vs`;
 
 /** What a flavour's word before it only describes: "an oak table", "a peaty friend", "a plum dress", "the smoke alarm". */
-export const THINGS = `label|smoker|smokers|stub|tube|cutout|drawing|cat|cats|kitten|kittens|pony|tom|friend|friends|mate|mates|pal|pals|buddy|man|men|woman|women|guy|guys|girl|girls|boy|boys|lad|lads|lass|uncle|aunt|auntie|
-cousin|neighbour|neighbor|boss|bloke|chap|fellow|lady|ladies|lover|lovers|fan|fans|fiend|fiends|freak|freaks|head|heads|fanatic|nut|crowd|
-people|person|folk|folks|brigade|camp|voice|laugh|laughter|smile|face|eyes|humour|humor|joke|jokes|mood|remark|shirt|dress|jumper|
-sweater|cardigan|coat|hat|tie|scarf|curtain|curtains|cushion|cushions|hair|trousers|shoelace|colour|color|coloured|colored|hue|tint|
-tinted|sky|sunset|sunrise|moon|alarm|alarms|detector|detectors|signal|signals|screen|machine|break|breaks|street|road|lane|avenue|square|
-hill|creek|valley|county|picking|picked|picker|pickers|season|grower|growers|eyed|faced|hearted|haired|minded|handed|tongued|skinned|
-phone|records|jazz|band|film|story|stories|crumble recipe|recipe|recipes|diet|allergy|competition|festival|merchant|salesman|seller|
-bombshell|sort of person|vote|voters|bandana|tape|deal|argument|debate|subject|red|brown|grey|gray|pink|yellow|purple|blue|blonde|blond|drab|lamp|lamps|walls|wall|sofa|shade of|trail|rings|day|days|evening|evenings|night|nights|afternoon|morning|mornings|summer|summers|winter|weather|room|rooms|bath|bed|oven|stove|sun|sunshine|climate|country|meal|lunch|dinner|supper|breakfast|soup|blanket|welcome|heart|hearts|hands|fingers|temper|tears|truth|week|weeks|holiday|journey|walk|drive|spell|reception|water`;
+export const THINGS = `
+bombshell|
+cousin|
+hill|
+people|
+phone|
+sweater|
+tinted|afternoon|alarm|alarms|allergy|argument|aunt|auntie|avenue|band|bandana|bath|bed|blanket|bloke|blond|blonde|blue|boss|boy|boys|break|breakfast|breaks|brigade|brown|buddy|camp|cardigan|cat|cats|chap|climate|coat|color|colored|colour|coloured|competition|country|county|creek|crowd|crumble recipe|curtain|curtains|cushion|cushions|cutout|day|days|deal|debate|detector|detectors|diet|dinner|drab|drawing|dress|drive|evening|evenings|eyed|eyes|face|faced|fan|fanatic|fans|fellow|festival|fiend|fiends|film|fingers|folk|folks|freak|freaks|friend|friends|girl|girls|gray|grey|grower|growers|guy|guys|hair|haired|handed|hands|hat|head|heads|heart|hearted|hearts|holiday|hue|humor|humour|jazz|joke|jokes|journey|jumper|kitten|kittens|label|lad|ladies|lads|lady|lamp|lamps|lane|lass|laugh|laughter|lover|lovers|lunch|machine|man|mate|mates|meal|men|merchant|minded|mood|moon|morning|mornings|neighbor|neighbour|night|nights|nut|oven|pal|pals|person|picked|picker|pickers|picking|pink|pony|purple|reception|recipe|recipes|records|red|remark|rings|road|room|rooms|salesman|scarf|screen|season|seller|shade of|shirt|shoelace|signal|signals|skinned|sky|smile|smoker|smokers|sofa|sort of person|soup|spell|square|stories|story|stove|street|stub|subject|summer|summers|sun|sunrise|sunset|sunshine|supper|tape|tears|temper|tie|tint|tom|tongued|trail|trousers|truth|tube|uncle|valley|voice|vote|voters|walk|wall|walls|water|weather|week|weeks|welcome|winter|woman|women|yellow`;
 
 /** The same, but for a note that says what the glass is like: "like an old oak table". */
-export const SCENERY = `table|tables|chair|chairs|bench|desk|door|doors|floor|floors|floorboards|bar|counter|shelf|shelves|stool|beam|beams|bed|
-tree|trees|mug|cup|cups|pot|pots|pan|pans|board|bowl|box|boxes|stopper|rig|bowls|jug|tray|plate|plates|spoon|towel|towels|bag|bags|bottle|bottles|glass|glasses|
-mill|grinder|shaker|van|truck|lorry|stall|stand|queue|farm|farmer|field|fields|grove|plantation|tent|window|bin|basket|stain|stains`;
+export const SCENERY = `
+mill|
+tree|bag|bags|bar|basket|beam|beams|bed|bench|bin|board|bottle|bottles|bowl|bowls|box|boxes|chair|chairs|counter|cup|cups|desk|door|doors|farm|farmer|field|fields|floor|floorboards|floors|glass|glasses|grinder|grove|jug|lorry|mug|pan|pans|plantation|plate|plates|pot|pots|queue|rig|shaker|shelf|shelves|spoon|stain|stains|stall|stand|stool|stopper|table|tables|tent|towel|towels|tray|trees|truck|van|window`;
 
 /** Flavours' words that are given names too. */
-export const PEOPLE = `rose|rosemary|ginger|olive|basil|hazel|violet|lily|iris|daisy|heather|jasmine|ivy|sage|clementine|cherry|pepper|
-honey|candy|brandy|peaches|plum|moss|clay|woody|dill|juniper|fern|petal|saffron|nutmeg|cinnamon|toffee|fudge|biscuit|bramble|
-hunter|smokey|smoky|sandy|rusty|dusty|poppy|holly|amber|willow|bay|mace|cocoa|coco|pickle|pickles|mango|pete|barney|brandi|rye|reed`;
+export const PEOPLE = `
+honey|
+hunter|amber|barney|basil|bay|biscuit|bramble|brandi|brandy|candy|cherry|cinnamon|clay|clementine|coco|cocoa|daisy|dill|dusty|fern|fudge|ginger|hazel|heather|holly|iris|ivy|jasmine|juniper|lily|mace|mango|moss|nutmeg|olive|peaches|pepper|petal|pete|pickle|pickles|plum|poppy|reed|rose|rosemary|rusty|rye|saffron|sage|sandy|smokey|smoky|toffee|violet|willow|woody`;
 
 /** What people do and flavours do not. */
-export const DEEDS = `gave|came|comes|brings|reckons|reckoned|says|said|thinks|thought|swears|swore|brought|brings us|told|tells|asked|asks|poured|pours|opened|laughed|laughs|
-wants|wanted|loves|loved|hates|hated|knows|knew|insists|insisted|agrees|agreed|disagrees|claims|claimed|called|sent|bought|barked|sat|
-walked|arrived late|wrote|writes|likes|liked|prefers|preferred|guessed|guesses|voted|spilled|spilt|dropped by|phoned|texted|disagreed|
-noted|mentioned|mentions|whispered|shouted|cooked|baked|snored|sneezed|went home|won|joined|left us|picked up|and i|and me`;
+export const DEEDS = `
+noted|
+walked|
+wants|agreed|agrees|and i|and me|arrived late|asked|asks|baked|barked|bought|brings|brings us|brought|called|came|claimed|claims|comes|cooked|disagreed|disagrees|dropped by|gave|guessed|guesses|hated|hates|insisted|insists|joined|knew|knows|laughed|laughs|left us|liked|likes|loved|loves|mentioned|mentions|opened|phoned|picked up|poured|pours|preferred|prefers|reckoned|reckons|said|sat|says|sent|shouted|sneezed|snored|spilled|spilt|swears|swore|tells|texted|thinks|thought|told|voted|wanted|went home|whispered|won|writes|wrote`;
 
 /** What somebody did in a story: "we sat by the fire". */
-export const TOLD = `sat|made|cut|paid|knocked|works|rinsed|brushed|sitting|liked|licked|chewing|drank with|stood|walked|drove|lived|worked|met|grew up|ran|played|wore|cooked|ate|sold|bought|kept|lit|smoked|burned|burnt|dropped|
-spilled|spilt|forgot|lost|hung|carried|brought|gave|handed|passed|cleaned|washed|painted|varnished|polished|mowed|chopped|peeled|sliced|dug|
-planted|fed|rode|fished|sailed|camped|stayed|visited|spent|watched|listened|sang|danced|slept|woke|baked|fried|roasted|grilled|toasted|
-boiled|stewed|brewed|built|mended|repaired|dried|hired|hid|stole|broke|threw|caught|raised|chewed|lay|leaned against|crossed|climbed|swam|
-paddled|moved|travelled|flew|served|shared|ordered|nibbled|munched|scoffed|shovelled|swept|hosed|queued|waited|arrived|left|went|came home|likes|loves|hates|drinks|eats|grows|keeps|queue|fries|bakes|cooks|picking|cutting|chopping|peeling|cooking|baking|frying|grilling|lighting|burning|painting|cleaning|planting|mowing|eating|watering|feeding|selling|buying|burning|roasting|toasting`;
+export const TOLD = `
+boiled|
+paddled|
+planted|
+spilled|arrived|ate|baked|bakes|baking|bought|brewed|broke|brought|brushed|built|burned|burning|burning|burnt|buying|came home|camped|carried|caught|chewed|chewing|chopped|chopping|cleaned|cleaning|climbed|cooked|cooking|cooks|crossed|cut|cutting|danced|drank with|dried|drinks|dropped|drove|dug|eating|eats|fed|feeding|fished|flew|forgot|fried|fries|frying|gave|grew up|grilled|grilling|grows|handed|hates|hid|hired|hosed|hung|keeps|kept|knocked|lay|leaned against|left|licked|lighting|liked|likes|listened|lit|lived|lost|loves|made|mended|met|moved|mowed|mowing|munched|nibbled|ordered|paid|painted|painting|passed|peeled|peeling|picking|planting|played|polished|queue|queued|raised|ran|repaired|rinsed|roasted|roasting|rode|sailed|sang|sat|scoffed|selling|served|shared|shovelled|sitting|slept|sliced|smoked|sold|spent|spilt|stayed|stewed|stole|stood|swam|swept|threw|toasted|toasting|travelled|varnished|visited|waited|walked|washed|watched|watering|went|woke|wore|worked|works`;

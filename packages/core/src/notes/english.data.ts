@@ -13,33 +13,35 @@ import {
 } from "./english-things.data.ts";
 import { ENDINGS, NUMBERS, PLURALS } from "./english-endings.data.ts";
 import { EVERYDAY, HEARD, SLIPS, SOUNDS } from "./english-slips.data.ts";
+import { WEIGHING } from "./english-weighing.data.ts";
 import { WORDS } from "./english-words.data.ts";
 import type { Language } from "./language.ts";
 
-/** English, British and American. */
+/** English, British and American. Compressed, like stands near like: the order is worth half a kilobyte. */
 export const ENGLISH: Language = {
-  flavours: FLAVOURS,
   phrases: [...PHRASES, ...CUES],
-  kinds: KINDS,
-  words: WORDS,
-  leaning: LEANING,
-  tails: TAILS,
-  ownTails: OWN_TAILS,
-  shy: SHY,
   spellings: SPELLINGS,
-  shortened: SHORTENED,
-  things: THINGS,
-  scenery: SCENERY,
-  people: PEOPLE,
-  deeds: DEEDS,
-  told: TOLD,
-  turns: TURNS,
-  plurals: PLURALS,
-  endings: ENDINGS,
-  numbers: NUMBERS,
+  kinds: KINDS,
   teaching: TEACHING,
+  numbers: NUMBERS,
+  words: WORDS,
+  shortened: SHORTENED,
+  turns: TURNS,
+  endings: ENDINGS,
+  plurals: PLURALS,
   heard: HEARD,
+  told: TOLD,
+  scenery: SCENERY,
+  deeds: DEEDS,
+  weighing: WEIGHING,
+  ownTails: OWN_TAILS,
+  things: THINGS,
+  tails: TAILS,
+  shy: SHY,
+  people: PEOPLE,
   slips: SLIPS,
+  flavours: FLAVOURS,
   everyday: EVERYDAY,
+  leaning: LEANING,
   sounds: SOUNDS,
 };

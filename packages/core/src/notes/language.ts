@@ -183,6 +183,23 @@ export interface Ending {
   readonly gives?: "more" | "quality";
 }
 
+/** What speaks for and against a word's being a flavour of the glass, in tenths of a logit; the names are those of evidence.ts. */
+export interface Weighing {
+  /** Where nothing speaks for or against it. */
+  readonly start: number;
+  /** What is under it is left out. */
+  readonly least: number;
+  /** Of the words in `slips`. */
+  readonly known: number;
+  readonly doubtful: number;
+  /** Words that often are something else. */
+  readonly doubtfulWords: string;
+  /** Kinds of small words. */
+  readonly near: Readonly<Record<string, string>>;
+  /** Names, "|" between, by their weight. */
+  readonly weights: Readonly<Record<string, string>>;
+}
+
 /**
  * All that the reader knows of a language: another language is another file of this form. Lists have "|" between entries; "/" between
  * what may stand in one place of an entry, "_" for a space inside that: "apple /core/pie_filling" is "apple", "apple core" and
@@ -224,6 +241,8 @@ export interface Language {
   readonly slips: string;
   /** Everyday words that stand near a flavour's spelling and are not it. */
   readonly everyday: string;
+  /** Left out where it has not been fitted: then nothing is weighed. */
+  readonly weighing?: Weighing;
   /** The same sound, written once: each pattern of letters with what is left of it. */
   readonly sounds: readonly (readonly [letters: string, sound: string])[];
 }

@@ -53,6 +53,8 @@ export interface Lexicon {
   readonly everyday: ReadonlySet<string>;
   readonly slips: Slips;
   readonly flavourWords: ReadonlySet<string>;
+  /** What a household taught. */
+  readonly learned: ReadonlySet<string>;
 }
 
 /** Words that slips are mended to, to be looked up by how they begin and how they sound. */
@@ -135,6 +137,7 @@ function plainly(language: Language): Built {
       return slips;
     },
     flavourWords,
+    learned: new Set(),
     slippery,
   };
 }
@@ -147,10 +150,12 @@ function taught(plain: Built, learned: readonly LearnedWord[]): Lexicon {
   const leaning = new Map(plain.leaning);
   const flavourWords = new Set(plain.flavourWords);
   const slippery = new Set(plain.slippery);
+  const own = new Set<string>();
   for (const { phrase, attribute } of learned) {
     const words = cutWords(phrase).flatMap(({ text }) => (text === "" ? [] : [text]));
     if (words.length === 0 || words.length > LONGEST_PHRASE) continue;
     const text = words.join(" ");
+    own.add(text);
     shy.delete(text);
     leaning.delete(text);
     flavourWords.delete(text);
@@ -170,6 +175,7 @@ function taught(plain: Built, learned: readonly LearnedWord[]): Lexicon {
     shy,
     leaning,
     flavourWords,
+    learned: own,
     get slips() {
       slips ??= slipsOf(slippery, language);
       return slips;

@@ -10,7 +10,7 @@ export interface Mention {
   readonly at: number;
   last: number;
   readonly word: string;
-  readonly attributes: readonly string[];
+  attributes: readonly string[];
   /** What the word itself says of the strength. */
   readonly inherent: number | null;
   degrees: { readonly strength: number; readonly amplify: boolean }[];

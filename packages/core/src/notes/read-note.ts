@@ -13,6 +13,7 @@ import { type Draft, isStop, type Mention, says } from "./mention.ts";
 import { panelScores } from "./panel-scores.ts";
 import { spreadOf, strengthOf } from "./strength-of.ts";
 import { takeBack } from "./take-back.ts";
+import { weigh } from "./weigh.ts";
 
 /** One flavour that a note speaks of. */
 export interface Observation {
@@ -61,6 +62,7 @@ export function readNote(text: string, lexicon: Lexicon, where: Where = "whole")
   takeBack(draft);
   const sections = findSections(draft, where);
   const lengths = finishLengths(draft, sections);
+  weigh(draft);
   const observations = [
     ...draft.mentions.flatMap((mention) => observed(items, mention)),
     ...lengths.map(lengthObserved),
