@@ -49,6 +49,16 @@ test("a chip that was put right wins over the text, also over the same attribute
   expect(readGlass(notes({ nose: "honey" }), marks).strengths.has("nose/smoke.smoke")).toBe(false);
 });
 
+test("a chip that was put right stays where the reader comes to doubt its words", () => {
+  const text = notes({ palate: "it hits my tongue like a thrown stone, and then ginger" });
+  expect(readGlass(text, []).chips.map(({ words }) => words)).toEqual(["ginger"]);
+  const stone = { sense: "palate", words: "stone", from: "palate/earth.earth" } as const;
+  const marks = correct([], stone, { attribute: "earth.earth", section: "palate", strength: 7 });
+  const { chips, strengths } = readGlass(text, marks);
+  expect(chips.map(({ words }) => words)).toEqual(["stone", "ginger"]);
+  expect(strengths.get("palate/earth.earth")).toBe(7);
+});
+
 test("a chip that was removed stays away, the others stay", () => {
   const text = notes({ nose: "smoke and honey" });
   const smoke = named(readGlass(text, []).chips, "smoke");

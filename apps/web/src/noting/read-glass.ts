@@ -2,6 +2,7 @@ import {
   ENGLISH,
   learnFrom,
   type LearnedWord,
+  type NoteRead,
   type Observation,
   openReader,
   phraseOf,
@@ -36,7 +37,7 @@ const MEASURED: ReadonlySet<string> = new Set(ATTRIBUTES.map(({ id }) => id));
 let by: readonly LearnedWord[] = [];
 let reader = openReader(ENGLISH);
 /** While one note is written the other two stay as they are. */
-const last = new Map<Sense, { readonly text: string; readonly observations: readonly Observation[] }>();
+const last = new Map<Sense, NoteRead & { readonly text: string }>();
 
 /** Reads the notes of a glass by these words, with what was put right in them. Never throws. */
 export function readGlass(
@@ -46,8 +47,8 @@ export function readGlass(
 ): GlassRead {
   readBy(words);
   const said = SENSES.flatMap((sense) =>
-    observationsOf(sense, notes[sense]).flatMap((observation) =>
-      chipOf(sense, notes[sense], observation, marks),
+    saidIn(sense, notes[sense]).flatMap(({ observation, doubted }) =>
+      chipOf(sense, notes[sense], observation, doubted, marks),
     ),
   );
   const byKey = new Map<string, Said[]>();
@@ -87,21 +88,34 @@ export function lessonOf(
   return learnFrom({ text: notes[sense], where: sense, read, to }, ENGLISH, words);
 }
 
-function observationsOf(sense: Sense, text: string): readonly Observation[] {
-  const before = last.get(sense);
-  if (before?.text === text) return before.observations;
-  const observations = text.trim() === "" ? [] : reader(text, sense).observations;
-  last.set(sense, { text, observations });
-  return observations;
+/** What a note says in its order, with what the reader doubts. */
+function saidIn(
+  sense: Sense,
+  text: string,
+): readonly { readonly observation: Observation; readonly doubted: boolean }[] {
+  if (text.trim() === "") return [];
+  let read = last.get(sense);
+  if (read?.text !== text) last.set(sense, (read = { text, ...reader(text, sense) }));
+  return [
+    ...read.observations.map((observation) => ({ observation, doubted: false })),
+    ...read.doubted.map((observation) => ({ observation, doubted: true })),
+  ].toSorted((a, b) => a.observation.quote[0] - b.observation.quote[0]);
 }
 
-function chipOf(sense: Sense, text: string, read: Observation, marks: readonly Mark[]): readonly Said[] {
+function chipOf(
+  sense: Sense,
+  text: string,
+  read: Observation,
+  doubted: boolean,
+  marks: readonly Mark[],
+): readonly Said[] {
   const [start, end] = read.quote;
   const { attribute, where: section, stance } = read;
   const own = by.some(({ phrase }) => phraseOf(phrase) === read.word);
   const as = { sense, words: text.slice(start, end), from: `${section}/${attribute}`, own };
   const mark = marks.find((one) => isOf(one, as));
-  if (mark?.to === null) return [];
+  // What the reader doubts is a chip for whoever has put it right, and for nobody else.
+  if (mark?.to === null || (doubted && mark === undefined)) return [];
   const put = mark?.to ?? { attribute, section, strength: whole(read.strength, stance !== "absent") };
   return [
     {

@@ -57,6 +57,7 @@ export function findMentions(items: readonly Item[], lexicon: Lexicon): Draft {
           ...own,
         ]),
       ],
+      doubted: [],
       inherent: flavours.inherent,
       degrees: [],
       amplified: false,

@@ -11,6 +11,8 @@ export interface Mention {
   last: number;
   readonly word: string;
   attributes: readonly string[];
+  /** What was weighed and found unlikely. */
+  doubted: readonly string[];
   /** What the word itself says of the strength. */
   readonly inherent: number | null;
   degrees: { readonly strength: number; readonly amplify: boolean }[];

@@ -43,6 +43,8 @@ export interface Remark {
 export interface NoteRead {
   readonly observations: readonly Observation[];
   readonly remarks: readonly Remark[];
+  /** What was left out for being hardly a flavour of the glass, for whoever has said otherwise. */
+  readonly doubted: readonly Observation[];
 }
 
 /**
@@ -64,23 +66,25 @@ export function readNote(text: string, lexicon: Lexicon, where: Where = "whole")
   const lengths = finishLengths(draft, sections);
   weigh(draft);
   const observations = [
-    ...draft.mentions.flatMap((mention) => observed(items, mention)),
+    ...draft.mentions.flatMap((mention) => observed(draft, mention, mention.attributes)),
     ...lengths.map(lengthObserved),
   ];
   observations.sort((a, b) => a.quote[0] - b.quote[0] || a.quote[1] - b.quote[1]);
-  return { observations: gathered(observations, text), remarks: remarks(draft) };
+  const doubted = draft.mentions.flatMap((mention) => observed(draft, mention, mention.doubted));
+  return { observations: gathered(observations, text), remarks: remarks(draft), doubted };
 }
 
-function observed(items: readonly Item[], mention: Mention): Observation[] {
+function observed({ items, lexicon }: Draft, mention: Mention, attributes: readonly string[]): Observation[] {
   const [first, last] = [items[mention.at], items[mention.last]];
   if (mention.dropped || first === undefined || last === undefined) return [];
   const stance = stanceOf(mention);
   // "orange peel", "apple pie": what it takes in is of the word.
   const word = [mention.word, ...items.slice(mention.at + 1, mention.last + 1).map(({ words }) => words)];
-  return mention.attributes.map((attribute) => ({
+  const stings = !lexicon.learned.has(mention.word) && stingsNose(items, mention, stance);
+  return attributes.map((attribute) => ({
     quote: [first.start, last.end] as const,
     word: word.join(" "),
-    attribute: attribute === "feel.burn" && stingsNose(items, mention, stance) ? "spirit.ethanol" : attribute,
+    attribute: attribute === "feel.burn" && stings ? "spirit.ethanol" : attribute,
     where: attribute === "time.finish" ? "finish" : mention.where,
     strength: strengthOf(mention, stance),
     spread: spreadOf(mention, stance),

@@ -29,10 +29,10 @@ export function weigh(draft: Draft): void {
       : mention.attributes.filter((one) => logit(draft, mention, one, setting, scales) < scales.least),
   );
   for (const [n, mention] of draft.mentions.entries()) {
-    const out = unlikely[n] ?? [];
-    if (out.length === 0) continue;
-    mention.attributes = mention.attributes.filter((one) => !out.includes(one));
-    if (mention.attributes.length === 0) mention.dropped = true;
+    const doubted = unlikely[n] ?? [];
+    if (doubted.length === 0) continue;
+    mention.doubted = doubted;
+    mention.attributes = mention.attributes.filter((one) => !doubted.includes(one));
   }
 }
 
