@@ -4,7 +4,7 @@ import type { Weighing } from "./language.ts";
  * What speaks for and against a word's being a flavour of the glass, in tenths of a logit. Fitted by the project: ridge logistic regression
  * (strength 6, then the 110 strongest again with 5) on 6500 mentions in the 1305 labelled notes fresh, unlike, voices and strangers, each
  * read by the reader as it was before that file was written, so that its mistakes are those at first sight. The names are those of
- * evidence.ts. How it was measured: docs/decisions/0018.
+ * evidence.ts. How it was measured: docs/decisions/0018-doubtful-flavours-are-weighed.md.
  */
 export const WEIGHING: Weighing = {
   start: 29,
