@@ -1,4 +1,4 @@
-import { chosen, itTalks, oneOfThem } from "./after-all.ts";
+import { asIf, chosen, itTalks, oneOfThem } from "./after-all.ts";
 import { agreedWith } from "./agreed.ts";
 import type { Item } from "./find-items.ts";
 import { leftOut, sameAgain } from "./food-again.ts";
@@ -23,7 +23,8 @@ export function leaveOut(draft: Draft): void {
     // "the cherries do the talking"
     if (aside?.back && item.words === "talking" && items[n - 1]?.words === "the") continue;
     if (aside?.back) dropBefore(draft, n);
-    else if (aside && (isImage(items, n) || itTalks(items, n) || chosen(items, n))) continue;
+    else if (aside && (isImage(items, n) || asIf(items, n) || itTalks(items, n) || chosen(items, n)))
+      continue;
     else if (aside) drop(draft, n, aside.look === true);
     if (onSomebody(items, n)) dropBefore(draft, n);
     if (narrates(draft, n)) dropStory(draft, n);
@@ -157,7 +158,11 @@ function isImage(items: readonly Item[], n: number): boolean {
   if (!/^[a-z]+ing\b/.test(items[n]?.words ?? "")) return false;
   let m = n - 1;
   while (m >= 0 && items[m]?.mark === "" && (isPlain(items[m] as Item) || is(items[m], "an"))) m--;
-  return n - m > 2 && is(items[m + 1], "an") && (m < 0 || items[m]?.mark !== "");
+  return (
+    n - m > 2 &&
+    is(items[m + 1], "an") &&
+    (m < 0 || items[m]?.mark !== "" || says(items[m], "where") !== undefined)
+  );
 }
 
 /** "a plaster on my thumb" */

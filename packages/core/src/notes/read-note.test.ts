@@ -438,3 +438,20 @@ test('N3 what leans in is no nose, and "then you drink" is the palate', () => {
   expect(parts("But then you drink, and there is apricot.")).toEqual(["palate"]);
   expect(parts("The end of it goes woody.")).toEqual(["finish"]);
 });
+
+test.each([
+  ["like a room where somebody's just peeled an orange", ["fruit.citrus"]],
+  ["she peeled a lemon", []],
+  ["a peeled apple, rinsed strawberries", ["fruit.orchard", "fruit.berry"]],
+  ["roasting chestnuts", ["nut.nut"]],
+  ["At the very back a boy eating a pear.", ["fruit.orchard@finish"]],
+  ["a loaf still warm from the oven", ["grain.bake"]],
+  ["I shut my eyes and it's honey", ["sweet.honey"]],
+  ["honey. I'd put it on toast", ["sweet.honey"]],
+  ["smoke from over the hedge", ["smoke.smoke"]],
+  ["it was too long in the barrel", []],
+  ["toffee and off it goes", ["sweet.sugar", "time.finish@finish"]],
+  ["It overstays a little.", ["time.finish@finish"]],
+])("N7, N9 scenes, food and casks: %s", (text, expected) => {
+  expect(said(text)).toEqual(expected);
+});
