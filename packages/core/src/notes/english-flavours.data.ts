@@ -62,7 +62,7 @@ dry grape|fig /roll|fruit bread/bun/dried/dry/loaf/mince/pudding/scone/slice|fru
 /medjool/pitted/sticky date|mince pie|muscatel|old/tawny port|oloroso|panettone|plum dry/duff|port wine|px|\
 raisin bread/toast|rancio|sauternes|sherry trifle|spotted dick|/stewed prune|stollen|sultana /bran|tamarind|tea bread|\
 trail mix`,
-  "plant.flower": `acacia|aftershave|/almond/apple/cherry/clover/lime/linden/may/orange/peach/pear/plum blossom|baby/dusting/face powder|\
+  "plant.flower": `acacia|freesia|aftershave|/almond/apple/cherry/clover/lime/linden/may/orange/peach/pear/plum blossom|baby/dusting/face powder|\
 bath bomb/salts|bluebell|/bouquet_of flowers|bubble bath|buddleia|buttercup|carnation|chamomile/camomile/jasmine /tea|\
 chrysanthemum|/clover/cut/dried/garden/heather/hedge/hedgerow/lime/meadow/orange/spring/tropical/verbena/white flower|\
 cornflower|cow parsley|daffodil|daisy|dandelion|dried/pink/tea rose|eau de toilette|/eau_de cologne|elderflower|florist|\
@@ -84,7 +84,7 @@ herbage|hop /flower/oil|hoppy|ivy|lawn /clippings|lawnmower|lettuce|mange tout|m
 pasture|pea pod/shoot|plant /sap|potato peel|privet|puerh|raw potato|reed|rhubarb /crumble|rooibos|rush mat|sap green|sedge|\
 silage|slurry|spinach|stable hay/straw|stem|straw|sugar snap|sunflower|teabag|tequila|tomato|tomato plant/vine|unripe|veg|\
 vegetable|vegetal|veggie|watercress|wheatgrass|wicker /basket|yerba mate`,
-  "plant.herb": `absinthe|allsorts|angelica|angostura|aniseed /ball/sweet|anisette|aquavit|basil|bay|birch bark/beer/sap|black jack|\
+  "plant.herb": `absinthe|laurel|allsorts|angelica|angostura|aniseed /ball/sweet|anisette|aquavit|basil|bay|birch bark/beer/sap|black jack|\
 black/salt/salted/salty liquorice|black/salty licorice|/bog myrtle|borage /flower|botanical|bouquet garni|burdock|\
 /burnt sage|camphor|camphorated|camphorous|candy cane|caraway /bread/rye|chest/muscle/vapor/vapour rub|chewing gum|chive|\
 cilantro|coriander/laurel/sloe/stevia leaf|cornichon|cough candy/drop/medicine/mixture/sweet/syrup|curry plant|\
@@ -326,7 +326,7 @@ ester|ether|ethyl acetate|fake fruit|felt tip|fiberglass|fibreglass /resin|/fres
 /fresh/nail varnish|fuel /oil|garage /floor|/garage forecourt|gas can/pump/station|gasoline|glue stick|/hair lacquer|\
 hair salon|hairdresser|hairdye|hairspray|hardware store|heating oil|highlighter|hot circuit|insect repellent|\
 jet engine/fuel|kerosene/paraffin /lamp|laboratory|lighter fluid/fuel/gas|lilo|lino|linoleum|lunchbox|\
-magic/permanent/whiteboard marker|marker/whiteboard pen|model kit|nail bar/polish_remover/salon|nail file|naphtha|\
+magic/permanent/whiteboard marker|marker/whiteboard pen|model kit|nail bar/polish_remover/salon|nail file|naphtha|plasticine|\
 new car/car_smell/carpet/doll/electronics/lino/vinyl|new paint|paddling pool|paint fumes/stripper/thinner|perm|\
 perm/rubber solution|peroxide|petrol /fumes/station|photocopier|plastic bag/wrap|plasticky|polish remover|polyester|\
 pool liner|primus|propane|puncture repair|pva|pvc /pipe|school lab|sellotape|shoe spray|shower curtain|solder|solder flux|\
