@@ -10,7 +10,7 @@ export const KINDS: Readonly<Record<string, string>> = {
   barely: `barely|did/do/does not|didn't|does not really|doesn't /really|hardly|/it don't|never|scarcely|won't`,
   would: `can't|could/would not|couldn't|wouldn't`,
   isnt: `has/is gone|is not|isn't /there|wasn't`,
-  inmouth: `at_the_back_of_the throat|in_my/in_the/in_your belly/chest/mouth/throat|on my/the/your breath|on my_lips/the_gums/the_lips/the_palate/the_tongue/your_lips|there|with me/you`,
+  inmouth: `at the back of the throat|in_my/in_the/in_your belly/chest/mouth/throat|on my/the/your breath|on my_lips/the_gums/the_lips/the_palate/the_tongue/your_lips|there|with me/you`,
   swallowing: `breathing out|exhaling|swallowing /it`,
   swallow: `breathe out|exhale|gulp_it/gulped_it/let_it_go down|swallow /it/it_down|swallowed /it`,
   smelled: `inhaled|leaned in|leant in|nosed|smelled|smelt|sniffed`,

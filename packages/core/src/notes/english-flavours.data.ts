@@ -359,7 +359,7 @@ light body=3|light on the tongue=3|light=3|lightweight=2|little body=2|lush|meag
 medium bodied=5|medium body=5|medium weight=5|medium=5|middling body=5|mouth coating|mouth filling=7|mouthcoating|\
 mouthfilling=7|no body=0|not much body=2|oiliness|oily|plush|real weight=7|really coats=7|satin|silk|silken|silkiness|\
 skinny=2|slick|slippery|spoon up in it=7|sticky|substantial=7|syrupy=7|thick=7|thickness|thin=2|thinnish=2.5|unctuous=7|\
-viscosity|viscous=7|watered down=2|watery=2|weak body=2|weedy=2|weight to_it|weighty=7|wispy=2|without body=0`,
+viscosity|viscous=7|watered down=2|watery=2|weak body=2|weedy=2|weight to it|weighty=7|wispy=2|without body=0`,
   "feel.burn": `a bit fierce=3|a little fierce=3|afterburn|anaesthetic|anesthetic|barn burner=8|bit fierce=3|bite|bites|biting=7|blazing=8|\
 /boozy heat|burned my mouth=7.5|burning=7.5|burns like=7.5|burns=7|/chest warmth|clear your sinuses=8|clears the sinuses=8|\
 effervescence|effervescent|/ethanol kick|fiery=8|fire in_the_mouth/on_the_palate|\

@@ -455,3 +455,16 @@ test.each([
 ])("N7, N9 scenes, food and casks: %s", (text, expected) => {
   expect(said(text)).toEqual(expected);
 });
+
+test.each([
+  "The batch was two parts malt and one part rye.",
+  "One more part of the grain would help.",
+  "I bet this is the one with the oak stick in it.",
+  "The cask was a first fill sherry butt.",
+  "Left it ten minutes and came back.",
+  "Amber with a copper rim.",
+  "Short and to the point.",
+  "It's not a deep drink but it's honest.",
+])("N7 talk of the mix, the wood and the glass is no flavour: %s", (text) => {
+  expect(said(text)).toEqual([]);
+});

@@ -38,3 +38,14 @@ test("vocabulary and grammar are at most 60 KB compressed", () => {
   console.log(`vocabulary and grammar: ${JSON.stringify(ENGLISH).length} B, ${bytes} B compressed`);
   expect(bytes).toBeLessThanOrEqual(60_000);
 });
+
+test("a list is written as lists are: _ stands only where there is a choice", () => {
+  const wrong: string[] = [];
+  const look = (part: unknown): void => {
+    if (typeof part === "string")
+      wrong.push(...part.split("|").filter((entry) => entry.includes("_") && !entry.includes("/")));
+    else if (typeof part === "object" && part !== null) for (const own of Object.values(part)) look(own);
+  };
+  look(ENGLISH);
+  expect(wrong).toEqual([]);
+});
