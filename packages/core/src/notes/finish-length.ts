@@ -261,6 +261,13 @@ function beside({ items }: Draft, n: number): boolean {
   return false;
 }
 
+/** Behind a cue of the finish and nothing but how many. */
+function counts(items: readonly Item[], n: number): boolean {
+  let m = n - 1;
+  while (m > n - 6 && items[m]?.mark === "" && !says(items[m], "where")) m--;
+  return says(items[m], "where")?.where === "finish";
+}
+
 /** Whether the length is of the finish: in its section, or in a sentence that names it. */
 function aboutFinish(draft: Draft, n: number, sections: readonly Where[]): boolean {
   const { items, at } = draft;
@@ -278,6 +285,8 @@ function aboutFinish(draft: Draft, n: number, sections: readonly Where[]): boole
   }
   const next = items[n + 1];
   if (next !== undefined && next.mark === "" && (at[n + 1] || says(next, "idiom"))) {
+    // "finish about twenty seconds dry"
+    if (says(items[n], "seconds") && counts(items, n)) return true;
     if (!length || sections[n] !== "finish") return false;
   }
   if (sections[n] === "finish") return true;

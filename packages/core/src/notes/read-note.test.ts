@@ -468,3 +468,16 @@ test.each([
 ])("N7 talk of the mix, the wood and the glass is no flavour: %s", (text) => {
   expect(said(text)).toEqual([]);
 });
+
+test.each([
+  ["finish about twenty seconds dry", ["time.finish@finish", "taste.basic@finish"]],
+  [
+    "finish maybe thirty seconds oak and ash",
+    ["time.finish@finish unsure", "wood.fresh@finish unsure", "smoke.smoke@finish unsure"],
+  ],
+  ["finish no change white pepper", ["spice.sharp@finish"]],
+  ["bread no seriously almonds", ["grain.bake", "nut.nut"]],
+  ["no kidding real creamy", ["feel.weight"]],
+])("N4, N9 spoken without a comma: %s", (text, expected) => {
+  expect(said(text)).toEqual(expected);
+});
