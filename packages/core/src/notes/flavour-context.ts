@@ -78,8 +78,23 @@ export const placed = (draft: Draft, at: number): boolean =>
   got(draft, at) ||
   inPlainContext(draft, at) ||
   fragment(draft.items, at) ||
+  image(draft.items, at) ||
   likened(draft, at) ||
   recalled(draft.items, at);
+
+const LIES = /^(?:after|at|before|by|in|on|under|with)\b/;
+
+/** "A bakery at five in the morning.": a sentence without a verb paints what the glass is like. */
+function image(items: readonly Item[], at: number): boolean {
+  const article = is(items[at - 1], "articles") || items[at - 1]?.words === "the";
+  if (!article || !isStop(items[at - 2]) || !LIES.test(items[at + 1]?.words ?? "")) return false;
+  let n = at + 2;
+  while (items[n]?.mark === "" && (isPlain(items[n] as Item) || says(items[n], "glue"))) {
+    if (/..(?:ed|[^n]ing|[^s]s)$/.test(items[n]?.text ?? "")) return false;
+    n++;
+  }
+  return n > at + 2 && isStop(items[n]);
+}
 
 /** "I got varnish and": with no article, and nothing of it behind. */
 const got = ({ items }: Draft, at: number): boolean =>

@@ -73,6 +73,9 @@ function drop({ items, at, elsewhere }: Draft, from: number, look: boolean, shor
     }
     if (says(item, "break") || says(item, "where") || says(item, "this") || item.mark === "colon") return;
     if (item.mark === "comma" && !look && !(seen && at[n + 1])) return;
+    // "like the colour brown, like walnuts"
+    const likened = [from - 1, from - 2].some((m) => /\blike$/.test(items[m]?.words ?? ""));
+    if (item.mark === "comma" && items[n + 1]?.words === "like" && likened) return;
     // "I expected thunder and was given a violin"
     if (says(item, "join") && says(items[n + 1], "link") && !says(items[n + 1], "glue")) return;
     if (

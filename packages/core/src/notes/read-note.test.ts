@@ -452,6 +452,11 @@ test.each([
   ["it was too long in the barrel", []],
   ["toffee and off it goes", ["sweet.sugar", "time.finish@finish"]],
   ["It overstays a little.", ["time.finish@finish"]],
+  ["The bakery at five in the morning.", ["grain.bake"]],
+  ["A garage in winter.", ["spirit.heads"]],
+  ["The dentist on Monday.", []],
+  ["It tastes like the colour brown, like walnuts.", ["nut.nut@palate"]],
+  ["The colour of toffee, like straw.", []],
 ])("N7, N9 scenes, food and casks: %s", (text, expected) => {
   expect(said(text)).toEqual(expected);
 });
