@@ -486,3 +486,14 @@ test.each([
 ])("N4, N9 spoken without a comma: %s", (text, expected) => {
   expect(said(text)).toEqual(expected);
 });
+
+test.each([
+  ["compared with the bought bottle it has less vanilla", ["sweet.vanilla less"]],
+  ["the original has more leather", ["earth.leather-and-leaf less"]],
+  ["the target is all honey, this is plum", ["fruit.stone"]],
+  ["smokier than the target", ["smoke.smoke more"]],
+  ["it lacks the smoke of the original", ["smoke.smoke absent"]],
+  ["before the oak went in it was all apple", ["fruit.orchard"]],
+])("N5, N7 the bottle that all is to come close to is another glass: %s", (text, expected) => {
+  expect(said(text)).toEqual(expected);
+});
