@@ -39,6 +39,8 @@ test("a test file that no project ran is a failure", () => {
   expect(verdict(report, fine, ["a.test.ts", "b.test.ts"]).failures).toEqual([
     "b.test.ts: was not run by any project",
   ]);
+  const within = { testResults: [file("a/b/c.test.ts", "passed", "passed")] };
+  expect(verdict(within, fine, ["a/b/", "b/"]).failures).toEqual(["b/: was not run by any project"]);
 });
 
 test("no report, no test, and a bad ending are failures", () => {

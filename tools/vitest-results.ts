@@ -22,7 +22,8 @@ export interface Verdict {
 /**
  * Read a verdict out of vitest's report.
  * @param report what vitest wrote, or undefined when it wrote nothing
- * @param expected files (relative to the root) that must have run: a test file outside every project would be forgotten in silence
+ * @param expected files (relative to the root), or folders with a file, that must have run: one outside every project would be forgotten
+ *   in silence
  */
 export const verdict = (report: VitestReport | undefined, ran: Ran, expected: readonly string[]): Verdict => {
   if (!report) return { passed: 0, failures: [`vitest wrote no report (${ran.ending})`] };
@@ -41,7 +42,9 @@ export const verdict = (report: VitestReport | undefined, ran: Ran, expected: re
     if (file.assertionResults.length === 0) failures.push(`${name}: holds no test that ran`);
     else if (silent && file.status !== "passed") failures.push(`${name}: ${file.message || file.status}`);
   }
-  for (const name of expected) if (!files.has(name)) failures.push(`${name}: was not run by any project`);
+  const ranOf = (name: string): boolean =>
+    name.endsWith("/") ? [...files].some((one) => one.startsWith(name)) : files.has(name);
+  for (const name of expected) if (!ranOf(name)) failures.push(`${name}: was not run by any project`);
   if (passed === 0 && failures.length === 0) failures.push("vitest ran 0 tests");
   if (!ran.ok && failures.length === 0) failures.push(`vitest ended with ${ran.ending}, see above`);
   return { passed, failures };
