@@ -315,18 +315,18 @@ tent|thrift shop|thrift store|tinned carrots/peas/soup/spinach/veg|vacuum bag/cl
 wallpaper paste|\
 wet book/canvas/cardboard/cardigan/carpet/cloth/coat/flannel/jumper/laundry/mop/newspaper/paper/rag/rug/sponge/tent/towel/washing|\
 wet clothes`,
-  "spirit.heads": `acetone|airbed|/airplane/model/model_aeroplane/resin/wood glue|\
+  "spirit.heads": `acetone|/airplane/model/model_aeroplane/resin/wood glue|\
 ammonia/bathroom/brush/drain/dry/floor/glass/household/oven/paintbrush/window cleaner|antifreeze|art class|art room|\
-artificial /banana|artist's studio|ballpoint|beach ball|/beach inflatable|benzene|biro|bleach|\
+artificial /banana|ballpoint|beach ball|/beach inflatable|benzene|biro|bleach|\
 brass/metal/nail/silver polish|bug/fly spray|burning wires|/burning/burnt/hot plastic|burning/hot electrics|burnt wire|\
-butane|camping gas|car/mechanic's garage|cellulose /thinner|chemical /sweetness|chemically /sweet|chemicals|\
-chemistry lab/set|circuit board|cleaning fluid/product/spray|clingfilm|contact/rubber cement|correction fluid|descaler|\
-diesel /fumes/oil|doll's head|dry cleaner's|dry cleaning|duct/electrical/masking/sticky tape|electrical fire|emulsion|epoxy|\
+butane|car/mechanic's garage|cellulose /thinner|chemical /sweetness|chemically /sweet|chemicals|\
+chemistry lab/set|cleaning fluid/product/spray|contact/rubber cement|\
+diesel /fumes/oil|dry cleaning|duct/electrical/masking/sticky tape|electrical fire|emulsion|epoxy|\
 ester|ether|ethyl acetate|fake fruit|felt tip|fiberglass|fibreglass /resin|/fresh ink|/fresh/gloss/spray/tin_of/wet paint|\
 /fresh/nail varnish|fuel /oil|garage /floor|/garage forecourt|gas can/pump/station|gasoline|glue stick|/hair lacquer|\
-hair salon|hairdresser|hairdye|hairspray|hardware store|heating oil|highlighter|hot circuit|insect repellent|\
-jet engine/fuel|kerosene/paraffin /lamp|laboratory|lighter fluid/fuel/gas|lilo|lino|linoleum|lunchbox|\
-magic/permanent/whiteboard marker|marker/whiteboard pen|model kit|nail bar/polish_remover/salon|nail file|naphtha|plasticine|\
+hair salon|hairdresser|hairspray|hardware store|heating oil|hot circuit|\
+jet engine/fuel|kerosene/paraffin /lamp|laboratory|lighter fluid/fuel/gas|lino|linoleum|\
+magic/permanent/whiteboard marker|marker/whiteboard pen|model kit|nail bar/polish_remover/salon|naphtha|plasticine|\
 new car/car_smell/carpet/doll/electronics/lino/vinyl|new paint|paddling pool|paint fumes/stripper/thinner|perm|\
 perm/rubber solution|peroxide|petrol /fumes/station|photocopier|plastic bag/wrap|plasticky|polish remover|polyester|\
 pool liner|primus|propane|puncture repair|pva|pvc /pipe|school lab|sellotape|shoe spray|shower curtain|solder|solder flux|\

@@ -115,9 +115,10 @@ test.each([
   expect(missed(ways, { where })).toEqual([]);
 });
 
-// Of these it overlooked none when they were written down here; some thirty others that were tried with them it still overlooks
-// ("holds on", "it echoes", "I can still taste the oak five minutes on").
+// Of 364 that were tried 87 were overlooked at first and some forty are still, which do not stand here ("holds on", "ages",
+// "I can still taste the oak five minutes on").
 const LONG = `
+a minute at least|comes back in waves|it echoes|kept coming back|no end in sight|rolls on and on|
 long finish|a long finish|the finish is long|finish goes on and on|it goes on and on|it just keeps going|it won't quit|
 it lingers|lingering finish|it hangs around|hangs around for ages|sticks around|it sticks with you|stays with you|
 it stays with me|it stays for ages|it stays on the tongue|stays in the mouth for ages|still there minutes later|
@@ -141,6 +142,7 @@ stays longer than it should|surprisingly long|it doesn't stop|doesn't stop|no en
 it lasted ages|stayed for ages|it went on and on|it kept going|keeps coming back|keeps coming`;
 
 const SHORT = `
+and then gone|leaves nothing behind|not long at all|over and done|runs out of steam|
 short finish|a short finish|the finish is short|short and sweet|shortish|quite short|very short|too short|a bit short|
 rather short|brief|brief finish|it's brief|quick finish|quick|finish is quick|it's over quickly|over quickly|over too soon|
 over before it starts|over in a flash|over in seconds|and it's over|then it's over|then it's gone|and it's gone|it's gone|gone|

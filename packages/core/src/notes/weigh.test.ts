@@ -55,7 +55,7 @@ test("N14 what a household means by a word stays so on the nose", () => {
   expect(taught("on the nose vanilla").observations[0]?.attribute).toBe("feel.burn");
 });
 
-test("N17 what is doubted and what is read are together what the rules read", () => {
+test("N17 what is doubted and what is read are together what the rules read", { timeout: 60_000 }, () => {
   const file = new URL("fixtures/notes/build.json", import.meta.url);
   const notes = JSON.parse(readFileSync(file, "utf8")) as readonly { readonly text: string }[];
   let doubted = 0;
