@@ -1,6 +1,5 @@
-import type { NextFlightAnswer } from "@partsproof/house/protocol";
+import { type NextFlightAnswer, restsOn, tooLittleLeft } from "@partsproof/house/protocol";
 import { columns } from "./columns.ts";
-import { plural } from "./figures.ts";
 
 const parts = (by: NextFlightAnswer["glasses"][number]["parts"]): string =>
   Object.entries(by)
@@ -17,9 +16,7 @@ export function printNextFlight({
 }: NextFlightAnswer): string {
   return [
     glasses.map((glass, n) => `${n + 1}. ${parts(glass.parts)}\n   ${glass.why}`).join("\n"),
-    ...(scarce.length === 0
-      ? []
-      : [`Too little is left of ${scarce.join(", ")} for some mixes: none of them stands in this flight.`]),
+    ...(scarce.length === 0 ? [] : [tooLittleLeft(scarce)]),
     columns(
       posterior.toSorted((a, b) => b.mean - a.mean),
       [
@@ -29,7 +26,7 @@ export function printNextFlight({
       ],
       "Nothing has been tried yet.",
     ),
-    `This rests on ${plural(counted.rankings, "ranking")} and ${plural(counted.marks, "mark")}.`,
+    restsOn(counted),
     ...(ownShare === 0
       ? []
       : [`Tasters differ: ${(100 * ownShare).toFixed(0)} % of what one likes is taken to be their own.`]),

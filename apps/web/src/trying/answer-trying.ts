@@ -1,7 +1,5 @@
-import { UNKNOWN } from "@partsproof/core/blending";
 import {
   type History,
-  keepsRules,
   learnTaste,
   type NextFlight,
   nextFlight,
@@ -10,7 +8,7 @@ import {
   type WhatIf,
   whatIf,
 } from "@partsproof/core/learning";
-import { type NextFlightDraft, saidOfTried, shelfLeft } from "@partsproof/house/protocol";
+import { flightAsked, historyAsked, type NextFlightDraft } from "@partsproof/house/protocol";
 
 export interface Asking {
   readonly turn: number;
@@ -35,45 +33,20 @@ export interface AskingIf {
   readonly mixes: readonly Parts[];
 }
 
-const historyOf = ({ items, tried, rankings, scores, target }: NextFlightDraft): History => ({
-  whiskeys: items.map(({ id, profile }) => ({
-    id,
-    profile: Object.fromEntries(
-      Object.entries(profile).map(([attribute, level]) => [
-        attribute,
-        level === null ? UNKNOWN : typeof level === "number" ? { value: level, sd: 0 } : level,
-      ]),
-    ),
-  })),
-  tried,
-  ...saidOfTried({ rankings, scores, target }),
-});
-
 let last: { readonly said: string; readonly taste: Taste } | null = null;
 
-/** What a history says of a taste: once for the flight, its map and every "what if" after it. */
-function tasteOf(history: History): Taste {
+/** What a draft says of a taste: once for the flight, its map and every "what if" after it. */
+function learned(asked: NextFlightDraft): { readonly history: History; readonly taste: Taste } {
+  const history = historyAsked(asked);
   const said = JSON.stringify(history);
   if (last?.said !== said) last = { said, taste: learnTaste(history) };
-  return last.taste;
+  return { history, taste: last.taste };
 }
 
 /** The next flight, and what is believed of every mix of the map. */
 export function answerTrying({ turn, asked, corners }: Asking, mixes: readonly Parts[]): Answered {
-  const history = historyOf(asked);
-  const { mixes: some, ready, target, shelf } = asked;
-  const taste = tasteOf(history);
-  const wanted = {
-    glasses: asked.glasses,
-    maxParts: asked.maxParts,
-    start: asked.seed,
-    keeps: keepsRules(asked),
-    ...(some === undefined ? {} : { mixes: new Set(some) }),
-    ...(ready === undefined ? {} : { ready: new Set(ready) }),
-    ...(target === undefined ? {} : { target }),
-    ...(shelf === undefined ? {} : { shelf: shelfLeft(shelf) }),
-  };
-  const flight = nextFlight(history, wanted, taste);
+  const { history, taste } = learned(asked);
+  const flight = nextFlight(history, flightAsked(asked), taste);
   const anchor = flight.glasses.find(({ kind }) => kind === "anchor")?.parts ?? null;
   return {
     turn,
@@ -85,5 +58,5 @@ export function answerTrying({ turn, asked, corners }: Asking, mixes: readonly P
 
 /** What is believed of glasses of one's own. */
 export function answerIf({ asked, anchor, mixes }: AskingIf): readonly WhatIf[] {
-  return whatIf(tasteOf(historyOf(asked)), mixes, anchor ?? undefined);
+  return whatIf(learned(asked).taste, mixes, anchor ?? undefined);
 }

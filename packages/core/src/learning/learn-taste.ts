@@ -129,7 +129,7 @@ export function learnTaste(history: History, given: Given = {}): Taste {
   const seen = palates.ownShare === 0 ? one : apart;
   const noise =
     given.noise === undefined && scorers > 0
-      ? likeliestOf(MARK_NOISES, (some) => fit(seen, palates, some, false).logEvidence)
+      ? likeliestOf<number>(MARK_NOISES, (some) => fit(seen, palates, some, false).logEvidence)
       : usual;
   const posterior = fit(seen, palates, noise, true);
   const counted = {
@@ -139,7 +139,7 @@ export function learnTaste(history: History, given: Given = {}): Taste {
   return { ids, recipes, recipeOf, ...palates, counted, kernel, tasted: seen.tasted, posterior };
 }
 
-function likeliestOf(some: readonly number[], logEvidence: (one: number) => number): number {
+function likeliestOf<One>(some: readonly One[], logEvidence: (one: One) => number): One {
   const weighed = some.map((one) => ({ one, value: logEvidence(one) }));
   return weighed.reduce((best, next) => (next.value > best.value ? next : best)).one;
 }
@@ -155,13 +155,13 @@ function tellTasters(
   if (!may) return same;
   if (given !== undefined) return { shape: same.shape, ownShare: given };
   const scales = anyScale ? [...new Set(SHAPES.map(({ scale }) => scale))] : [same.shape.scale];
-  const weighed = OWN_SHARES.flatMap(({ share, weight }) =>
-    (share === 0 ? [same.shape.scale] : scales).map((scale) => {
-      const palates = { shape: { ...same.shape, scale }, ownShare: share };
-      return { palates, value: Math.log(weight) + logEvidence(palates) };
-    }),
+  const some = OWN_SHARES.flatMap(({ share, weight }) =>
+    (share === 0 ? [same.shape.scale] : scales).map((scale) => ({
+      palates: { shape: { ...same.shape, scale }, ownShare: share },
+      weight,
+    })),
   );
-  return weighed.reduce((best, next) => (next.value > best.value ? next : best)).palates;
+  return likeliestOf(some, ({ palates, weight }) => Math.log(weight) + logEvidence(palates)).palates;
 }
 
 /** Of so many recipes each look takes long: only shapes that differ from the best so far in one number are looked at. */

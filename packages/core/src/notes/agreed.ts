@@ -1,4 +1,5 @@
 import type { Item } from "./find-items.ts";
+import { isStop } from "./mention.ts";
 
 const REACH = 22;
 const AGREED =
@@ -9,9 +10,9 @@ export function agreedWith(items: readonly Item[], from: number): boolean {
   const words: string[] = [];
   let stops = 0;
   for (let n = from + 1; n < items.length && n < from + REACH; n++) {
-    const { mark, words: said } = items[n] as Item;
-    if ((mark === "stop" || mark === "ask" || mark === "blank") && ++stops > 1) break;
-    if (mark === "") words.push(said);
+    const item = items[n] as Item;
+    if (isStop(item) && ++stops > 1) break;
+    if (item.mark === "") words.push(item.words);
   }
   return AGREED.test(words.join(" "));
 }

@@ -63,6 +63,8 @@ function hasNot({ items, at, mentions }: Draft, n: number): void {
 /** From an item to the end of what it speaks of. */
 function drop({ items, at, elsewhere }: Draft, from: number, look: boolean, short = false): void {
   let seen = false;
+  // "like the colour brown, like walnuts"
+  const likened = [from - 1, from - 2].some((m) => /\blike$/.test(items[m]?.words ?? ""));
   for (let n = from + 1; n < items.length && n < from + 30; n++) {
     const item = items[n];
     if (item === undefined || isStop(item)) return;
@@ -73,8 +75,6 @@ function drop({ items, at, elsewhere }: Draft, from: number, look: boolean, shor
     }
     if (says(item, "break") || says(item, "where") || says(item, "this") || item.mark === "colon") return;
     if (item.mark === "comma" && !look && !(seen && at[n + 1])) return;
-    // "like the colour brown, like walnuts"
-    const likened = [from - 1, from - 2].some((m) => /\blike$/.test(items[m]?.words ?? ""));
     if (item.mark === "comma" && items[n + 1]?.words === "like" && likened) return;
     // "I expected thunder and was given a violin"
     if (says(item, "join") && says(items[n + 1], "link") && !says(items[n + 1], "glue")) return;

@@ -58,5 +58,9 @@ export const is = (item: Item | undefined, kind: WordSet): boolean => item?.kind
 /** Whether an item stands for a word that no phrase has. */
 export const isPlain = (item: Item): boolean => item.mark === "" && item.senses.length === 0;
 
+/** Whether what it speaks of is not there. */
+export const isAbsent = ({ inherent, not, gone, less }: Mention): boolean =>
+  inherent === 0 || ((not || gone) && !less);
+
 export const isStop = (item: Item | undefined): boolean =>
   item === undefined || item.mark === "stop" || item.mark === "ask" || item.mark === "blank";

@@ -9,7 +9,7 @@ import type { Stance, Where } from "./language.ts";
 import { leaveOut } from "./leave-out.ts";
 import { likenedFeel } from "./likened-feel.ts";
 import type { Lexicon } from "./lexicon.ts";
-import { type Draft, isStop, type Mention, says } from "./mention.ts";
+import { type Draft, isAbsent, isStop, type Mention, says } from "./mention.ts";
 import { panelScores } from "./panel-scores.ts";
 import { spreadOf, strengthOf } from "./strength-of.ts";
 import { takeBack } from "./take-back.ts";
@@ -106,8 +106,9 @@ function stingsNose(
   return false;
 }
 
-function stanceOf({ inherent, not, gone, less, more, unsure }: Mention): Stance {
-  if (inherent === 0 || ((not || gone) && !less)) return "absent";
+function stanceOf(mention: Mention): Stance {
+  const { less, more, unsure } = mention;
+  if (isAbsent(mention)) return "absent";
   if (less) return "less";
   if (more) return "more";
   return unsure ? "unsure" : "present";

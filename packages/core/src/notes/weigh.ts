@@ -1,7 +1,7 @@
 import { evidence, type Setting, settingOf } from "./evidence.ts";
 import type { Weighing } from "./language.ts";
 import { listed } from "./listed.ts";
-import type { Draft, Mention } from "./mention.ts";
+import { type Draft, isAbsent, type Mention } from "./mention.ts";
 
 interface Scales {
   readonly start: number;
@@ -35,9 +35,6 @@ export function weigh(draft: Draft): void {
     mention.attributes = mention.attributes.filter((one) => !doubted.includes(one));
   }
 }
-
-const isAbsent = ({ inherent, not, gone, less }: Mention): boolean =>
-  inherent === 0 || ((not || gone) && !less);
 
 function logit(draft: Draft, mention: Mention, attribute: string, setting: Setting, scales: Scales): number {
   let sum = scales.start + (scales.words.get(mention.word) ?? 0);

@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import { cholesky, solveCholesky, solveLower, solveLowerRows, type Square } from "./cholesky.ts";
 import { maximiseConcave } from "./maximise-concave.ts";
 import { dot, fourProducts, product } from "./product.ts";
+import { timesRows } from "./times-rows.ts";
 
 test("a factor that is published", () => {
   // Wikipedia, "Cholesky decomposition", example (from memory): L is 2; 6, 1; −8, 5, 3.
@@ -62,6 +63,21 @@ test("four products at once are the four", () => {
         [7, 9],
       ].map(([i = 0, j = 0]) => product(a, i, b, j, length));
       for (const [i, v] of apart.entries()) expect(four[i]).toBeCloseTo(v, 9);
+    }),
+  );
+});
+
+test("rows times rows are the products of each with each, of a lower triangle too", () => {
+  fc.assert(
+    fc.property(positive, fc.integer({ min: 1, max: 4 }), numbers(36), ({ n, a }, high, b) => {
+      const l = cholesky(a, n) as Square;
+      const rows = b.slice(0, high * n);
+      for (const [of, lower] of [
+        [a, 0],
+        [l, n],
+      ] as const)
+        for (const [i, row] of timesRows(rows, high, of, n, lower).entries())
+          for (const [j, v] of row.entries()) expect(v).toBeCloseTo(product(rows, i * n, of, j * n, n), 9);
     }),
   );
 });

@@ -17,6 +17,7 @@ export {
   type Square,
 } from "./cholesky.ts";
 export { dot, fourProducts, product } from "./product.ts";
+export { timesRows } from "./times-rows.ts";
 export { type Concave, type Maximum, maximiseConcave } from "./maximise-concave.ts";
 export { type Climbed, type ClimbOptions, climb, type Slope } from "./climb.ts";
 export { type Eigen, symmetricEigen } from "./symmetric-eigen.ts";

@@ -122,10 +122,10 @@ export { restSchema } from "./rest-schema.ts";
 export { LearnedLevel, LearnedProfile, PalateBoard, TaughtByNote } from "./palate.ts";
 export { LearnedMixing, MixingBoard, MixingUsed } from "./mixing.ts";
 export { NEXT_LIMITS, NextFlightAnswer, NextFlightDraft } from "./next-flight.ts";
-export { saidOfTried } from "./said-of-tried.ts";
+export { flightAsked, historyAsked } from "./next-asked.ts";
+export { restsOn, tooLittleLeft } from "./next-in-words.ts";
 export { TriedHistory } from "./tried-history.ts";
 export { poursFor } from "./flight-pours.ts";
-export { shelfLeft } from "./shelf-left.ts";
 export { nextFlightSchema } from "./next-flight-schema.ts";
 export { KeptUp, NextAddition } from "./kept-up.ts";
 export {

@@ -1,7 +1,7 @@
-import type { TriedHistory } from "@partsproof/house/protocol";
+import { restsOn, type TriedHistory } from "@partsproof/house/protocol";
 import { Section } from "../../parts/index.ts";
 import type { Answered } from "../../trying/index.ts";
-import { inHundred, partsInWords, restsOn, worthInWords } from "./in-words.ts";
+import { inHundred, partsInWords, worthInWords } from "./in-words.ts";
 
 /** What the house believes of all that was tried, and what would prove it wrong. */
 export function Believed({

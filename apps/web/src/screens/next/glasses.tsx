@@ -1,10 +1,10 @@
 import type { NextFlight, Parts, WhatIf } from "@partsproof/core/learning";
-import { plannedTrials, type TriedHistory } from "@partsproof/house/protocol";
+import { plannedTrials, tooLittleLeft, type TriedHistory } from "@partsproof/house/protocol";
 import { useState } from "react";
 import { useSay } from "../../api.ts";
 import { Button, IssueSummary, LinkButton, SafetyNote, Stepper } from "../../parts/index.ts";
 import { go } from "../../router/index.ts";
-import { inHundred, partsInWords, scarceInWords, withNames } from "./in-words.ts";
+import { inHundred, partsInWords, withNames } from "./in-words.ts";
 import { flightAddress, mixAddress, vesselOf } from "./plan-address.ts";
 
 /** What the person decided otherwise, by the place of the glass. */
@@ -157,7 +157,9 @@ export function Glasses(props: GlassesProps) {
           );
         })}
       </ol>
-      {flight.scarce.length > 0 && <p className="soft">{scarceInWords(flight.scarce, names)}</p>}
+      {flight.scarce.length > 0 && (
+        <p className="soft">{tooLittleLeft(flight.scarce.map((id) => names[id] ?? id))}</p>
+      )}
       <p>
         <strong>
           {flight.stop.advised ? "Another flight is hardly worth it." : "Another flight is worth it."}

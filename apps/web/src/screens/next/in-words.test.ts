@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { inHundred, partsInWords, scarceInWords, withNames, worthInWords } from "./in-words.ts";
+import { tooLittleLeft } from "@partsproof/house/protocol";
+import { inHundred, partsInWords, withNames, worthInWords } from "./in-words.ts";
 
 const malt = "01m89xtk809xttqfncttaw9yzv";
 const rye = "01m89xtk805jfrvpm3w8tereak";
@@ -16,7 +17,7 @@ test("recipes, ids and chances in words", () => {
 });
 
 test("what is scarce by name", () => {
-  expect(scarceInWords([malt, rye], names)).toBe(
+  expect(tooLittleLeft([names[malt] ?? malt, names[rye] ?? rye])).toBe(
     "Too little is left of Skerry Malt, Tide Rye for some mixes: none of them stands in this flight.",
   );
 });

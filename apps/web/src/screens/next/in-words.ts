@@ -30,13 +30,3 @@ export function worthInWords(mean: number, sd: number): string {
   const sign = mean < -0.05 ? "−" : mean > 0.05 ? "+" : "";
   return `${sign}${Math.abs(mean).toFixed(1)} ± ${sd.toFixed(1)}`;
 }
-
-/** How many rankings and marks a belief rests on. */
-export function restsOn({ rankings, marks }: { readonly rankings: number; readonly marks: number }): string {
-  const some = (count: number, what: string): string => `${count} ${what}${count === 1 ? "" : "s"}`;
-  return `This rests on ${some(rankings, "ranking")} and ${some(marks, "mark")}.`;
-}
-
-/** What kept some mixes out of a flight. */
-export const scarceInWords = (scarce: readonly string[], names: Names): string =>
-  `Too little is left of ${scarce.map((id) => names[id] ?? id).join(", ")} for some mixes: none of them stands in this flight.`;

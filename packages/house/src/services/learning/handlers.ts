@@ -1,6 +1,5 @@
-import { keepsRules, nextFlight } from "@partsproof/core/learning";
-import { UNKNOWN } from "@partsproof/core/blending";
-import { type BodyRead, type NextFlightAnswer, saidOfTried, shelfLeft } from "../../protocol/index.ts";
+import { nextFlight } from "@partsproof/core/learning";
+import { type BodyRead, flightAsked, historyAsked, type NextFlightAnswer } from "../../protocol/index.ts";
 import { revealedEvidence } from "../evidence/index.ts";
 import type { Handlers } from "../handler.ts";
 import { learnedHere, readPalate } from "../palate/index.ts";
@@ -9,44 +8,9 @@ import { knownRecipe, versionOf } from "../recipes/index.ts";
 import { shelfState } from "../shelf/index.ts";
 import { triedHistory } from "./tried-history.ts";
 
-type Body = BodyRead<"nextFlight">;
-type Level = Body["items"][number]["profile"][string];
-
-/** As a search takes it: unknown is the middle of the scale with the spread of an even guess. */
-const known = (level: Level): { readonly value: number; readonly sd: number } =>
-  level === null ? UNKNOWN : typeof level === "number" ? { value: level, sd: 0 } : level;
-
 /** What to pour next, without a household: nothing is asked of the house. */
-function nextOf({
-  items,
-  tried,
-  rankings,
-  scores,
-  glasses,
-  maxParts,
-  seed,
-  ...body
-}: Body): NextFlightAnswer {
-  const whiskeys = items.map(({ id, profile }) => ({
-    id,
-    profile: Object.fromEntries(
-      Object.entries(profile).map(([attribute, level]) => [attribute, known(level)]),
-    ),
-  }));
-  const { mixes, ready, target, shelf } = body;
-  const next = nextFlight(
-    { whiskeys, tried, ...saidOfTried({ rankings, scores, target }) },
-    {
-      glasses,
-      maxParts,
-      start: seed,
-      keeps: keepsRules(body),
-      ...(mixes === undefined ? {} : { mixes: new Set(mixes) }),
-      ...(ready === undefined ? {} : { ready: new Set(ready) }),
-      ...(target === undefined ? {} : { target }),
-      ...(shelf === undefined ? {} : { shelf: shelfLeft(shelf) }),
-    },
-  );
+function nextOf(body: BodyRead<"nextFlight">): NextFlightAnswer {
+  const next = nextFlight(historyAsked(body), flightAsked(body));
   return {
     glasses: next.glasses.map((glass) => ({ ...glass, parts: { ...glass.parts } })),
     posterior: next.posterior.map((one) => ({ ...one })),
