@@ -8,6 +8,7 @@ const long = process.env["PARTSPROOF_LONG"] === "1";
 interface Settings {
   readonly testTimeout?: number;
   readonly hookTimeout?: number;
+  readonly expect?: { readonly poll: { readonly timeout: number } };
   readonly isolate?: false;
 }
 
@@ -42,6 +43,8 @@ const projects = [
     ...together,
     testTimeout: 240_000,
     hookTimeout: 120_000,
+    // A page of a busy machine answers in its own time; one second is vitest's.
+    expect: { poll: { timeout: 20_000 } },
   }),
 ];
 

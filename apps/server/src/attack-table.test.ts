@@ -17,8 +17,9 @@ import { type Tried, table } from "./fixtures/attack/try-all.ts";
 import { setPassphrase } from "./fixtures/table/own-house.ts";
 import { openEmbeddedHouse, type OpenedHouse } from "./index.ts";
 
-/** Rounds of the timing, and how far apart medians may lie, as a ratio. */
+/** Rounds of the timing, how often it is repeated where medians lie apart, and how far apart they may lie, as a ratio. */
 const ROUNDS = 200;
+const COMPARISONS = 5;
 const MOST_APART = 1.3;
 const ORIGIN = "http://table.test";
 
@@ -158,7 +159,7 @@ describe("whoever sits at the table tries to read a sealed key, or another's she
         createClient(door, "http://house.test")("askJoining", {
           body: { ticket: { kind: "code", code: typed } },
         }).catch(() => undefined);
-    const compared = async (door: Door): Promise<number> => {
+    const comparedOnce = async (door: Door): Promise<number> => {
       const asks = [ask(door, "ZZZZ-ZZZZ"), ask(door, half), ask(door, near)];
       await byTurns(asks, 20);
       const medians = (await byTurns(asks, ROUNDS)).map(median);
@@ -167,7 +168,13 @@ describe("whoever sits at the table tries to read a sealed key, or another's she
       );
       return Math.max(...medians) / Math.min(...medians);
     };
-    // Medians of by-turns askings differ by a few per cent on a machine that does other things as well.
+    // What else the machine does can set medians apart in one comparison; what the house gives away does in every one.
+    const compared = async (door: Door): Promise<number> => {
+      let least = Number.POSITIVE_INFINITY;
+      for (let time = 0; time < COMPARISONS && least >= MOST_APART; time += 1)
+        least = Math.min(least, await comparedOnce(door));
+      return least;
+    };
     expect(await compared((request) => house.fetch(request))).toBeLessThan(MOST_APART);
     // The same comparison finds a house that takes two milliseconds longer over a code that begins right.
     const slow: Door = async (request) => {

@@ -1,13 +1,13 @@
 import type { Finding } from "@partsproof/house/protocol";
 import { useEffect, useRef, useState } from "react";
-import { api, useAsk } from "../../api.ts";
+import { useAsk } from "../../api.ts";
 import { announce, Broken, Busy, Button, LinkButton, Page, SelectField } from "../../parts/index.ts";
-import { tokenOf, useFlightToken, useToken } from "../../session/index.ts";
+import { tokenOf, useFlightToken } from "../../session/index.ts";
 import type { ScreenProps } from "../screen.ts";
 import { checkPath, findingPath, flightPath } from "./paths.ts";
 import { EVERYONE, type OpenedGlass, openedGlasses } from "./opened-glasses.ts";
 import { ShuffleSeen } from "./shuffle-seen.tsx";
-import { useLive } from "./use-live.ts";
+import { useOpened } from "./use-opened.ts";
 import { Verdict } from "./verdict.tsx";
 import { TargetMark } from "./target-mark.tsx";
 import "./question.css";
@@ -40,23 +40,9 @@ function Stage({ finding, household }: { readonly finding: Finding; readonly hou
     const mine = sheets.find((sheet) => tokenOf("sheet", sheet.sheetId) !== undefined);
     return mine?.sheetId ?? (sheets.length === 1 ? (sheets[0]?.sheetId ?? EVERYONE) : EVERYONE);
   });
-  const [open, setOpen] = useState(0);
   const glasses = openedGlasses(finding, whose);
   const one = finding.sets === null ? "glass" : "set";
-  const at = { household, flight: flight.id };
-  // Who set the flight opens for everybody; all others may look ahead on their own phone.
-  const host = useToken("host", flight.id);
-  const live = useLive(at, useFlightToken(flight.id), (message) => {
-    if (message.kind === "state") setOpen((own) => Math.max(own, message.opened));
-    else if (message.what === "glass opened") setOpen(message.number ?? 0);
-  });
-  const forAll = host !== undefined && live.on;
-  const openTo = (count: number): void => {
-    setOpen(count);
-    // Where it does not get through, the others open by themselves.
-    if (host !== undefined)
-      void api("openGlass", { at, token: host, body: { count } }).catch(() => undefined);
-  };
+  const { open, openTo, together, forAll } = useOpened({ household, flight: flight.id });
   const openNext = (): void => {
     const glass = glasses[open];
     if (glass !== undefined)
@@ -102,7 +88,7 @@ function Stage({ finding, household }: { readonly finding: Finding; readonly hou
         ))}
       </ol>
       {open >= glasses.length && <ShuffleSeen finding={finding} />}
-      {flight.pouring !== "alone" && open < glasses.length && live.on && (
+      {flight.pouring !== "alone" && open < glasses.length && together && (
         <p className="opened-together">
           {forAll
             ? "You open them on all phones."
