@@ -122,6 +122,17 @@ export function applyNot(draft: Draft, n: number): void {
       return;
     }
   }
+  // "the clove went", "the cardamom goes and"
+  const before = draft.at[n - 1];
+  if (
+    before !== undefined &&
+    /^(?:goes|went)$/.test(item?.words ?? "") &&
+    ends(draft, n) &&
+    !isFelt(draft.items[n - 1])
+  ) {
+    before.gone = true;
+    return;
+  }
   if (not === undefined) return;
   // "is this thing on no okay vanilla": an answer to something else.
   if (item?.words === "forget the" && FORGET.test(draft.items[n - 1]?.words ?? "")) return;

@@ -29,7 +29,7 @@ teacake|turnover|victoria sponge|waffle /cone|white rolls|yeast|yeastiness`,
 baked/bruised/cider/cooking/crab/poached/red/sliced/stewed/windfall apple|braeburn|bramley|calvados|crabapple|eau de vie|\
 golden delicious|granny smith|green/pome/sharon/white fruit|/hard cider|membrillo|orchard|pear brandy/drop|peardrop|perry|\
 pink lady|pippin|poire /williams|quince /paste|russet|scrumpy|tarte tatin|windfall`,
-  "fruit.tropical": `banana /bread/chip/cream/custard/ester/milk/milkshake/split/sweet/toffee|banoffee|bubblegum|\
+  "fruit.tropical": `jackfruit|banana /bread/chip/cream/custard/ester/milk/milkshake/split/sweet/toffee|banoffee|bubblegum|\
 /candied/grilled/tinned pineapple|cantaloupe|coconut flesh|custard apple|dragonfruit|exotic|foam/fried/overripe banana|\
 fruit cocktail/punch/salad|fruity gum|galia|guava|honeydew /melon|kiwi|kiwifruit|litchi|lychee|mango /lassi|mangosteen|\
 melon|papaya|passionfruit /curd|pawpaw|pina colada|pineapple chunk|plantain|rum punch|tinned fruit/fruit_cocktail|\
@@ -96,7 +96,7 @@ menthol|mentholated|mint /choc/choc_chip/chocolate/cream/julep/sweet/tea/toffee|
 parsley /stalk|pastis|peppermint /cream/tea|perilla|pesto|pickle|pontefract cake|quinine|root beer|rosemary|sambuca|\
 sarsaparilla|sassafras /tea|sorrel|spearmint|/star anise|stuffing|summer savory|sweet gale|/sweet woodruff|tarragon|\
 throat lozenge/pastille/sweet|thyme|tincture|tonic /water|toothpaste|verbena|vermouth|wintergreen|wormwood`,
-  "sweet.sugar": `agave nectar|/agave/corn/pancake/pecan syrup|\
+  "sweet.sugar": `clotted cream fudge|agave nectar|/agave/corn/pancake/pecan syrup|\
 /barley/brown/burned/cane/caramelised/caramelized/caster/cooked/dark_brown/icing/maple/palm/powdered/praline/rock/spun/white sugar|\
 /black treacle|blackstrap|boiled/parma/penny/turkish sweet|/bonfire/cinder/english/honeycomb/treacle toffee|brandy snap|\
 butterscotch|candied|candy /cigarette/corn/floss/shop/store|candyfloss|cane juice|caramel corn/custard/wafer|caramelisation|\
@@ -129,7 +129,7 @@ chocolate /bar/brownie/caramel/cherry/chip/coated/coin/cream/digestive/egg/fudge
 chocolatey malt|cocoa /butter/husk/nib/shell|coffee bean/cream/fudge/ground/shop/sweet/toffee|cold brew|cortado|crema|\
 easter egg|espresso|flat white|fudge/mud/opera cake|ganache|latte|/latte macchiato|/milk choc|mokka|mole|mud pie|nibs|\
 ristretto|rocky road|sachertorte|tiramisu|/toffee mocha|truffles`,
-  "spice.warm": `\
+  "spice.warm": `red hots|\
 /all/apple_pie/baker's/baking/barrel/biscuit/brown/cake/christmas/cookie/eastern/exotic/five/holiday/incense/mixed/mulling/oak/oriental/pie/pumpkin/pumpkin_pie/rye/soft/sweet/winter/wood/xmas spice|\
 allspice /berry|asafran|baharat|cardamom /bun/coffee/tea|cardamon|carrot cake|cassia|chai /latte/tea|\
 christmas /biscuit/cookie/market|cinnamon /bark/biscuit/bun/candy/cereal/cookie/mint/sugar/toast/toothpick|\
@@ -194,7 +194,7 @@ old bar/clock/pub/school/theatre|panelled library/room|parquet|parquet/warehouse
 polished boards/floor/furniture/table|pulpit|rosin|sacristy|school/writing desk|shellac|ship's hold|ships timbers|sideboard|\
 stately home|steamer trunk|tool handle/shed|toolshed|tree stump|varnished|vestry|violin|wardrobe|weathered plank|\
 welsh dresser|wood dusty/oil/old/panel/paneling/panelling/polish/rot/stain/varnish/wax|woodworm|yacht varnish`,
-  "smoke.smoke": `\
+  "smoke.smoke": `firewood smoke|\
 /applewood/barbecue/bbq/birch/bonfire/candle/cherrywood/cigar/cigarette/coal/driftwood/engine/exhaust/firework/hickory/incense/mesquite/oak/oily/peat/pine/pinewood/pipe/sweet/tobacco/turf/wood smoke|\
 ash tray|ashen|ashes|ashpan|ashtray|asphalt|/autumn/beach/garden/leaf bonfire|bacon /crisp/fat/grease|\
 barbecue /crisps/sausage|barbecued /meat|barbeque|bbq /chips/crisps|beach barbecue|/beach campfire|\
@@ -250,7 +250,7 @@ stable yard|steel /wool|stone /cellar/church|stoniness|swamp|swede|terracotta|ti
 truffled|turnip|undergrowth|vetiver|water butt|\
 wet cement/chalk/concrete/dirt/earth/forest/gravel/ground/leaf/pavement/plaster/rock/slate/soil/stone/woods|woodland /floor|\
 worm cast`,
-  "earth.leather-and-leaf": `antiquarian/hymn/prayer book|archive|armchair|banknote|baseball/boxing glove|baseball/catcher's/catchers mitt|bible|\
+  "earth.leather-and-leaf": `hymnbook|antiquarian/hymn/prayer book|archive|armchair|banknote|baseball/boxing glove|baseball/catcher's/catchers mitt|bible|\
 book spine|book/musty/yellowed/yellowing pages|bookbinding|books|boot/harness/tack room|boot/shoe polish|boxing gym|bridle|\
 /car_seat/new/saddle/shoe/soft/sweaty/whip/worn leather|chamois|chaw|\
 /cherry/cherry_pipe/chewing/cured/dark/dried/drying/leaf/pipe/rolling/sweet/vanilla/wet tobacco|\
@@ -349,7 +349,7 @@ salinity|salt|salted|saltily|saltiness|salty|savory/savoury/umami taste|/semi/so
 sickly sweet=7.5|sickly sweetness=7.5|sickly=7.5|sourish=3.2|sourly|sugariness|sweet as anything=8|sweet as honey=8|\
 sweet as sugar=8|/sweet/sweet_and sour|sweetish=3.2|sweetly|sweetness|tang|tanginess|tart|tooth achingly sweet=8|\
 tooth rotting=8|toothachingly sweet=8|unsweet=0|unsweetened=0`,
-  "feel.weight": `a lot of weight=7.5|almost/could chew it|ample=7|big bodied=7.5|big body=7.5|/bigger body|buttery mouthfeel|\
+  "feel.weight": `lean=2.5|a lot of weight=7.5|almost/could chew it|ample=7|big bodied=7.5|big body=7.5|/bigger body|buttery mouthfeel|\
 buttery/creamy/oily texture|chewiness=7|chewy|coating /the_mouth|\
 coats everything/my_mouth/my_tongue/the_glass/the_mouth/the_whole_mouth/the_palate/the_tongue/your_mouth|coats like=7|\
 coats well=7|creamy|dense=7|dilute=2|diluted=2|fat|feeble body=2|feels/mouth/mouth_is coated|fills the mouth=7|\

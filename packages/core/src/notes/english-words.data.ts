@@ -75,7 +75,7 @@ returns|right|sits|surfaces|through|wait|waiting|waits`,
 were`,
   likers: `also|did|didn't|do|don't|i|quite|really|we|you`,
   bites: `bites|glows|grips|kicks|nips|stings`,
-  leavesWhat: `a|an|behind|early|everything|her|his|it|its|just|little|me|much|my|no|nothing|off|one|only|quickly|room|some|soon|splinters|\
+  leavesWhat: `a|an|as|behind|early|everything|her|his|it|its|just|little|me|much|my|no|nothing|off|one|only|quickly|room|some|soon|splinters|\
 such|the|them|traces|us|you|your`,
   // What stands before the name of a part, of a glass, of a thing or of a feel.
   beforePart: `an|/and/has/in/quite/such/then a|big|its|lovely|nice|rather|real|some|that|the|then|this|with`,

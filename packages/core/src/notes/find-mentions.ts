@@ -53,7 +53,7 @@ export function findMentions(items: readonly Item[], lexicon: Lexicon): Draft {
         ...new Set([
           ...(last > at || flavours.word.includes(" ")
             ? flavours.attributes
-            : turned(items[at - 1], flavours.attributes, lexicon)),
+            : turned(items[at - 1]?.words, turned(madeOf(draft, at), flavours.attributes, lexicon), lexicon)),
           ...own,
         ]),
       ],
@@ -264,17 +264,17 @@ function tailEnd({ items, lexicon }: Draft, at: number, attributes: readonly str
   return last;
 }
 
-function turned(
-  before: Item | undefined,
-  attributes: readonly string[],
-  lexicon: Lexicon,
-): readonly string[] {
+/** "persimmon, dried on its string", "plum the dried one", "apricots drying on a roof": how it was made, said behind it. */
+function madeOf({ items }: Draft, at: number): string | undefined {
+  const how = at + (items[at + 1]?.mark === "comma" || items[at + 1]?.words === "the" ? 2 : 1);
+  const next = items[how + 1];
+  if (!is(next, "ones") && !is(next, "somewhere") && !is(next, "liesOn")) return undefined;
+  return items[how]?.text === "drying" ? "dried" : items[how]?.words;
+}
+
+function turned(how: string | undefined, attributes: readonly string[], lexicon: Lexicon): readonly string[] {
   const turns =
-    before === undefined
-      ? undefined
-      : Object.hasOwn(lexicon.language.turns, before.words)
-        ? lexicon.language.turns[before.words]
-        : undefined;
+    how !== undefined && Object.hasOwn(lexicon.language.turns, how) ? lexicon.language.turns[how] : undefined;
   if (turns === undefined) return attributes;
   return attributes.map((id) => turns[id.split(".")[0] ?? ""] ?? id);
 }

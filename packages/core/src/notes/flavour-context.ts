@@ -137,6 +137,8 @@ export function inPlainContext(draft: Draft, at: number): boolean {
   const next = items[at + 1];
   if (next !== undefined && !isFelt(items[at]) && any(next, ["gone", "lessened"]) && next.words !== "away")
     return true;
+  // "Fudge still there."
+  if (next?.words === "still there") return true;
   let right = at + 1;
   while (items[right] !== undefined && (says(items[right], "join") || items[right]?.mark === "comma"))
     right++;

@@ -1,5 +1,6 @@
 import { asIf, chosen, itTalks, oneOfThem } from "./after-all.ts";
 import { agreedWith } from "./agreed.ts";
+import { asTheOther } from "./as-the-other.ts";
 import type { Item } from "./find-items.ts";
 import { leftOut, sameAgain } from "./food-again.ts";
 import { is, type Draft, isPlain, isStop, type Mention, says } from "./mention.ts";
@@ -40,24 +41,7 @@ export function leaveOut(draft: Draft): void {
     otherGlass(draft, n);
   }
   if (about.length > 0) sameAgain(draft, about);
-  for (const n of items.keys()) hasNot(draft, n);
-}
-
-/** "the last one was oaky, this one isn't": what the other has and this has not. */
-function hasNot({ items, at, mentions }: Draft, n: number): void {
-  if (says(items[n], "this") === undefined) return;
-  let m = n + 1;
-  while (says(items[m], "link") && says(items[m], "not") === undefined) m++;
-  // "this has hardly any"
-  const little = (says(items[m], "degree")?.strength ?? 5) < 3;
-  if (says(items[m], "not") === undefined && !little) return;
-  const end = items[m + 1];
-  if (end !== undefined && end.mark === "") return;
-  const other = mentions.findLast((mention) => mention.at < n && mention.at > n - 12);
-  if (other === undefined || !other.dropped || !other.compared || at[n + 1] !== undefined) return;
-  other.dropped = false;
-  if (little) other.little = true;
-  else other.gone = true;
+  for (const n of items.keys()) asTheOther(draft, n);
 }
 
 /** From an item to the end of what it speaks of. */
@@ -244,6 +228,9 @@ function reported({ items, lexicon }: Draft, n: number): boolean {
   // "my brother, who knows about these matters, said"
   if (before.mark === "comma") return is(items[n], "reporting");
   if (before.mark !== "") return false;
+  // "what was left in the bottle tasted of custard"
+  if (items[n]?.words === "tasted" && is(items[n + 1], "of"))
+    return isPerson(items, n - 1, lexicon) || is(before, "others");
   const late = /^(?:then|also|just|still)$/.test(before.words) && items[n - 2]?.capital === true;
   return (
     late ||
@@ -299,7 +286,9 @@ function otherGlass(draft: Draft, n: number): void {
     return;
   }
   const next = items[n + 1];
-  if (next === undefined || !is(next, numbered && !saysThis(items, n) ? "wasHad" : "wasOrIs")) return;
+  if (next === undefined) return;
+  const said = is(next, numbered && !saysThis(items, n) ? "wasHad" : "wasOrIs") || WAS_NOT.test(next.words);
+  if (!said && !heads(draft, n)) return;
   if (says(items[first - 1], "link") || /\bis$/.test(items[first - 1]?.words ?? "")) return;
   for (let m = n + 1; m < items.length && m < n + 20; m++) {
     const one = items[m];
@@ -307,7 +296,7 @@ function otherGlass(draft: Draft, n: number): void {
     // "the last one was nothing but um there's lemon"
     if (m > n + 2 && is(one, "beganAnew")) return;
     // "is the smoky one, ash and iodine"
-    if (one.mark === "comma" && at[m + 1] === undefined) return;
+    if (one.mark === "comma" && at[m + 1] === undefined && !says(items[m + 1], "length")) return;
     const mention = at[m];
     // "the other one had a longer finish": a length that is compared is turned round, see finish-length.ts
     if (says(one, "length")?.stance === undefined) elsewhere.add(m);
@@ -317,6 +306,21 @@ function otherGlass(draft: Draft, n: number): void {
     else if (!mention.gone) mention.dropped = true;
     mention.compared = true;
   }
+}
+
+const WAS_NOT = /^(?:did|does|had|has|is|was)n't$/;
+const COMPARED_TO = /^(?:hers|theirs|yours|(?:the )?(?:reference|target)|(?:her|his|their|your) glass)$/;
+
+/** "Reference more yeasty", "target: fig": without a verb. */
+function heads({ items, at }: Draft, n: number): boolean {
+  const [before, next] = [items[n - 1], items[n + 1]];
+  return (
+    COMPARED_TO.test(items[n]?.words ?? "") &&
+    (before === undefined || before.mark !== "") &&
+    (next?.mark === "colon" ||
+      at[n + 1] !== undefined ||
+      ["more", "less", "degree"].some((kind) => says(next, kind as "more") !== undefined))
+  );
 }
 
 function saysThis(items: readonly Item[], from: number): boolean {

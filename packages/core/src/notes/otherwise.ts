@@ -126,6 +126,8 @@ export function isVerb({ items, at: mentions, lexicon }: Draft, at: number): boo
   // "a big fat nose"
   if (item.text === "fat" && items[at + 1]?.mark === "" && says(items[at + 1], "where")?.form === "head")
     return true;
+  // "apricots drying on a roof"
+  if (item.text === "drying" && mentions[at - 1] !== undefined && is(items[at + 1], "liesOn")) return true;
   // "the road was being tarred"
   if (item.text.endsWith("ed") && items[at - 1]?.words === "being") return true;
   // "a lime cut open"
