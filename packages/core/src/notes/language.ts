@@ -191,9 +191,6 @@ export interface Weighing {
   readonly least: number;
   /** Of the words in `slips`. */
   readonly known: number;
-  readonly doubtful: number;
-  /** Words that often are something else. */
-  readonly doubtfulWords: string;
   /** Kinds of small words. */
   readonly near: Readonly<Record<string, string>>;
   /** Names, "|" between, by their weight. */

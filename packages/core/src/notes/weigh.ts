@@ -8,7 +8,8 @@ interface Scales {
   readonly least: number;
   readonly near: ReadonlyMap<string, readonly string[]>;
   readonly weights: ReadonlyMap<string, number>;
-  readonly words: ReadonlyMap<string, number>;
+  readonly known: number;
+  readonly knownWords: ReadonlySet<string>;
 }
 
 const made = new WeakMap<Weighing, Scales>();
@@ -37,24 +38,18 @@ export function weigh(draft: Draft): void {
 }
 
 function logit(draft: Draft, mention: Mention, attribute: string, setting: Setting, scales: Scales): number {
-  let sum = scales.start + (scales.words.get(mention.word) ?? 0);
+  let sum = scales.start + (scales.knownWords.has(mention.word) ? scales.known : 0);
   for (const one of evidence(draft, mention, attribute, setting, scales.near))
     sum += scales.weights.get(one) ?? 0;
   return sum;
 }
 
-function scalesOf(
-  { start, least, known, doubtful, doubtfulWords, near, weights }: Weighing,
-  slips: string,
-): Scales {
-  const words = new Map<string, number>();
-  for (const word of listed(slips)) words.set(word, known);
-  for (const word of listed(doubtfulWords)) words.set(word, (words.get(word) ?? 0) + doubtful);
+function scalesOf({ start, least, known, near, weights }: Weighing, slips: string): Scales {
   const byWord = new Map<string, string[]>();
   for (const [kind, list] of Object.entries(near))
     for (const word of listed(list)) byWord.set(word, [...(byWord.get(word) ?? []), kind]);
   const byName = Object.entries(weights).flatMap(([weight, names]) =>
     listed(names).map((name) => [name, Number(weight)] as const),
   );
-  return { start, least, near: byWord, weights: new Map(byName), words };
+  return { start, least, known, knownWords: new Set(listed(slips)), near: byWord, weights: new Map(byName) };
 }
