@@ -349,7 +349,7 @@ salinity|salt|salted|saltily|saltiness|salty|savory/savoury/umami taste|/semi/so
 sickly sweet=7.5|sickly sweetness=7.5|sickly=7.5|sourish=3.2|sourly|sugariness|sweet as anything=8|sweet as honey=8|\
 sweet as sugar=8|/sweet/sweet_and sour|sweetish=3.2|sweetly|sweetness|tang|tanginess|tart|tooth achingly sweet=8|\
 tooth rotting=8|toothachingly sweet=8|unsweet=0|unsweetened=0`,
-  "feel.weight": `lean=2.5|a lot of weight=7.5|almost/could chew it|ample=7|big bodied=7.5|big body=7.5|/bigger body|buttery mouthfeel|\
+  "feel.weight": `fills my/your mouth=7|flimsy=2|luscious=7|weak as water=2|not_much/nothing to_it_in_the_mouth/to_it_on_the_palate=2|lean=2.5|a lot of weight=7.5|almost/could chew it|ample=7|big bodied=7.5|big body=7.5|/bigger body|buttery mouthfeel|\
 buttery/creamy/oily texture|chewiness=7|chewy|coating /the_mouth|\
 coats everything/my_mouth/my_tongue/the_glass/the_mouth/the_whole_mouth/the_palate/the_tongue/your_mouth|coats like=7|\
 coats well=7|creamy|dense=7|dilute=2|diluted=2|fat|feeble body=2|feels/mouth/mouth_is coated|fills the mouth=7|\
@@ -360,7 +360,7 @@ medium bodied=5|medium body=5|medium weight=5|medium=5|middling body=5|mouth coa
 mouthfilling=7|no body=0|not much body=2|oiliness|oily|plush|real weight=7|really coats=7|satin|silk|silken|silkiness|\
 skinny=2|slick|slippery|spoon up in it=7|sticky|substantial=7|syrupy=7|thick=7|thickness|thin=2|thinnish=2.5|unctuous=7|\
 viscosity|viscous=7|watered down=2|watery=2|weak body=2|weedy=2|weight to it|weighty=7|wispy=2|without body=0`,
-  "feel.burn": `a bit fierce=3|a little fierce=3|afterburn|anaesthetic|anesthetic|barn burner=8|bit fierce=3|bite|bites|biting=7|blazing=8|\
+  "feel.burn": `chest/gullet/mouth/throat/tongue on fire=8|/my chest/gullet/mouth/throat/tongue is on fire=8|a fire in it=7|feel it in my/the/your chest|scalds=8|lights you up=7|rips_my/rips_the/catches_in_the/catches_in_my/catches_my/catches_the throat=7|sets_my/sets_your chest_on_fire/mouth_on_fire/throat_on_fire=8|a bit fierce=3|a little fierce=3|afterburn|anaesthetic|anesthetic|barn burner=8|bit fierce=3|bite|bites|biting=7|blazing=8|\
 /boozy heat|burned my mouth=7.5|burning=7.5|burns like=7.5|burns=7|/chest warmth|clear your sinuses=8|clears the sinuses=8|\
 effervescence|effervescent|/ethanol kick|fiery=8|fire in_the_mouth/on_the_palate|\
 fire_in_the/fire_on_the/prickle_on_the/prickles_the tongue|fizz|fizzes|fizziness|glow|glowing|hot|/kentucky hug|nip|numb|\

@@ -232,11 +232,20 @@ const itGoes = (items: readonly Item[], n: number): boolean =>
   ) &&
   (items[n + 1] === undefined || items[n + 1]?.mark !== "" || says(items[n + 1], "break") !== undefined);
 
-/** "oak, drying, very long": a length by itself behind flavours. */
+/** "oak, drying, very long", "some oak not very long", "pepper half a minute": a length by itself behind flavours. */
 function endsList({ items, at }: Draft, n: number): boolean {
-  if (!is(items[n], "plainLengths")) return false;
+  const words = items[n]?.words ?? "";
+  if (!says(items[n], "seconds") && (/^\w+s\b/.test(words) || is(items[n], "goes"))) return false;
   let m = n - 1;
-  while (says(items[m], "degree") || says(items[m], "amplify")) m--;
+  while (
+    says(items[m], "degree") ||
+    says(items[m], "amplify") ||
+    says(items[m], "not") ||
+    is(items[m], "beforeLength") ||
+    is(items[m], "aboutSo") ||
+    /^\d+$/.test(items[m]?.words ?? "")
+  )
+    m--;
   if (items[m]?.mark === "comma" || says(items[m], "join")) m--;
   return at[m] !== undefined;
 }
@@ -300,7 +309,7 @@ function aboutFinish(draft: Draft, n: number, sections: readonly Where[]): boole
   const marked = (item: Item | undefined): boolean => item === undefined || item.mark !== "";
   if (marked(before) && marked(after) && length && (isStop(before) || isStop(after))) return true;
   // "oak very drying very long"
-  if (length && isStop(after) && endsList(draft, n)) return true;
+  if (isStop(after) && endsList(draft, n)) return true;
   // "Thankfully brief."
   if (length && isStop(after) && isStop(items[n - 2]) && before?.mark === "" && !at[n - 1]) return true;
   // "Tails off rather sharply."
