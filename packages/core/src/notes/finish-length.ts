@@ -320,9 +320,18 @@ function aboutFinish(draft: Draft, n: number, sections: readonly Where[]): boole
   return false;
 }
 
+/** "not long", "not a very long finish", "not particularly long" */
+function denied(items: readonly Item[], n: number): boolean {
+  for (let m = n - 1; m >= n - 3; m--) {
+    if (says(items[m], "not") || says(items[m], "less")) return true;
+    if (!says(items[m], "degree") && !is(items[m], "articles")) return false;
+  }
+  return false;
+}
+
 function graded(items: readonly Item[], n: number, strength: number): number {
   const before = items[n - 1];
-  if (says(before, "not")) return strength > 5 ? 2.5 : 5;
+  if (denied(items, n)) return strength > 5 ? 2.5 : 5;
   const degree = says(before, "degree");
   if (degree?.strength === undefined) return strength;
   if (says(before, "amplify"))

@@ -497,3 +497,54 @@ test.each([
 ])("N5, N7 the bottle that all is to come close to is another glass: %s", (text, expected) => {
   expect(said(text)).toEqual(expected);
 });
+
+test.each([
+  ["reference more yeasty, trial more grassy", ["grain.bake less", "plant.green more"]],
+  ["Reference peppery, trial not.", ["spice.sharp absent"]],
+  ["The reference has no pepper at all, the trial has a little.", ["spice.sharp"]],
+  ["The last one wasn't smoky, this one is.", ["smoke.smoke"]],
+  ["The last one was oaky, this one isn't at all", ["wood.fresh absent"]],
+  ["The last one wasn't sweet but this is sour", ["taste.basic"]],
+  ["Hers has more oak", ["wood.fresh less"]],
+  ["His glass: all toffee. Mine: oranges", ["fruit.citrus"]],
+  ["It is close to the target: oak, vanilla", ["wood.fresh", "sweet.vanilla"]],
+])("N7 what another has and this has not, said without a verb or with little: %s", (text, expected) => {
+  expect(said(text)).toEqual(expected);
+});
+
+test.each([
+  ["the burnt sugar went", ["sweet.sugar absent"]],
+  ["the cardamom goes and I get pepper", ["spice.warm absent", "spice.sharp"]],
+  ["the honey goes well with it", ["sweet.honey"]],
+  ["as far as smoke goes it is mild", ["smoke.smoke"]],
+  ["everything is ash, the honey is dead", ["smoke.smoke", "sweet.honey absent"]],
+  ["I said plum before and take it back", ["fruit.stone absent"]],
+  ["I wrote cherry. I withdraw it; it is oak", ["fruit.stone absent", "wood.fresh"]],
+  ["I take the first sip. Cherry", ["fruit.stone@palate"]],
+])("N4, N6 what went, and what is taken back: %s", (text, expected) => {
+  expect(said(text)).toEqual(expected);
+});
+
+test.each([
+  ["plum the dried one with clove", ["fruit.dried", "spice.warm"]],
+  ["apricots drying on a flat roof", ["fruit.dried"]],
+  ["seaweed drying on the rocks", ["smoke.medicinal"]],
+  ["cherry, dried apricot", ["fruit.stone", "fruit.dried"]],
+  ["orange blossom water", ["plant.flower"]],
+  ["like the cardboard tube", ["savoury.stale"]],
+])("N2 how a fruit was made, said behind it; what a flavour is kept in: %s", (text, expected) => {
+  expect(said(text)).toEqual(expected);
+});
+
+test.each([
+  ["not a very long finish", 2],
+  ["the finish is not that long", 2],
+  ["vanilla and some oak not very long", 2],
+  ["vanilla and some oak half a minute", 5],
+  ["vanilla and some oak really long", 8],
+  ["vanilla and some oak too short", 2],
+])("N9 a length that ends a note without a mark, or is denied: %s", (text, strength) => {
+  const last = read(text).observations.at(-1);
+  expect(last).toMatchObject({ attribute: "time.finish", where: "finish" });
+  expect(Math.abs((last?.strength ?? Number.NaN) - strength)).toBeLessThan(2);
+});
