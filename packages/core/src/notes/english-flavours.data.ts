@@ -72,7 +72,7 @@ marigold|meadowsweet|neroli|night stock|nosegay|orange flower water|orris /root|
 potpourri|powder puff|/powdery floral|primrose|rose /cream/garden/jam/oil/petal/syrup/water|rosebud|rosewater|\
 sweet pea/william|talc|talcum|tuberose|tulip|turkish delight|violet /candy/cream/leaf/soap/sweet/syrup|whin|wildflower|\
 yellow broom|ylang ylang`,
-  "plant.green": `allotment|aloe|asparagus|assam|avocado|bamboo|/barley/cut/dried/freshly_cut/freshly_mown/mown/new_mown/wheat grass|barn|\
+  "plant.green": `haymow|allotment|aloe|asparagus|assam|avocado|bamboo|/barley/cut/dried/freshly_cut/freshly_mown/mown/new_mown/wheat grass|barn|\
 barnyard|bean pod|bell pepper|\
 /black/breakfast/builder's/builders/cold/cup_of/gunpowder/ice/iced/milky/pot_of/stewed/strong/sweet/tannic/white tea|\
 blackcurrant/box bush|/blackcurrant/cabbage/currant/dandelion/dock/fig/green/tea/tomato/vine leaf|/box hedge|boxwood|\
@@ -96,7 +96,7 @@ menthol|mentholated|mint /choc/choc_chip/chocolate/cream/julep/sweet/tea/toffee|
 parsley /stalk|pastis|peppermint /cream/tea|perilla|pesto|pickle|pontefract cake|quinine|root beer|rosemary|sambuca|\
 sarsaparilla|sassafras /tea|sorrel|spearmint|/star anise|stuffing|summer savory|sweet gale|/sweet woodruff|tarragon|\
 throat lozenge/pastille/sweet|thyme|tincture|tonic /water|toothpaste|verbena|vermouth|wintergreen|wormwood`,
-  "sweet.sugar": `clotted cream fudge|agave nectar|/agave/corn/pancake/pecan syrup|\
+  "sweet.sugar": `piloncillo|clotted cream fudge|agave nectar|/agave/corn/pancake/pecan syrup|\
 /barley/brown/burned/cane/caramelised/caramelized/caster/cooked/dark_brown/icing/maple/palm/powdered/praline/rock/spun/white sugar|\
 /black treacle|blackstrap|boiled/parma/penny/turkish sweet|/bonfire/cinder/english/honeycomb/treacle toffee|brandy snap|\
 butterscotch|candied|candy /cigarette/corn/floss/shop/store|candyfloss|cane juice|caramel corn/custard/wafer|caramelisation|\
@@ -250,7 +250,7 @@ stable yard|steel /wool|stone /cellar/church|stoniness|swamp|swede|terracotta|ti
 truffled|turnip|undergrowth|vetiver|water butt|\
 wet cement/chalk/concrete/dirt/earth/forest/gravel/ground/leaf/pavement/plaster/rock/slate/soil/stone/woods|woodland /floor|\
 worm cast`,
-  "earth.leather-and-leaf": `hymnbook|antiquarian/hymn/prayer book|archive|armchair|banknote|baseball/boxing glove|baseball/catcher's/catchers mitt|bible|\
+  "earth.leather-and-leaf": `satchel|hymnbook|antiquarian/hymn/prayer book|archive|armchair|banknote|baseball/boxing glove|baseball/catcher's/catchers mitt|bible|\
 book spine|book/musty/yellowed/yellowing pages|bookbinding|books|boot/harness/tack room|boot/shoe polish|boxing gym|bridle|\
 /car_seat/new/saddle/shoe/soft/sweaty/whip/worn leather|chamois|chaw|\
 /cherry/cherry_pipe/chewing/cured/dark/dried/drying/leaf/pipe/rolling/sweet/vanilla/wet tobacco|\
@@ -349,7 +349,7 @@ salinity|salt|salted|saltily|saltiness|salty|savory/savoury/umami taste|/semi/so
 sickly sweet=7.5|sickly sweetness=7.5|sickly=7.5|sourish=3.2|sourly|sugariness|sweet as anything=8|sweet as honey=8|\
 sweet as sugar=8|/sweet/sweet_and sour|sweetish=3.2|sweetly|sweetness|tang|tanginess|tart|tooth achingly sweet=8|\
 tooth rotting=8|toothachingly sweet=8|unsweet=0|unsweetened=0`,
-  "feel.weight": `fills my/your mouth=7|flimsy=2|luscious=7|weak as water=2|not_much/nothing to_it_in_the_mouth/to_it_on_the_palate=2|lean=2.5|a lot of weight=7.5|almost/could chew it|ample=7|big bodied=7.5|big body=7.5|/bigger body|buttery mouthfeel|\
+  "feel.weight": `coated everything=7|less/more weight|fills my/your mouth=7|flimsy=2|luscious=7|weak as water=2|not_much/nothing to_it_in_the_mouth/to_it_on_the_palate=2|lean=2.5|a lot of weight=7.5|almost/could chew it|ample=7|big bodied=7.5|big body=7.5|/bigger body|buttery mouthfeel|\
 buttery/creamy/oily texture|chewiness=7|chewy|coating /the_mouth|\
 coats everything/my_mouth/my_tongue/the_glass/the_mouth/the_whole_mouth/the_palate/the_tongue/your_mouth|coats like=7|\
 coats well=7|creamy|dense=7|dilute=2|diluted=2|fat|feeble body=2|feels/mouth/mouth_is coated|fills the mouth=7|\

@@ -16,6 +16,7 @@ export const SPELLINGS: Readonly<Record<string, string>> = {
   mooth: "mouth",
   noo: "now",
   disnae: "doesn't",
+  hasnae: "hasn't",
   wisnae: "wasn't",
   hings: "hangs",
   aboot: "about",

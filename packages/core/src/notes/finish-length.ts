@@ -45,8 +45,9 @@ export function finishLengths(draft: Draft, sections: readonly Where[]): FinishL
     if (says(item, "seconds") && AFTER.test(items[n + 1]?.words ?? "") && !lasts(items, n)) continue;
     // "Mid: rye bread", "after some minutes comes the vanilla"
     if (items[n + 1]?.mark === "colon" || waited(items, n)) continue;
-    // "the pear is still there"
     if (item.words.startsWith("still ") && (draft.at[n - 1] !== undefined || ofFlavour(draft, n))) continue;
+    // "the pear is still there", "I've washed my hands and it's still there"
+    if (/(?:^| )still there$/.test(item.words) && sections[n] !== "finish" && ofSomething(draft, n)) continue;
     // "it's gone all buttery"
     const quite =
       draft.at[n + 1] ??
@@ -82,7 +83,7 @@ export function finishLengths(draft: Draft, sections: readonly Where[]): FinishL
     const stance = stanceAt(draft, n, length?.stance);
     if (seconds !== null) found.length = 0;
     const turned = stance !== (length?.stance ?? "present");
-    const value = turned ? 10 - strength : strength;
+    const value = turned ? 10 - strength : much(items, n, stance) ? Math.max(strength, 8) : strength;
     found.push({
       start: item.start,
       end: item.end,
@@ -127,6 +128,20 @@ function missing({ items }: Draft, n: number): SaidSense | undefined {
   const before = items[n - 1];
   const cue = before?.mark === "colon" || before?.words === "is" ? items[n - 2] : before;
   return says(cue, "where")?.where === "finish" && isStop(items[n + 1]) ? MISSING : undefined;
+}
+
+const LATER = /^(?:after|ages|hours?|later|minutes?|now|seconds?|when)\b/;
+
+/** "the pear is still there": of what the sentence speaks of, where no time is said. */
+function ofSomething({ items, at }: Draft, n: number): boolean {
+  for (let m = n + 1; m < n + 5 && !isStop(items[m]); m++)
+    if (says(items[m], "seconds") || LATER.test(items[m]?.words ?? "")) return false;
+  let other = false;
+  for (let m = n - 1; m >= 0 && !isStop(items[m]); m--) {
+    if (says(items[m], "seconds") || LATER.test(items[m]?.words ?? "") || says(items[m], "where")) return false;
+    other ||= at[m] !== undefined || isPlain(items[m] as Item);
+  }
+  return other;
 }
 
 /** "the pear is": a flavour and what links it stand right before. */
@@ -319,6 +334,10 @@ function aboutFinish(draft: Draft, n: number, sections: readonly Where[]): boole
     if (says(items[m], "where")) return says(items[m], "where")?.where === "finish";
   return false;
 }
+
+/** "much longer" */
+const much = (items: readonly Item[], n: number, stance: Stance): boolean =>
+  stance === "more" && is(items[n - 1], "muchMore");
 
 /** "not long", "not a very long finish", "not particularly long" */
 function denied(items: readonly Item[], n: number): boolean {
