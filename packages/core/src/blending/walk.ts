@@ -168,10 +168,9 @@ function* within(walk: Walk, frame: Frame, level: Level, more: number, outermost
     }
     pairs[i * n + j] = pairs[j * n + i] = Number.NaN;
     done.push(i * n + j, j * n + i);
-    if (outermost) {
-      walk.open!.next = turn + 1;
-      yield;
-    }
+    if (outermost) walk.open!.next = turn + 1;
+    // A pair with three bottles or more still to be chosen can take seconds: whoever steps is asked after each pair below it, too.
+    if (outermost || more > 2) yield;
   }
   for (const at of done) pairs[at] = space.gram[at]!;
   if (outermost) walk.open = null;

@@ -50,6 +50,8 @@ const isName = (word: string): boolean => {
 
 const isApostrophe = (code: number): boolean => code === 39 || code === 0x2019;
 
+const INITIALS = /^(?:[a-z]\.){2,3}(?![a-z])/i;
+
 const NONE: ReadonlySet<string> = new Set();
 
 /**
@@ -76,7 +78,10 @@ export function cutWords(text: string, shortened: ReadonlySet<string> = NONE): T
         const decimal = next === 46 && code < 58 && code > 47 && /\d/.test(text[end + 1] ?? "");
         if (!inside && !decimal) break;
       }
-      const word = text.slice(at, end);
+      // "a.m.", "e.g."
+      const letters = end === at + 1 ? (INITIALS.exec(text.slice(at, at + 8))?.[0] ?? "") : "";
+      if (letters !== "") end = at + letters.length;
+      const word = letters === "" ? text.slice(at, end) : letters.replaceAll(".", "");
       const folded = word.length > LONGEST_WORD ? "" : fold(word);
       tokens.push({ mark: "", text: folded, start: at, end, capital: isName(word) });
       at = end;

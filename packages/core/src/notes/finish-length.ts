@@ -138,7 +138,8 @@ function ofSomething({ items, at }: Draft, n: number): boolean {
     if (says(items[m], "seconds") || LATER.test(items[m]?.words ?? "")) return false;
   let other = false;
   for (let m = n - 1; m >= 0 && !isStop(items[m]); m--) {
-    if (says(items[m], "seconds") || LATER.test(items[m]?.words ?? "") || says(items[m], "where")) return false;
+    if (says(items[m], "seconds") || LATER.test(items[m]?.words ?? "") || says(items[m], "where"))
+      return false;
     other ||= at[m] !== undefined || isPlain(items[m] as Item);
   }
   return other;

@@ -58,7 +58,7 @@ function chained(items: Draft["items"], all: readonly Mention[]): readonly Menti
     }
     // "honey a wee bit of smoke at the end": dictated without its comma.
     const between = items.slice(before.last + 1, next.at);
-    const apart = between.every((item) => item.mark === "" && !says(item, "join"));
+    const apart = between.every((item) => item.mark === "");
     if (apart && between.some((item) => says(item, "degree")?.of && item.words.endsWith(" of")))
       return all.slice(from);
   }
