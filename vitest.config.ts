@@ -27,18 +27,18 @@ const project = (name: string, include: string, settings: Settings = {}) => ({
     ...settings,
     ...(long
       ? { testTimeout: 3_600_000, hookTimeout: 600_000, setupFiles: ["tools/full-size.setup.ts"] }
-      : {}),
+      : { setupFiles: ["tools/seeded.setup.ts"] }),
   },
 });
 
 const projects = [
-  project("core", "packages/core/src/**/*.test.ts", together),
+  project("core", "packages/core/src/**/*.test.ts", { ...together, testTimeout: 60_000 }),
   project("house", "packages/house/src/**/*.test.ts", { ...together, testTimeout: 30_000 }),
   project("testkit", "packages/testkit/src/**/*.test.ts", { ...together, testTimeout: 30_000 }),
   project("server", "apps/server/src/**/*.test.ts", { ...together, testTimeout: 120_000 }),
   project("cli", "apps/cli/src/**/*.test.ts", { ...together, testTimeout: 60_000 }),
   project("tools", "tools/**/*.test.ts", { testTimeout: 60_000 }),
-  project("web", "apps/web/src/**/*.test.{ts,tsx}", together),
+  project("web", "apps/web/src/**/*.test.{ts,tsx}", { ...together, testTimeout: 60_000 }),
   project("evening", "apps/web/e2e/**/*.test.ts", {
     ...together,
     testTimeout: 240_000,

