@@ -1,17 +1,26 @@
 import { abv20FromDensity, density, massFractionFromDensity, mixParts } from "@partsproof/core/alcoholometry";
 import { abv20, celsius, kgPerM3, massFraction, millilitres20 } from "@partsproof/core/quantity";
 import { bareHorner } from "./bare-horner.ts";
+import { benchEndedSearches } from "./ended-searches.ts";
 import { benchFilling } from "./filling.ts";
 import { benchFindings } from "./findings.ts";
+import { benchHouseWhileSearching } from "./house-while-searching.ts";
+import { benchHouseholdFile } from "./household-file.ts";
 import { benchKeptUp } from "./kept-up.ts";
+import { benchLoad } from "./load.ts";
 import { benchNextFlight } from "./next-flight.ts";
 import { benchNotes } from "./notes.ts";
 import { benchPalate } from "./palate.ts";
+import { benchRuleTexts } from "./rule-texts.ts";
 import { benchSearch } from "./search.ts";
+import { benchStreamPlot } from "./stream-plot.ts";
 import { type Case, timed } from "./timed.ts";
+import { benchToldElsewhere } from "./told-elsewhere.ts";
+import { benchTrendTest } from "./trend-test.ts";
+import { benchManySheets } from "./worths-of-many-sheets.ts";
 import { benchWorths } from "./worths.ts";
 
-// `npm run bench`: what density, strength and a what-if cost beside the bare arithmetic of the formula, in the same run.
+// `npm run bench`: what density, strength and a what-if cost beside the bare arithmetic of the formula, in the same run; then each subject of README.md.
 
 /**
  * So many inputs over the whole liquid domain, by a fixed low-discrepancy walk: the same every run. Few enough to stay in the
@@ -91,10 +100,19 @@ for (const [n, one] of cases.entries()) {
 }
 missed += await benchFindings();
 missed += benchWorths();
+missed += benchManySheets();
+missed += benchTrendTest();
 missed += await benchSearch();
+missed += await benchEndedSearches();
+missed += await benchHouseWhileSearching();
 missed += benchFilling();
+missed += benchRuleTexts();
 missed += benchNotes();
 missed += benchKeptUp();
+missed += await benchStreamPlot();
 missed += benchNextFlight();
 missed += benchPalate();
+missed += await benchHouseholdFile();
+missed += await benchToldElsewhere();
+missed += await benchLoad();
 if (missed > 0) process.exitCode = 1;

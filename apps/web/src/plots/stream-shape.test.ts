@@ -1,7 +1,4 @@
-import { createElement } from "react";
-import { renderToStaticMarkup } from "react-dom/server";
 import { expect, test } from "vitest";
-import { StreamPlot } from "./stream-plot.tsx";
 import { streamShape, type StreamPoint } from "./stream-shape.ts";
 
 const place = { left: 0, right: 100, top: 0, bottom: 100, from: 0, until: 100, mostMl: 100 };
@@ -36,23 +33,4 @@ test("no more points than pixels have use for; no boundary is off by more than h
   const top = 100 - last.ml * last.parts.reduce((sum, part) => sum + part, 0);
   const edges = (paths[7] ?? "").match(/V(-?[\d.]+)H100V/)?.[1];
   expect(Math.abs(Number(edges) - top)).toBeLessThan(0.5);
-});
-
-test("400 points of eight layers are drawn in 50 ms or less", () => {
-  const props = {
-    title: "Ten years",
-    layers: Array.from({ length: 8 }, (_, i) => ({ key: String(i), label: `Whiskey ${i}` })),
-    points: years(400),
-    capacityMl: 100,
-    until: 100,
-    ticks: [],
-    width: 720,
-  };
-  const times = Array.from({ length: 7 }, () => {
-    const begun = performance.now();
-    renderToStaticMarkup(createElement(StreamPlot, props));
-    return performance.now() - begun;
-  });
-  // The quickest of them is the one that nothing else on the machine held up.
-  expect(Math.min(...times)).toBeLessThan(50);
 });
