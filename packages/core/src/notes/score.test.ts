@@ -10,8 +10,9 @@ const notes = (part: string): readonly LabelledNote[] =>
   JSON.parse(readFileSync(new URL(`fixtures/notes/${part}.json`, import.meta.url), "utf8")) as LabelledNote[];
 const read = openReader(ENGLISH);
 
-// The aim is F1 0.92, section 0.95 and strength 0.85 on the held part. F1 falls short of it there; the bounds below only keep what is reached. The parts "build", "fresh", "unlike", "voices", "strangers" and "later" were worked on with the notes in view, so that their scores are flattering;
-// of "spare" the errors were never looked at. What each scored at first sight is in fixtures/notes/README.md.
+// The aim is F1 0.92, section 0.95 and strength 0.85 on the held part, and is just reached there; the bounds below keep what is reached, with
+// a little room. The parts "build" to "last" were worked on with the notes in view, so that their scores are flattering; of "spare" and
+// "guests-spare" the errors were never looked at. What each scored at first sight is in fixtures/notes/README.md.
 test.each([
   ["build", { f1: 0.95, where: 0.98, strength: 0.93, order: 0.92 }],
   ["fresh", { f1: 0.95, where: 0.95, strength: 0.94, order: 0.93 }],
@@ -19,8 +20,11 @@ test.each([
   ["voices", { f1: 0.94, where: 0.95, strength: 0.93, order: 0.91 }],
   ["strangers", { f1: 0.96, where: 0.95, strength: 0.92, order: 0.91 }],
   ["later", { f1: 0.93, where: 0.95, strength: 0.93, order: 0.88 }],
+  ["guests", { f1: 0.93, where: 0.95, strength: 0.93, order: 0.9 }],
+  ["last", { f1: 0.91, where: 0.96, strength: 0.92, order: 0.83 }],
+  ["guests-spare", { f1: 0.905, where: 0.945, strength: 0.935, order: 0.91 }],
   ["spare", { f1: 0.9, where: 0.9, strength: 0.88, order: 0.85 }],
-  ["held", { f1: 0.905, where: 0.945, strength: 0.915, order: 0.88 }],
+  ["held", { f1: 0.915, where: 0.95, strength: 0.92, order: 0.89 }],
 ] as const)("labelled notes, the part %s", { timeout: 180_000 }, (part, least) => {
   const result = score(notes(part), read);
   console.log(`${told(part, result)}\n${byVoice(notes(part), read)}`);
