@@ -1,7 +1,7 @@
 import { backward, forward } from "./attach.ts";
 import { applyNot, ends, notButs } from "./deny.ts";
 import type { Item } from "./find-items.ts";
-import { gradesBefore, leans } from "./otherwise.ts";
+import { gradesBefore, leans } from "./leans.ts";
 import { isFelt } from "./flavour-context.ts";
 import { is, type Draft, isPlain, isStop, type Mention, says } from "./mention.ts";
 

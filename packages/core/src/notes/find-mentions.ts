@@ -2,24 +2,15 @@ import { type Item, isFlavour } from "./find-items.ts";
 import { findSlip, maySlip } from "./find-slip.ts";
 import { inContext, inList, inPlainContext, isFelt, placed } from "./flavour-context.ts";
 import { itsSmell } from "./its-smell.ts";
-import type { Lexicon, Sense } from "./lexicon.ts";
+import type { Flavour, Lexicon, Sense } from "./lexicon.ts";
 import { is, type Draft, isPlain, type Mention, says } from "./mention.ts";
-import {
-  describes,
-  gradesBefore,
-  isLength,
-  isName,
-  isPerson,
-  isVerb,
-  leans,
-  ofThing,
-  saysChange,
-} from "./otherwise.ts";
+import { isName, isPerson } from "./is-person.ts";
+import { isLength, isVerb } from "./is-verb.ts";
+import { describes, gradesBefore, leans, saysChange } from "./leans.ts";
+import { ofThing } from "./of-thing.ts";
 import { saidOfFood } from "./said-of-food.ts";
 import { derived } from "./word-forms.ts";
 import { warmRoom, wornNearby } from "./surroundings.ts";
-
-type Flavour = Extract<Sense, { readonly says: "flavour" }>;
 
 /** Which items are flavours here, with what they take in: tails ("plum jam"), words that turn them ("dried mango"), slips of dictation. */
 export function findMentions(items: readonly Item[], lexicon: Lexicon): Draft {

@@ -12,6 +12,8 @@ export type Sense =
   /** What dictation hears for a flavour. */
   | { readonly says: "heard"; readonly meant: string };
 
+export type Flavour = Extract<Sense, { readonly says: "flavour" }>;
+
 export interface Phrase {
   /** As the vocabulary has it: with its kinds of words named, where it has such. */
   readonly words: string;
