@@ -75,6 +75,14 @@ const FILLER = /^(?:okay?|right|just|well|yeah|yes)$/;
 /** "before I forget the smell" */
 const FORGET = /^(?:i|never|can't|don't|we|you)\b/;
 
+/** "I expected cherry but no", "others get cherry, I can't", "cherry-free" */
+function turnedDown(draft: Draft, n: number): boolean {
+  const [before, item] = [draft.items[n - 1]?.words ?? "", draft.items[n]?.words ?? ""];
+  if (item === "free") return draft.at[n - 1] !== undefined && ends(draft, n);
+  if (!isStop(draft.items[n + 1])) return false;
+  return (item === "no" && before === "but") || (before === "i" && /^(?:can|could|did|do)n't$/.test(item));
+}
+
 /** Hands a "no" to the flavour after it, a "has gone" to the one before. */
 export function applyNot(draft: Draft, n: number): void {
   const item = draft.items[n];
@@ -121,6 +129,11 @@ export function applyNot(draft: Draft, n: number): void {
       if (gone.retracts) near.retracts = true;
       return;
     }
+  }
+  if (turnedDown(draft, n)) {
+    const said = backward(draft, n, { words: 6, comma: 4 });
+    if (said) said.gone = true;
+    return;
   }
   // "the clove went", "the cardamom goes and"
   const before = draft.at[n - 1];

@@ -10,6 +10,8 @@ export function panelScores(draft: Draft): void {
     const score = scoreAfter(draft, mention);
     if (score !== null) found.push([mention, score]);
   }
+  // "smoke: 0"
+  for (const [mention, strength] of found) if (strength === 0) mention.gone = true;
   if (found.length < LEAST) return;
   // "1. toffee 2. smoke 3. salt": what is counted, not how strong.
   if (found.every(([, score], n) => n === 0 || score === (found[n - 1]?.[1] ?? 0) + 1)) return;

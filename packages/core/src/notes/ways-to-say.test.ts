@@ -50,6 +50,10 @@ what I get is X|what is that, X?|what's that X?|whiff of X|with X|wonderful X|wr
 you can smell the X|you get X|you'll get X`;
 
 const ABSENT = `
+the X has done a runner|the X did a bunk|the X fell away completely|the X died|the X never showed|
+the X is a no show|X: 0|where did the X go|what happened to the X|the X wore off|the X has worn off|I looked for X and found none|
+I was looking for X, didn't find it|I expected X but no|he gets X, I don't|somebody said X but no|the label says X, can't see it|
+X-free|X is lacking|doesn't taste like X|doesn't smell like X|the X must have been the glass|X faded away entirely|
 no X|not any X|without X|without any X|X is gone|X has gone|the X has gone|the X is gone|the X's gone|the X vanished|
 the X has vanished|the X has disappeared|no X at all|no X whatsoever|no X here|no X to speak of|zero X|nil X|devoid of X|
 free of X|lacking X|lacks X|it lacks X|X is missing|the X is missing|X is absent|can't find X|can't find any X|can't find the X|
