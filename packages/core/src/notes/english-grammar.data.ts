@@ -147,7 +147,7 @@ export const PHRASES: readonly Said[] = [
   },
   {
     says: "said-maybe",
-    words: `i called_it/first_said/had_down/had_noted/had_written/noted/put/put_down/said/wrote/wrote_down|i'd noted/put/written|i've put/written`,
+    words: `i'd/i_would have said|i wanted to say|i called_it/first_said/had_down/had_noted/had_written/noted/put/put_down/said/wrote/wrote_down|i'd noted/put/written|i've put/written`,
   },
 
   // Of another glass, or of no glass.

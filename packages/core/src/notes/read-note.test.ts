@@ -548,3 +548,18 @@ test.each([
   expect(last).toMatchObject({ attribute: "time.finish", where: "finish" });
   expect(Math.abs((last?.strength ?? Number.NaN) - strength)).toBeLessThan(2);
 });
+
+test.each([
+  ["plum, actually cherry", ["fruit.stone"]],
+  ["plum, or more like cherry", ["fruit.stone"]],
+  ["Plum? No. Cherry.", ["fruit.stone"]],
+  ["Smoke? No. Honey.", ["smoke.smoke absent", "sweet.honey"]],
+  ["Smoke? No. Honey? Yes.", ["smoke.smoke absent", "sweet.honey unsure"]],
+  ["the smoke has turned into leather", ["earth.leather-and-leaf"]],
+  ["the oak has become softer", ["wood.fresh less"]],
+  ["the vanilla turns out to be toffee", ["sweet.sugar"]],
+  ["I wanted to say plum but it's cherry", ["fruit.stone"]],
+  ["I wanted to say plum", ["fruit.stone"]],
+])("N6 what is said to be another after all: %s", (text, expected) => {
+  expect(said(text)).toEqual(expected);
+});

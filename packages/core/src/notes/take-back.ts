@@ -1,3 +1,4 @@
+import { anotherAfterAll, family } from "./another-after-all.ts";
 import { answers } from "./deny.ts";
 import { is, type Draft, isStop, type Mention, says } from "./mention.ts";
 
@@ -54,11 +55,7 @@ export function takeBack(draft: Draft): void {
   }
   for (const [n, mention] of draft.mentions.entries()) {
     const next = draft.mentions[n + 1];
-    // "the plum is really a prune"
-    const between = items.slice(mention.last + 1, next?.at ?? mention.last).map(({ words }) => words);
-    const just = between.at(-1) === "just";
-    if (next && (just || family(mention) === family(next)) && REALLY.test(between.join(" ")))
-      mention.dropped = true;
+    if (next !== undefined) anotherAfterAll(draft, mention, next);
     if (next !== undefined && mention.unsure && !next.unsure && butIsIt(draft, mention, next))
       mention.dropped = true;
     if (!mention.retracts) continue;
@@ -79,8 +76,6 @@ const isToo = (items: Draft["items"], { last }: Mention): boolean =>
 function deny(mention: Mention | undefined): void {
   if (mention) mention.not = true;
 }
-
-const REALLY = /^(?:is|was) (?:really|actually|in fact) (?:a|an|just|more|more of a)$/;
 
 /** "I want to say peach but it's apricot": another of its kind, and surely. */
 function butIsIt({ items }: Draft, one: Mention, next: Mention): boolean {
@@ -144,8 +139,6 @@ function puts(draft: Draft, n: number): boolean {
 /** "wet leaves" and "leaves". */
 const sameWord = ({ word: a }: Mention, { word: b }: Mention): boolean =>
   a === b || b.endsWith(` ${a}`) || a.endsWith(` ${b}`);
-
-const family = ({ attributes }: Mention): string => attributes[0]?.split(".")[0] ?? "";
 
 function last({ items, at }: Draft, n: number): Mention | undefined {
   let stops = 0;
