@@ -33,8 +33,11 @@ export function printTrialSet(set: TrialSet): string {
       ? []
       : [
           columns(
-            bottles.flatMap(({ label, from, shortMl }) => [
+            bottles.flatMap(({ label, from, keptMl, shortMl }) => [
               ...from.map((one) => ({ what: label, from: one.label, amount: ml(one.ml) })),
+              ...(keptMl > 0
+                ? [{ what: label, from: "stays in its bottle for a glass of the flight", amount: ml(keptMl) }]
+                : []),
               ...(shortMl > 0
                 ? [{ what: label, from: "nowhere: the shelf is short", amount: ml(shortMl) }]
                 : []),
@@ -74,5 +77,8 @@ const ASKS = { like_best: "which is liked best", how_close: "how close each is" 
 const printFlight = ({ question, glasses }: NonNullable<TrialSet["flight"]>): string =>
   [
     `For a flight that asks ${ASKS[question]}:`,
-    ...glasses.map(({ label, why }, i) => `${i + 1}. ${label}\n   ${why}`),
+    ...glasses.map(
+      ({ label, insteadOf, why }, i) =>
+        `${i + 1}. ${label}${insteadOf === null ? "" : `, as ${insteadOf} holds too little by now`}\n   ${why}`,
+    ),
   ].join("\n");

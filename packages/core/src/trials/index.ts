@@ -4,5 +4,7 @@ export type { Bound } from "./region.ts";
 export { chooseRuns, logDeterminantOf } from "./choose-runs.ts";
 export type { RunsChosen, RunsWanted } from "./choose-runs.ts";
 export type { Criterion } from "./exchange.ts";
+export { drawBottles } from "./draw-bottles.ts";
+export type { BottleDraw, DrawBottle } from "./draw-bottles.ts";
 export { pourInSteps } from "./pour-steps.ts";
 export type { PouredTrial, PourLimits } from "./pour-steps.ts";

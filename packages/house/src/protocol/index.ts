@@ -125,7 +125,7 @@ export { NEXT_LIMITS, NextFlightAnswer, NextFlightDraft } from "./next-flight.ts
 export { flightAsked, historyAsked } from "./next-asked.ts";
 export { restsOn, tooLittleLeft } from "./next-in-words.ts";
 export { TriedHistory } from "./tried-history.ts";
-export { poursFor } from "./flight-pours.ts";
+export { POUR_ML, poursFor } from "./flight-pours.ts";
 export { nextFlightSchema } from "./next-flight-schema.ts";
 export { KeptUp, NextAddition } from "./kept-up.ts";
 export {

@@ -31,17 +31,19 @@ export function plannedTrials(
     vessels,
   );
   const close = target !== undefined && glasses.some(({ kind }) => kind === "target");
+  const { mixMl, pourMl } = poursFor(counted.tasters);
   return {
     name: `${recipe.slice(0, 100)}: next flight`,
     parts: whiskeys.map((whiskeyId) => ({ of: { kind: "whiskey", whiskeyId } })),
     plan: "own",
     mixes: mixes.map((mix) => [...mix]),
-    volumeMl: poursFor(counted.tasters).mixMl,
+    volumeMl: mixMl,
     mostMl: MOST_MIX_ML,
     ...MEASURED,
     flight: {
       question: close ? "how_close" : "like_best",
       ...(close ? { targetNameId: target } : {}),
+      pourMl,
       glasses: glasses.map(({ kind, why }, i) => ({
         of: of[i] ?? { trial: 1 },
         kind,

@@ -209,6 +209,8 @@ export const TrialFlight = z.strictObject({
   question: z.enum(["like_best", "how_close"]),
   /** For how close: the name that all is to come close to, in one of the glasses. */
   targetNameId: NameId.nullable().default(null),
+  /** mL that stay in a vessel that stands ready for a glass, for all who taste, when trials are drawn; 15 where left out. */
+  pourMl: z.number().min(1).max(10_000).optional(),
   /** In their order; each is a trial of the set, counted from 1, or a vessel that stands ready. */
   glasses: z
     .array(
@@ -280,6 +282,8 @@ export const TrialSet = z.object({
       label: z.string(),
       needMl: z.number(),
       from: z.array(z.object({ vesselId: Id, label: z.string(), ml: z.number() })),
+      /** Of what is free of it: stays where a glass of the flight is poured from. */
+      keptMl: z.number(),
       shortMl: z.number(),
     }),
   ),
@@ -307,6 +311,10 @@ export const TrialSet = z.object({
           /** What to pour it from; null while its trial is not poured, and where the vessel is gone. */
           vesselId: Id.nullable(),
           label: z.string(),
+          /** Of what stands ready: mL that stay in it for this glass. */
+          keepMl: z.number().nullable(),
+          /** The vessel that was named when it was planned, where another of the same pours it: that one holds too little by now. */
+          insteadOf: z.string().nullable(),
           kind: z.enum(["anchor", "target", "again", "new"]),
           why: z.string(),
         }),

@@ -16,11 +16,11 @@ const into = (plan: TrialPlan, label: string): string => {
 export function DrawList({ plan, bottles }: DrawListProps) {
   const lines =
     bottles === undefined
-      ? plan.pourList.map(({ part, ml }) => ({ label: part, needMl: ml, from: [], shortMl: 0 }))
+      ? plan.pourList.map(({ part, ml }) => ({ label: part, needMl: ml, from: [], keptMl: 0, shortMl: 0 }))
       : bottles.filter(({ needMl }) => needMl > 0);
   return (
     <ol className="trial-draw">
-      {lines.map(({ label, needMl, from, shortMl }) => (
+      {lines.map(({ label, needMl, from, keptMl, shortMl }) => (
         <li key={label}>
           <span>
             <b>{Number(needMl.toFixed(1))}</b> mL
@@ -28,10 +28,13 @@ export function DrawList({ plan, bottles }: DrawListProps) {
           <p>
             <span className="name">{label}</span>
             <span className="soft small">{into(plan, label)}</span>
-            {from.length > 1 && (
+            {(from.length > 1 || from.some((one) => one.label !== label)) && (
               <span className="soft small">
                 {from.map((one) => `${mlDigits(one.ml)} mL out of ${one.label}`).join(", ")}
               </span>
+            )}
+            {keptMl > 0 && (
+              <span className="soft small">{`${mlDigits(keptMl)} mL more stay in a bottle for a glass of the flight`}</span>
             )}
             {shortMl > 0 && (
               <span className="field-issue">{`The shelf is ${mlDigits(shortMl)} mL short of it.`}</span>

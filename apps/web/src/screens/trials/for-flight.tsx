@@ -1,4 +1,5 @@
 import type { TrialSet } from "@partsproof/house/protocol";
+import { mlDigits } from "../../figures/index.ts";
 import { Section } from "../../parts/index.ts";
 import { newFlightPath } from "../flights/paths.ts";
 
@@ -26,13 +27,19 @@ export function ForFlight({ flight, left }: { readonly flight: Planned; readonly
   return (
     <Section title="The flight they are for">
       <ol className="for-flight">
-        {flight.glasses.map(({ trial, label, kind, why }, i) => (
+        {flight.glasses.map(({ trial, label, keepMl, insteadOf, kind, why }, i) => (
           // oxlint-disable-next-line react/no-array-index-key -- glasses are numbered and have no other name
           <li key={i}>
             <p>
               <strong>{trial === null ? label : `Trial ${trial}`}</strong>{" "}
               <span className="soft small">{KIND[kind]}</span>
             </p>
+            {insteadOf !== null && (
+              <p className="small">{`Out of ${label}: ${insteadOf}, planned for it, holds too little by now.`}</p>
+            )}
+            {left > 0 && keepMl !== null && (
+              <p className="soft small">{`${mlDigits(keepMl)} mL stay in it while the mixes are poured.`}</p>
+            )}
             {why !== "" && <p className="small">{why}</p>}
           </li>
         ))}

@@ -276,6 +276,49 @@ eachDatabase((database) => {
       await setFlight({ ...shelf, vesselIds: vessels }, [...vessels.keys()], { pourMl: 10 });
     });
 
+    test("N4 two bottles of one whiskey: the mixes are poured beside the glass that stands ready, and the flight is set", async () => {
+      await using house = await temporaryHouse(database);
+      const { client } = house;
+      const { shelf, at, malt, recipe } = await around(client);
+      await ranked(shelf, [0, 3, 1], { reveal: true });
+      const [first = ""] = shelf.vesselIds;
+      const second = (await client("addBottle", { at, body: { whiskeyId: malt } })).id;
+      for (const [vesselId, left] of [
+        [first, 60],
+        [second, 50],
+      ] as const) {
+        const { volumeMl } = (await client("getVessel", { at: { ...at, vessel: vesselId } })).contents;
+        await client("addTransfer", {
+          at,
+          body: {
+            from: { kind: "vessel", vesselId },
+            to: { kind: "outside", name: "drain" },
+            amount: { kind: "volume", ml: volumeMl - left },
+          },
+        });
+      }
+      const told = await client("getTried", { at: { ...at, recipe: recipe.id } });
+      expect(told.asked.shelf).toMatchObject({
+        mixMl: 60,
+        pourMl: 30,
+        leftMl: { [malt]: expect.closeTo(110, 6) },
+      });
+      const { glasses } = await client("nextFlight", { body: told.asked });
+      expect(glasses[0]).toMatchObject({ kind: "anchor", parts: { [malt]: 1 } });
+      const set = await client("addTrialSet", { at, body: plannedTrials(told, "Now", glasses) });
+      // More than the named bottle has beside its glass: drawn of it alone there would be none left for the glass.
+      const of = set.asked.parts.findIndex(
+        (part) => part.of.kind === "whiskey" && part.of.whiskeyId === malt,
+      );
+      expect(set.bottles[of]?.needMl).toBeGreaterThan(30);
+      expect(set.bottles[of]).toMatchObject({ keptMl: 30, shortMl: 0 });
+      await client("pourTrials", { at: { ...at, trials: set.id }, body: { version: set.version } });
+      const { flight } = await client("getTrialSet", { at: { ...at, trials: set.id } });
+      expect(flight?.glasses[0]).toMatchObject({ vesselId: first, insteadOf: null });
+      const vessels = flight?.glasses.flatMap(({ vesselId }) => vesselId ?? []) ?? [];
+      await setFlight({ ...shelf, vesselIds: vessels }, [...vessels.keys()], { pourMl: 15 });
+    });
+
     test("N3 what is not on the shelf stands in no new glass; the whole shelf when asked", async () => {
       await using house = await temporaryHouse(database);
       const { shelf, at, malt, rye, other, recipe } = await around(house.client);

@@ -1,6 +1,8 @@
+import { drawBottles } from "@partsproof/core/trials";
 import type { TrialSet, TrialsAsked } from "../../protocol/index.ts";
 import { stockOf } from "../batches/index.ts";
 import { freeMl, type Shelf } from "../shelf/index.ts";
+import { keptFor, standingGlasses } from "./set-standing.ts";
 
 /** Amounts of one trial, by part, in mL at 20 °C. */
 export interface TrialPour {
@@ -17,36 +19,37 @@ export interface Draw {
   readonly ml: number;
 }
 
-/** Less than this is what rounding leaves. */
-const NOTHING_ML = 1e-9;
-
 /**
  * B3: every bottle is taken in hand once and goes round all trials, so that one syringe is rinsed once a bottle. Opened
- * ones first, as a batch takes them.
+ * ones first, as a batch takes them; B7: what a glass of the flight is poured from stays in its bottle.
  */
 export function drawsOf(
   shelf: Shelf,
   asked: TrialsAsked,
   pours: readonly TrialPour[],
-): { readonly draws: readonly Draw[]; readonly shortMl: readonly number[] } {
+): { readonly draws: readonly Draw[]; readonly parts: readonly { keptMl: number; shortMl: number }[] } {
+  const keep = keptFor(standingGlasses(shelf, asked.flight));
   const draws: Draw[] = [];
-  const shortMl = asked.parts.map(({ of }, part) => {
-    const left = stockOf(shelf, of).map(({ id, label }) => ({ id, label, ml: freeMl(shelf, id) }));
-    let short = 0;
-    for (const { trial, ml } of pours) {
-      let wanted = ml[part] ?? 0;
-      for (const vessel of left) {
-        const taken = Math.min(wanted, vessel.ml);
-        if (taken <= NOTHING_ML) continue;
-        vessel.ml -= taken;
-        wanted -= taken;
-        draws.push({ part, trial, vesselId: vessel.id, label: vessel.label, ml: taken });
-      }
-      if (wanted > NOTHING_ML) short += wanted;
-    }
-    return short;
+  const parts = asked.parts.map(({ of }, part) => {
+    const bottles = stockOf(shelf, of).map(({ id }) => {
+      const ml = freeMl(shelf, id);
+      return { id, ml, keepMl: Math.min(ml, keep.get(id) ?? 0) };
+    });
+    const drawn = drawBottles(
+      bottles,
+      pours.map(({ ml }) => ml[part] ?? 0),
+    );
+    for (const { bottle, pour, ml } of drawn.draws)
+      draws.push({
+        part,
+        trial: pours[pour]?.trial ?? 0,
+        vesselId: bottle,
+        label: shelf.vessels.get(bottle)?.label ?? "",
+        ml,
+      });
+    return { keptMl: bottles.reduce((sum, { keepMl }) => sum + keepMl, 0), shortMl: drawn.shortMl };
   });
-  return { draws, shortMl };
+  return { draws, parts };
 }
 
 /** What all trials that are not poured yet need of each part, bottle by bottle. */
@@ -56,7 +59,7 @@ export function bottlesOf(
   labels: readonly string[],
   pours: readonly TrialPour[],
 ): TrialSet["bottles"] {
-  const { draws, shortMl } = drawsOf(shelf, asked, pours);
+  const { draws, parts } = drawsOf(shelf, asked, pours);
   return labels.map((label, part) => {
     const own = draws.filter((draw) => draw.part === part);
     const from = [...Map.groupBy(own, ({ vesselId }) => vesselId)].map(([vesselId, some]) => ({
@@ -68,7 +71,8 @@ export function bottlesOf(
       label,
       needMl: pours.reduce((sum, { ml }) => sum + (ml[part] ?? 0), 0),
       from,
-      shortMl: shortMl[part] ?? 0,
+      keptMl: parts[part]?.keptMl ?? 0,
+      shortMl: parts[part]?.shortMl ?? 0,
     };
   });
 }

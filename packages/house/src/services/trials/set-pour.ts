@@ -7,6 +7,7 @@ import { HouseRefusal, refuse } from "../refuse.ts";
 import type { TrialSetRow, VesselRow } from "../rows.ts";
 import { type Entry, post, type Shelf, shelfState, shownContents } from "../shelf/index.ts";
 import { type Draw, drawsOf, type TrialPour } from "./set-bottles.ts";
+import { standingGlasses } from "./set-standing.ts";
 
 type Body = BodyRead<"pourTrials">;
 type Wanted = NonNullable<Body["trials"]>[number];
@@ -25,8 +26,8 @@ export async function pourSet(
   const shelf = await shelfState(records, old.householdId);
   const perMl = gramsPerMl(shelf, old);
   const pours = wanted.map((one): TrialPour => ({ trial: one.trial, ml: mlOf(old, one, perMl) }));
-  const { draws, shortMl } = drawsOf(shelf, old.asked, pours);
-  refuseShort(old, pours, shortMl);
+  const { draws, parts } = drawsOf(shelf, old.asked, pours);
+  refuseShort(shelf, old, pours, parts);
   const vials = new Map<number, VesselRow>();
   for (const { trial, ml } of pours) {
     const vial = vialOf(house, old, trial, ml);
@@ -143,11 +144,18 @@ function vialOf(
   };
 }
 
-function refuseShort({ plan }: TrialSetRow, pours: readonly TrialPour[], shortMl: readonly number[]): void {
-  const issues = shortMl.flatMap((short, part): Issue[] => {
-    if (short <= 0) return [];
+/** B2, B7: what all bottles of a part together lack, beside what stays in them for the flight. */
+function refuseShort(
+  shelf: Shelf,
+  { plan, asked }: TrialSetRow,
+  pours: readonly TrialPour[],
+  parts: ReturnType<typeof drawsOf>["parts"],
+): void {
+  const issues = parts.flatMap(({ keptMl, shortMl }, part): Issue[] => {
+    if (shortMl <= 0) return [];
     const needMl = pours.reduce((sum, { ml }) => sum + (ml[part] ?? 0), 0);
-    const limit = `at most the ${(needMl - short).toFixed(1)} mL of ${plan.parts[part] ?? ""} that are free on the shelf`;
+    const beside = keptMl > 0 ? `, beside ${keptWords(shelf, asked, part)}` : "";
+    const limit = `at most the ${(needMl - shortMl).toFixed(1)} mL of ${plan.parts[part] ?? ""} that are free on the shelf${beside}`;
     return [
       {
         code: "shelf_short",
@@ -159,4 +167,14 @@ function refuseShort({ plan }: TrialSetRow, pours: readonly TrialPour[], shortMl
     ];
   });
   if (issues.length > 0) throw new HouseRefusal(422, issues);
+}
+
+/** "15.0 mL that stay in Barn Door for glass 1". */
+function keptWords(shelf: Shelf, { flight, parts }: TrialSetRow["asked"], part: number): string {
+  const of = parts[part]?.of;
+  const stock = new Set(of === undefined ? [] : stockOf(shelf, of).map(({ id }) => id));
+  return standingGlasses(shelf, flight)
+    .filter(({ vesselId }) => vesselId !== null && stock.has(vesselId))
+    .map(({ glass, label, keepMl }) => `${keepMl.toFixed(1)} mL that stay in ${label} for glass ${glass}`)
+    .join(", ");
 }

@@ -6,6 +6,7 @@ import type { TrialSetRow } from "../rows.ts";
 import { type Shelf, shelfState, shownContents } from "../shelf/index.ts";
 import { contentsOfVessel } from "@partsproof/core/ledger";
 import { bottlesOf, type TrialPour } from "./set-bottles.ts";
+import { standingGlasses } from "./set-standing.ts";
 
 /** Shows sets of one household as they are now. */
 export async function trialSetShower(
@@ -47,20 +48,28 @@ function shown(shelf: Shelf, flights: readonly FlightEvidence[], row: TrialSetRo
   };
 }
 
-/** B6: each glass of the flight that a set is poured for, and what it can be poured from by now. */
+/** B6, B7: each glass of the flight that a set is poured for, and what it can be poured from by now. */
 function flightOf(shelf: Shelf, { asked: { flight }, made }: TrialSetRow): TrialSet["flight"] {
   if (flight === undefined) return null;
+  const standing = new Map(standingGlasses(shelf, flight).map((one) => [one.glass, one]));
   return {
     question: flight.question,
     targetNameId: flight.targetNameId,
-    glasses: flight.glasses.map(({ of, kind, why }) => {
+    glasses: flight.glasses.map(({ of, kind, why }, i) => {
+      const ready = standing.get(i + 1);
+      if (ready !== undefined) {
+        const { vesselId, label, keepMl, insteadOf } = ready;
+        return { trial: null, vesselId, label, keepMl, insteadOf, kind, why };
+      }
       const trial = "trial" in of ? of.trial : null;
-      const wanted = "trial" in of ? made.find((one) => one.trial === of.trial)?.vesselId : of.vesselId;
-      const vessel = wanted === undefined ? undefined : shelf.vessels.get(wanted);
+      const vial = made.find((one) => one.trial === trial)?.vesselId;
+      const vessel = vial === undefined ? undefined : shelf.vessels.get(vial);
       return {
         trial,
         vesselId: vessel?.id ?? null,
-        label: vessel?.label ?? (trial === null ? "no longer on the shelf" : `trial ${trial}`),
+        label: vessel?.label ?? `trial ${trial}`,
+        keepMl: null,
+        insteadOf: null,
         kind,
         why,
       };

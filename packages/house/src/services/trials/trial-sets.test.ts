@@ -79,10 +79,19 @@ eachDatabase((database) => {
         [expect.closeTo(1 / 5, 2), expect.closeTo(4 / 5, 2)],
       ]);
       expect(set.plan.notes).toEqual([]);
+      const vial = { keepMl: null, insteadOf: null };
       expect(set.flight?.glasses).toEqual([
-        { trial: null, vesselId: bottle, label: expect.any(String), kind: "anchor", why: "From before." },
-        { trial: 2, vesselId: null, label: "trial 2", kind: "new", why: glasses[1].why },
-        { trial: 1, vesselId: null, label: "trial 1", kind: "new", why: "Your own." },
+        {
+          trial: null,
+          vesselId: bottle,
+          label: expect.any(String),
+          keepMl: 15,
+          insteadOf: null,
+          kind: "anchor",
+          why: "From before.",
+        },
+        { trial: 2, vesselId: null, label: "trial 2", ...vial, kind: "new", why: glasses[1].why },
+        { trial: 1, vesselId: null, label: "trial 1", ...vial, kind: "new", why: "Your own." },
       ]);
       const here = { ...at, trials: set.id };
       const poured = await client("pourTrials", { at: here, body: { version: set.version } });
