@@ -8,8 +8,8 @@ import { wideSearch } from "./wide-search.ts";
 // How soon a search ends whose time is over or whose caller has gone, and how free this thread is while another searches.
 
 const GIVEN_MS = 200;
-/** As many steps go between two looks at the clock as a shelf of 400 takes some 100 ms for. */
-const LATE_MS = 250;
+/** As many steps go between two looks at the clock as a shelf of 400 takes some 100 ms for, and the first and last take their time. */
+const LATE_MS = 400;
 const LEFT_MS = 100;
 const HELD_UP_MS = 50;
 const ROUNDS = 5;
