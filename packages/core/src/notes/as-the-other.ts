@@ -17,7 +17,9 @@ export function asTheOther({ items, at, mentions }: Draft, n: number): void {
   if (end !== undefined && end.mark === "") return;
   const other = mentions.findLast((mention) => mention.at < n && mention.at > n - REACH);
   if (other === undefined || !other.dropped || !other.compared || at[n + 1] !== undefined) return;
-  const little = (degree?.strength ?? 5) < 3;
+  // "this has a little", "trial a little"; "this is mild" says how it is.
+  const verb = items[m - 1]?.words ?? "";
+  const little = (degree?.strength ?? 5) < 3 && !/\b(?:is|was)$/.test(verb);
   if (
     other.not &&
     !none &&

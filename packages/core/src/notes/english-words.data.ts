@@ -45,7 +45,7 @@ outside|over|past|through|under`,
   exchanged: `actually|but|it's|its|just|maybe|more /like/of|rather`,
   sea: `sea`,
   ofIt: `of her/him/it/that`,
-  numbered: `glass|number|sample`,
+  numbered: `attempt|batch|glass|mix|number|sample|trial|version`,
   somebody: `everybody|everyone|he|he's|i|i'm|im|my mouth/tongue|she|she's|they|they're|we|we're|you're`,
   burners: `he|i|she|they|we|you`,
   storyTellers: `he|he'd|he's|he've|i|i'd|i'm|i've|id|ive|she|she'd|she's|they|they'd|they're|they've|we|we'd|we're|we've`,
@@ -63,7 +63,7 @@ across/aff/around/at/by/during/for/from/in/inside/into/off/on/over/round/through
   // Verbs, by what they say of a flavour, a finish or a story.
   plural: `are/have/were *`,
   wasOrIs: `\
-are/did/feel/feels/felt/gave/got/had/has/have/is/seem/seemed/seems/smell/smelled/smells/taste/tasted/tastes/was/were *`,
+are/did/gives/feel/feels/felt/gave/got/had/has/have/is/seem/seemed/seems/smell/smelled/smells/taste/tasted/tastes/was/were *`,
   waiting: `after|another|gave/give/leave/left/let it|wait|waited`,
   arriving: `along|appear|appeared|appears|arrive|arrived|arrives|back|came|come|comes|/comes/creeps/kicks/sneaks in|coming|\
 /creeps/pops/showed/shows/sneaks/turned/turns up|emerge|emerges|hides|hiding|just|mainly|mostly|only|/pops out|return|\

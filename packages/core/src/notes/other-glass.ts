@@ -20,14 +20,18 @@ export function otherGlass(draft: Draft, n: number): void {
     isStop(items[n - 1]) &&
     Object.hasOwn(lexicon.language.numbers, item.words) &&
     saysThis(items, n);
-  if (!numbered && !called && !says(item, "other")) return;
+  // "Dave's glass"
+  const owned = is(item, "glasses") && OWNER.test(items[n - 1]?.words ?? "");
+  if (!numbered && !called && !owned && !says(item, "other")) return;
   // "tobacco in one pocket and a toffee in the other"
   if (
     item.words === "the other" &&
     items.slice(Math.max(0, n - 12), n).some(({ words }) => /^(?:in |on )?one$/.test(words))
   )
     return;
-  const first = named && numbered ? n - 1 : n;
+  const first = (named && numbered) || owned ? n - 1 : n;
+  // "Trial 12 was poured on Monday": what a note begins with is this glass.
+  if (named && MADE.test(items[n - 1]?.words ?? "") && !items.slice(0, first).some(isStop)) return;
   if (opens(draft, n) && !is(items[n + 1], "wasHad")) return;
   if (compared(draft, first)) {
     mark(draft, first);
@@ -47,7 +51,9 @@ export function otherGlass(draft: Draft, n: number): void {
   }
   const next = items[n + 1];
   if (next === undefined) return;
-  const said = is(next, numbered && !saysThis(items, n) ? "wasHad" : "wasOrIs") || WAS_NOT.test(next.words);
+  const from = /^(?:from|in)$/.test(items[first - 1]?.words ?? "") && is(next, "storyTellers");
+  const said =
+    is(next, numbered && !saysThis(items, n) ? "wasHad" : "wasOrIs") || WAS_NOT.test(next.words) || from;
   if (!said && !heads(draft, n)) return;
   if (says(items[first - 1], "link") || /\bis$/.test(items[first - 1]?.words ?? "")) return;
   for (let m = n + 1; m < items.length && m < n + 20; m++) {
@@ -68,6 +74,8 @@ export function otherGlass(draft: Draft, n: number): void {
   }
 }
 
+const OWNER = /^(?!(?:here|it|that|there|this|what|where|who)'s$)[a-z]+'s$/;
+const MADE = /^(?:attempt|batch|mix|trial|version)$/;
 const WAS_NOT = /^(?:did|does|had|has|is|was)n't$/;
 
 const COMPARED_TO = /^(?:hers|theirs|yours|(?:the )?(?:reference|target)|(?:her|his|their|your) glass)$/;

@@ -180,3 +180,32 @@ test.each([
     });
   expect(missed).toEqual([]);
 });
+
+const OTHERS = `
+glass 2 was all X|glass two was all X|glass 2 had X|the last one was all X|the last one had X|the first one had X|
+the previous glass was full of X|the other one is X|the other one smells of X|the other one tastes of X|
+the other had loads of X|number three was the X one|number three is the X one|the target has X|the target is all X|
+the reference had X|the original has X|the one before was X|the one before it had X|the one on the left has X|
+the left one has X|my last glass was X|last week's was all X|yesterday's had X|the bottle at home has X|his glass has X|
+her glass is all X|hers is all X|theirs was X|Dave's glass was X|mine isn't X, his is|sample 214 was X|214 was X|
+in glass 2 I got X|glass 2 gave me X|from glass 2 I got X|the X one was better|I preferred the X one|
+unlike the last one, which had X|where the last one had X this has nothing|where glass 2 had X this is quiet|
+whereas the other one was X|while the other has X|compared to the X of glass 2|next to the X of the last one|
+after the X of the last one this is mild|not like the last one, that was all X|the X in glass 2 was nicer|
+the X in the other one|I still have the X from glass 2 in my mouth|the first batch had X|the earlier mix had X|
+our first mix was all X|the control has X|the standard has X|the peated one is all X`;
+
+test("N7 another glass has it, however that is said", () => {
+  const ways = OTHERS.replaceAll("\n", "").split("|");
+  const found = (text: string) =>
+    read(text).observations.filter(
+      ({ stance, word }) => stance !== "absent" && stance !== "less" && /cherry|honey/.test(word),
+    );
+  const missed = ways.filter((way) =>
+    ["cherry", "honey"].some(
+      (flavour) =>
+        found(`Oak and vanilla here. ${way.replaceAll("X", flavour)}, this one is drier.`).length > 0,
+    ),
+  );
+  expect(missed).toEqual([]);
+});
