@@ -315,5 +315,36 @@ describe("an evening on the command line", { timeout: 180_000 }, () => {
     expect((await at.run(["next", "--file", file])).stdout).toContain(
       `Too little is left of ${scarce.join(", ")} for some mixes: none of them stands in this flight.`,
     );
+    const [first = "", second = ""] = asked.mixes ?? [];
+    const uneven = { leftMl: { [first]: 190, [second]: 1000 }, mixMl: 200 };
+    await writeFile(file, JSON.stringify({ ...asked, ready: [], shelf: uneven }));
+    const own = await at.run(["next", "--file", file, "--instead", `1=2 ${first}`, "--instead", "2=none"]);
+    expect(own.stdout).toContain(`1. 2 ${first}\n   Your own, in the place of`);
+    expect(own.stdout).toContain("2. left out:");
+    expect(own.stdout).toContain(`Too little is left of ${first} for these glasses together: they ask for`);
+  });
+
+  test("a glass of one's own is held against the shelf, planned or not; what was typed is named where it is none", async () => {
+    const { items } = await api((c) => c("listRecipes", { at: inHousehold() }));
+    const recipe = items.find(({ name }) => name === "Two to one")?.id ?? "";
+    const { asked, names } = await api((c) => c("getTried", { at: inHousehold({ recipe }) }));
+    const [id = "", other = ""] = asked.mixes ?? [];
+    const parts = { [id]: 29, [other]: 1 };
+    const typed = ["--instead", `3=29 ${names[id]}, 1 ${names[other]}`];
+    expect(await at.ask("next", "--recipe", "two to one", ...typed)).toEqual(
+      await api((c) => c("nextFlight", { body: { ...asked, instead: [{ glass: 3, parts }] } })),
+    );
+    const set: AnswerOf<"addTrialSet"> = await at.ask("next", "--recipe", "two to one", ...typed, "--plan");
+    expect(set.flight?.glasses.map(({ why }) => why)).toContain("Your own.");
+    for (const [text, code] of [
+      ["3", "instead_unreadable"],
+      ["3=Barn Door", "instead_unreadable"],
+      ["3=1 Nowhere", "unknown_whiskey"],
+      ["12=none", "glass_unknown"],
+    ] as const) {
+      const refused = await at.run(["next", "--recipe", "two to one", "--instead", text, "--json"]);
+      expect([refused.code, issuesOf(refused)[0]?.code]).toEqual([2, code]);
+      expect(issuesOf(refused)[0]?.path[0]).toBe("instead");
+    }
   });
 });

@@ -123,6 +123,43 @@ describe("what to try next, in a real browser", () => {
       .waitFor({ state: "attached" });
     await evening.looks.over(page, "what to try next, little left");
     await picture(page, "next-little-left");
+
+    // A glass of one's own that asks for more than is left is kept as it is, and it is said of what and how much.
+    const lacking = page.locator(".next-lack");
+    expect(await lacking.innerText()).toBe("");
+    const last = await page.locator(".next-list > li").count();
+    await page.getByRole("button", { name: `Change the parts of glass ${last}` }).click();
+    const edit = page.getByRole("group", { name: `Parts of glass ${last}` });
+    const more = edit.getByRole("button", { name: /^More/ }).first();
+    for (let n = 0; n < 12; n += 1) await more.click();
+    await page
+      .getByText(/^With it the flight asks for more than is left: [\d.]+ mL of .+ lacking\.$/)
+      .waitFor();
+    await lacking
+      .getByText(
+        /^Too little is left of .+: they ask for [\d.]+ mL, 25\.0 mL are left, [\d.]+ mL are lacking\.$/,
+      )
+      .waitFor();
+    for (const [scheme, width] of [
+      ["light", 390],
+      ["dark", 1280],
+    ] as const) {
+      await page.emulateMedia({ colorScheme: scheme });
+      await page.setViewportSize({ width, height: 844 });
+      await evening.looks.over(page, "what to try next, own glass beyond the shelf");
+      await picture(page, `next-lacking-${scheme}`);
+    }
+    await page.emulateMedia({ colorScheme: "light" });
+    await page.setViewportSize({ width: 390, height: 844 });
+    await page.getByRole("button", { name: "Plan this flight" }).click();
+    await page.getByRole("heading", { level: 2, name: "The flight they are for" }).waitFor();
+    await page
+      .getByText(/^The shelf is [\d.]+ mL short of it\.$/)
+      .first()
+      .waitFor();
+    expect(await page.getByRole("button", { name: "They are poured" }).isEnabled()).toBe(false);
+    await evening.looks.over(page, "mixes that the shelf is short of");
+    await picture(page, "next-planned-short");
     expect(evening.looks.take()).toStrictEqual([]);
   });
 

@@ -32,6 +32,7 @@ export {
   readTaste,
   readVesselAmount,
 } from "./read-pair.ts";
+export { type GlassParts, readGlassParts } from "./read-glass-parts.ts";
 export { readArea, readPiece } from "./read-oak.ts";
 export { onlyOne } from "./only-one.ts";
 export { minorUnits } from "./read-price.ts";

@@ -1,4 +1,10 @@
-import { type NextFlightAnswer, restsOn, tooLittleLeft } from "@partsproof/house/protocol";
+import {
+  lackInWords,
+  type NextFlightAnswer,
+  type NextFlightDraft,
+  restsOn,
+  tooLittleLeft,
+} from "@partsproof/house/protocol";
 import { columns } from "./columns.ts";
 
 const parts = (by: NextFlightAnswer["glasses"][number]["parts"]): string =>
@@ -6,16 +12,28 @@ const parts = (by: NextFlightAnswer["glasses"][number]["parts"]): string =>
     .map(([id, count]) => `${count} ${id}`)
     .join(", ");
 
-export function printNextFlight({
-  glasses,
-  posterior,
-  stop,
-  ownShare,
-  scarce,
-  counted,
-}: NextFlightAnswer): string {
+type Instead = NonNullable<NextFlightDraft["instead"]>;
+
+/** A glass as it was proposed, or what was decided in its place. */
+function line(
+  { parts: proposed, why }: NextFlightAnswer["glasses"][number],
+  n: number,
+  instead: Instead,
+): string {
+  const own = instead.find(({ glass }) => glass === n + 1);
+  if (own === undefined) return `${n + 1}. ${parts(proposed)}\n   ${why}`;
+  return own.parts === null
+    ? `${n + 1}. left out: ${parts(proposed)}`
+    : `${n + 1}. ${parts(own.parts)}\n   Your own, in the place of ${parts(proposed)}.`;
+}
+
+export function printNextFlight(
+  { glasses, posterior, stop, ownShare, scarce, lacks, counted }: NextFlightAnswer,
+  instead: Instead = [],
+): string {
   return [
-    glasses.map((glass, n) => `${n + 1}. ${parts(glass.parts)}\n   ${glass.why}`).join("\n"),
+    glasses.map((glass, n) => line(glass, n, instead)).join("\n"),
+    ...(lacks.length === 0 ? [] : [lacks.map((lack) => lackInWords(lack, (id) => id)).join("\n")]),
     ...(scarce.length === 0 ? [] : [tooLittleLeft(scarce)]),
     columns(
       posterior.toSorted((a, b) => b.mean - a.mean),

@@ -11,4 +11,6 @@ export type { KnownWhiskey, Parts, TriedRanking, TriedRecipe } from "./recipe.ts
 export { keepsRules } from "./keeps-rules.ts";
 export type { NextRules } from "./keeps-rules.ts";
 export type { ShelfLeft } from "./shelf-left.ts";
+export { flightLack } from "./flight-lack.ts";
+export type { FlightLack, MeantGlass } from "./flight-lack.ts";
 export { sameParts, toMix } from "./to-mix.ts";

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type NextFlight, nextFlight, type Parts, sameParts } from "./index.ts";
+import { flightLack, type NextFlight, nextFlight, type Parts, sameParts } from "./index.ts";
 
 const ids = ["malt", "wheat", "islander", "kettle"] as const;
 const whiskeys = ids.map((id, i) => ({
@@ -95,6 +95,67 @@ describe("L15 the glasses of a flight together take no more than is left", () =>
 
   test("L8 an amount that is none", () => {
     expect(() => nextFlight(history, { ...WANTED, shelf: shelfOf({ malt: -1 }) })).toThrow(
+      "malt requires 0 mL or more left, got -1 mL",
+    );
+  });
+});
+
+describe("L16 glasses that somebody means to pour: with which whiskey, and by how much, they go beyond what is left", () => {
+  const some = fc.record(
+    Object.fromEntries(ids.map((id) => [id, fc.double({ min: 0, max: 120, noNaN: true })])),
+  );
+  const recipe = fc
+    .record(Object.fromEntries(ids.map((id) => [id, fc.integer({ min: 0, max: 4 })])))
+    .filter((parts) => Object.values(parts).some((part) => part > 0));
+
+  test("nothing where a proposal is kept as it is", () => {
+    fc.assert(
+      fc.property(some, fc.integer({ min: 2, max: 8 }), (leftMl, glasses) => {
+        const next = nextFlight(history, { ...WANTED, glasses, shelf: shelfOf(leftMl) });
+        const meant = next.glasses.map(({ parts }) => ({ parts, stands: false }));
+        expect(flightLack(meant, shelfOf(leftMl))).toEqual([]);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  test("what all glasses need together less what is left, each recipe once, whatever their order", () => {
+    fc.assert(
+      fc.property(some, fc.array(recipe, { maxLength: 5 }), (leftMl, own) => {
+        const meant = own.map((parts) => ({ parts, stands: false }));
+        const lacks = flightLack([...meant, ...meant], shelfOf(leftMl));
+        expect(
+          flightLack(meant.toReversed(), shelfOf(leftMl))
+            .map(({ id }) => id)
+            .toSorted(),
+        ).toEqual(lacks.map(({ id }) => id).toSorted());
+        const need = new Map<string, number>();
+        const seen: Parts[] = [];
+        for (const parts of own) {
+          if (seen.some((one) => sameParts(one, parts))) continue;
+          seen.push(parts);
+          for (const [id, ml] of Object.entries(takes(parts, false))) need.set(id, (need.get(id) ?? 0) + ml);
+        }
+        for (const id of ids) {
+          const lack = lacks.find((one) => one.id === id);
+          const over = (need.get(id) ?? 0) - (leftMl[id] ?? 0);
+          expect((lack?.needMl ?? 0) - (lack?.leftMl ?? 0)).toBeCloseTo(Math.max(0, over), 6);
+        }
+      }),
+    );
+  });
+
+  test("what stands ready takes its pour first, of what is there; a mix that does takes nothing", () => {
+    const meant = [
+      { parts: { malt: 1, wheat: 1 }, stands: false },
+      { parts: { malt: 1 }, stands: true },
+      { parts: { islander: 1, kettle: 1 }, stands: true },
+    ];
+    expect(flightLack(meant, shelfOf({ malt: 20, wheat: 15, islander: 0, kettle: 0 }))).toEqual([
+      { id: "malt", needMl: 30, leftMl: 20 },
+    ]);
+    expect(flightLack(meant.slice(1), shelfOf({ malt: 3 }))).toEqual([]);
+    expect(() => flightLack(meant, shelfOf({ malt: -1 }))).toThrow(
       "malt requires 0 mL or more left, got -1 mL",
     );
   });

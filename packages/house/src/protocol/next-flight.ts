@@ -17,6 +17,11 @@ const MOST_RANKED = 12;
 
 const Name = z.string().min(1).max(120);
 
+/** Whole parts by item. */
+const WholeParts = z
+  .record(Name, z.int().min(0).max(1000))
+  .refine((parts) => Object.values(parts).some((part) => part > 0), { error: "at least one part above 0" });
+
 const Order = z.array(z.array(Name).min(1).max(MOST_RANKED)).min(1).max(MOST_RANKED);
 
 /** What was tried and how it was ranked, as a file holds it: docs/next.md. */
@@ -29,11 +34,7 @@ export const NextFlightDraft = z
       .array(
         z.strictObject({
           id: Name,
-          parts: z
-            .record(Name, z.int().min(0).max(1000))
-            .refine((parts) => Object.values(parts).some((part) => part > 0), {
-              error: "at least one part above 0",
-            }),
+          parts: WholeParts,
         }),
       )
       .max(NEXT_LIMITS.tried),
@@ -73,43 +74,69 @@ export const NextFlightDraft = z
         mixMl: z.number().min(5).max(MOST_MIX_ML).optional(),
         /** mL that are poured of a whiskey that stands ready, for all who taste; 15 where left out. */
         pourMl: z.number().min(1).max(10_000).optional(),
+        /** What stands ready besides `ready`, tried or not: a glass of it is poured as it is, and not mixed. */
+        stands: z.array(WholeParts).max(NEXT_LIMITS.tried).optional(),
       })
       .optional(),
+    /**
+     * Glasses of the proposal, by their numbers from 1, that somebody decides otherwise: other parts, or null to leave it out. They change
+     * nothing in what is proposed; `lacks` is then of the flight with them in it.
+     */
+    instead: z
+      .array(
+        z.strictObject({
+          glass: z.int().min(1).max(NEXT_LIMITS.glasses),
+          parts: WholeParts.nullable(),
+        }),
+      )
+      .max(NEXT_LIMITS.glasses)
+      .optional(),
   })
-  .superRefine(({ items, tried, rankings, scores, mixes, least, most, ready, target, shelf }, context) => {
-    const wrong = (path: (string | number)[], code: string, message: string, input: unknown): void =>
-      context.addIssue({ code: "custom", path, message, input, params: { code } });
-    const known = once(items, (n, id) => wrong(["items", n, "id"], "id_twice", "an id of its own", id));
-    const poured = once(tried, (n, id) => wrong(["tried", n, "id"], "id_twice", "an id of its own", id));
-    for (const [n, { parts }] of tried.entries())
-      for (const id of Object.keys(parts))
-        if (!known.has(id)) wrong(["tried", n, "parts", id], "item_unknown", "the id of an item", id);
-    const mixed = [...(mixes ?? []).entries()].map(([n, id]) => [["mixes", n], id] as const);
-    const bounded = (["least", "most"] as const).flatMap((name) =>
-      Object.keys((name === "least" ? least : most) ?? {}).map((id) => [[name, id], id] as const),
-    );
-    const left = Object.keys(shelf?.leftMl ?? {}).map((id) => [["shelf", "leftMl", id], id] as const);
-    for (const [path, id] of [...mixed, ...bounded, ...left])
-      if (!known.has(id)) wrong([...path], "item_unknown", "the id of an item", id);
-    for (const [n, id] of (ready ?? []).entries())
-      if (!poured.has(id)) wrong(["ready", n], "not_tried", "the id of what was tried", id);
-    if (target !== undefined && !poured.has(target))
-      wrong(["target"], "not_tried", "the id of what was tried", target);
-    markIssues(scores ?? [], poured, target, wrong);
-    for (const [r, ranking] of rankings.entries()) {
-      const seen = new Set<string>();
-      const [order, within] = Array.isArray(ranking) ? [ranking, []] : [ranking.order, ["order"]];
-      for (const [g, group] of order.entries())
-        for (const [n, id] of group.entries()) {
-          const path = ["rankings", r, ...within, g, n];
-          if (!poured.has(id)) wrong(path, "not_tried", "the id of what was tried", id);
-          if (seen.has(id)) wrong(path, "ranked_twice", "an id that stands in this ranking once", id);
-          seen.add(id);
-        }
-      if (seen.size > MOST_RANKED)
-        wrong(["rankings", r], "too_many_ranked", `at most ${MOST_RANKED} glasses`, seen.size);
-    }
-  });
+  .superRefine(
+    ({ items, tried, rankings, scores, mixes, least, most, ready, target, shelf, instead }, context) => {
+      const wrong = (path: (string | number)[], code: string, message: string, input: unknown): void =>
+        context.addIssue({ code: "custom", path, message, input, params: { code } });
+      const known = once(items, (n, id) => wrong(["items", n, "id"], "id_twice", "an id of its own", id));
+      const poured = once(tried, (n, id) => wrong(["tried", n, "id"], "id_twice", "an id of its own", id));
+      for (const [n, { parts }] of tried.entries())
+        for (const id of Object.keys(parts))
+          if (!known.has(id)) wrong(["tried", n, "parts", id], "item_unknown", "the id of an item", id);
+      const mixed = [...(mixes ?? []).entries()].map(([n, id]) => [["mixes", n], id] as const);
+      const bounded = (["least", "most"] as const).flatMap((name) =>
+        Object.keys((name === "least" ? least : most) ?? {}).map((id) => [[name, id], id] as const),
+      );
+      const left = Object.keys(shelf?.leftMl ?? {}).map((id) => [["shelf", "leftMl", id], id] as const);
+      const stands = (shelf?.stands ?? []).flatMap((parts, n) =>
+        Object.keys(parts).map((id) => [["shelf", "stands", n, id], id] as const),
+      );
+      const own = (instead ?? []).flatMap(({ parts }, n) =>
+        Object.keys(parts ?? {}).map((id) => [["instead", n, "parts", id], id] as const),
+      );
+      for (const [path, id] of [...mixed, ...bounded, ...left, ...stands, ...own])
+        if (!known.has(id)) wrong([...path], "item_unknown", "the id of an item", id);
+      for (const [n, { glass }] of (instead ?? []).entries())
+        if (instead?.findIndex((one) => one.glass === glass) !== n)
+          wrong(["instead", n, "glass"], "glass_twice", "a glass that is decided otherwise once", glass);
+      for (const [n, id] of (ready ?? []).entries())
+        if (!poured.has(id)) wrong(["ready", n], "not_tried", "the id of what was tried", id);
+      if (target !== undefined && !poured.has(target))
+        wrong(["target"], "not_tried", "the id of what was tried", target);
+      markIssues(scores ?? [], poured, target, wrong);
+      for (const [r, ranking] of rankings.entries()) {
+        const seen = new Set<string>();
+        const [order, within] = Array.isArray(ranking) ? [ranking, []] : [ranking.order, ["order"]];
+        for (const [g, group] of order.entries())
+          for (const [n, id] of group.entries()) {
+            const path = ["rankings", r, ...within, g, n];
+            if (!poured.has(id)) wrong(path, "not_tried", "the id of what was tried", id);
+            if (seen.has(id)) wrong(path, "ranked_twice", "an id that stands in this ranking once", id);
+            seen.add(id);
+          }
+        if (seen.size > MOST_RANKED)
+          wrong(["rankings", r], "too_many_ranked", `at most ${MOST_RANKED} glasses`, seen.size);
+      }
+    },
+  );
 export type NextFlightDraft = z.infer<typeof NextFlightDraft>;
 
 function once(
@@ -144,6 +171,11 @@ export const NextFlightAnswer = z.object({
   ownShare: z.number(),
   /** Items of which too little is left: some mixes were not looked at, or not chosen, for them. */
   scarce: z.array(z.string()),
+  /**
+   * Of which items the flight, with what is decided otherwise in it, asks for more than is left: mL of all its glasses together, and mL left;
+   * the most lacking first. None of the proposal as it is.
+   */
+  lacks: z.array(z.object({ id: z.string(), needMl: z.number(), leftMl: z.number() })),
   /** What all of it rests on: rankings and marks that were taken and say something. */
   counted: z.object({ rankings: z.int(), marks: z.int() }),
 });

@@ -8,11 +8,14 @@ export function shelfLeft({
   leftMl,
   mixMl = MIX_ML,
   pourMl = POUR_ML,
+  stands = [],
 }: NonNullable<NextFlightDraft["shelf"]>): ShelfLeft {
+  const standing = new Set(stands.map(inOneWay));
   const takes = (parts: Parts, ready: boolean): Readonly<Record<string, number>> => {
     const used = Object.entries(parts).filter(([, part]) => part > 0);
     // A mix that stands ready is poured from its own vessel.
-    if (ready) return used.length === 1 ? Object.fromEntries(used.map(([id]) => [id, pourMl])) : {};
+    if (ready || standing.has(inOneWay(parts)))
+      return used.length === 1 ? Object.fromEntries(used.map(([id]) => [id, pourMl])) : {};
     const all = used.reduce((sum, [, part]) => sum + part, 0);
     const { ml } = pourInSteps(
       used.map(([, part]) => part / all),
@@ -27,3 +30,12 @@ export function shelfLeft({
   };
   return { leftMl, takes };
 }
+
+/** One text for one recipe, whatever the number of its parts. */
+function inOneWay(parts: Parts): string {
+  const used = Object.entries(parts).filter(([, part]) => part > 0);
+  const all = used.reduce((common, [, part]) => divisor(common, part), 0);
+  return JSON.stringify(used.map(([id, part]) => [id, part / all]).toSorted());
+}
+
+const divisor = (a: number, b: number): number => (b === 0 ? a : divisor(b, a % b));

@@ -1,5 +1,12 @@
 import type { NextFlight, Parts, WhatIf } from "@partsproof/core/learning";
-import { plannedTrials, tooLittleLeft, type TriedHistory } from "@partsproof/house/protocol";
+import {
+  lackInWords,
+  lackOf,
+  meantGlasses,
+  plannedTrials,
+  tooLittleLeft,
+  type TriedHistory,
+} from "@partsproof/house/protocol";
 import { useState } from "react";
 import { useSay } from "../../api.ts";
 import { Button, IssueSummary, LinkButton, SafetyNote, Stepper } from "../../parts/index.ts";
@@ -52,15 +59,22 @@ export function Glasses(props: GlassesProps) {
   const poured = glasses.filter(({ at }) => !dropped.includes(at));
   const ready = poured.flatMap(({ parts }) => vesselOf(parts, vessels) ?? []);
   const missing = poured.length - ready.length;
+  const lacks = lackOf(
+    history.asked,
+    poured.map((glass) => glass.parts),
+  );
+  const nameOf = (id: string): string => names[id] ?? id;
   const keep = async (): Promise<void> => {
     const body = plannedTrials(
       history,
       recipe,
-      poured.map(({ kind, parts, why, own }) => ({
-        parts,
-        kind: own ? "new" : kind,
-        why: own ? "Your own." : why,
-      })),
+      meantGlasses(flight.glasses, [
+        ...dropped.map((at) => ({ glass: at + 1, parts: null })),
+        ...order.flatMap((at) => {
+          const own = edited[at];
+          return own === undefined || dropped.includes(at) ? [] : [{ glass: at + 1, parts: own }];
+        }),
+      ]),
     );
     const set = await plan.send({ at: { household }, body });
     if (set !== null) go(`/h/${household}/trials/${set.id}`);
@@ -100,6 +114,9 @@ export function Glasses(props: GlassesProps) {
                       `Ready in ${vessel.label}, ${vessel.freeMl.toFixed(0)} mL.`
                     )}
                   </p>
+                )}
+                {own && !gone && vessel === null && (
+                  <LackHere lacks={lacks.filter(({ id }) => (parts[id] ?? 0) > 0)} nameOf={nameOf} />
                 )}
                 {open === at && !gone && (
                   <div className="next-edit" role="group" aria-label={`Parts of ${name}`}>
@@ -157,6 +174,12 @@ export function Glasses(props: GlassesProps) {
           );
         })}
       </ol>
+      <div className="next-lack" role="status">
+        {lacks.map((lack) => (
+          <p key={lack.id}>{lackInWords(lack, nameOf)}</p>
+        ))}
+        {lacks.length > 0 && <p>It can be planned, and is poured once there is more on the shelf.</p>}
+      </div>
       {flight.scarce.length > 0 && (
         <p className="soft">{tooLittleLeft(flight.scarce.map((id) => names[id] ?? id))}</p>
       )}
@@ -205,3 +228,21 @@ const LinkCell = ({ to }: { readonly to: string }) => (
     Mix it first
   </LinkButton>
 );
+
+/** Of an own glass: with which of its whiskeys the flight goes beyond what is left. */
+function LackHere({
+  lacks,
+  nameOf,
+}: {
+  readonly lacks: ReturnType<typeof lackOf>;
+  readonly nameOf: (id: string) => string;
+}) {
+  if (lacks.length === 0) return null;
+  return (
+    <p className="field-issue">
+      {`With it the flight asks for more than is left: ${lacks
+        .map(({ id, needMl, leftMl }) => `${(needMl - leftMl).toFixed(1)} mL of ${nameOf(id)}`)
+        .join(", ")} lacking.`}
+    </p>
+  );
+}

@@ -102,6 +102,56 @@ test("what is left: all glasses together take no more, mixes measured in steps o
   }
 });
 
+describe("glasses decided otherwise", () => {
+  const ids = history.items.map(({ id }) => id);
+  const leftMl = { ...Object.fromEntries(ids.map((id) => [id, 5000])), "sweet-sack": 40 };
+  const shelf = { leftMl, mixMl: 60 };
+  const ask = (instead: NextFlightDraft["instead"]) =>
+    client("nextFlight", { body: { ...history, shelf, ...(instead && { instead }) } });
+
+  test("N5 change nothing in what is proposed; with which item they go beyond what is left is told, and by how much", async () => {
+    const plain = await ask(undefined);
+    expect(plain.lacks).toEqual([]);
+    const own = await ask([{ glass: 3, parts: { "sweet-sack": 1 } }]);
+    expect({ ...own, lacks: [] }).toEqual(plain);
+    // 60 mL of it for the own glass, and what the others take of it: none of them is changed for that.
+    const others = plain.glasses.flatMap(({ parts }, i) => (i === 2 ? [] : [parts]));
+    const taken = others.map((parts) => {
+      const all = Object.values(parts).reduce((sum, part) => sum + part, 0);
+      return (60 * (parts["sweet-sack"] ?? 0)) / all;
+    });
+    const need = 60 + taken.reduce((sum, ml) => sum + ml, 0);
+    expect(own.lacks).toEqual([{ id: "sweet-sack", needMl: expect.any(Number), leftMl: 40 }]);
+    // A share is off by a hundredth at most, and 0.5 mL are a step.
+    expect(Math.abs((own.lacks[0]?.needMl ?? 0) - need)).toBeLessThanOrEqual(1.1 * others.length);
+    // Left out, it lacks nothing any more.
+    expect((await ask([{ glass: 3, parts: null }])).lacks).toEqual([]);
+  });
+
+  test("N5 what stands ready is poured as it is", async () => {
+    const instead = [{ glass: 3, parts: { "sweet-sack": 2 } }];
+    const body = { ...history, mixes: ids.filter((id) => id !== "sweet-sack"), instead };
+    const mixed = await client("nextFlight", { body: { ...body, shelf } });
+    expect(mixed.lacks).toEqual([{ id: "sweet-sack", needMl: 60, leftMl: 40 }]);
+    const stands = await client("nextFlight", {
+      body: { ...body, shelf: { ...shelf, stands: [{ "sweet-sack": 1 }] } },
+    });
+    expect(stands.lacks).toEqual([]);
+  });
+
+  test("N5 a glass that is not proposed is refused", async () => {
+    const refusal = await refusalOf(ask([{ glass: 9, parts: null }]));
+    expect(refusal.issues).toEqual([
+      expect.objectContaining({
+        code: "glass_unknown",
+        path: ["instead", 0, "glass"],
+        limit: "1 to 5, the glasses that are proposed",
+        received: 9,
+      }),
+    ]);
+  });
+});
+
 describe("bad input says what and where", () => {
   const first = history.items[0] as NextFlightDraft["items"][number];
   test.each<[string, string, (string | number)[], Partial<NextFlightDraft>]>([
@@ -165,6 +215,29 @@ describe("bad input says what and where", () => {
       "value_too_large",
       ["shelf", "mixMl"],
       { shelf: { leftMl: {}, mixMl: 201 } },
+    ],
+    [
+      "a recipe that stands ready of no item",
+      "item_unknown",
+      ["shelf", "stands", 0, "rye"],
+      { shelf: { leftMl: {}, stands: [{ rye: 1 }] } },
+    ],
+    [
+      "a glass of one's own of no item",
+      "item_unknown",
+      ["instead", 0, "parts", "rye"],
+      { instead: [{ glass: 2, parts: { rye: 1 } }] },
+    ],
+    [
+      "a glass decided otherwise twice",
+      "glass_twice",
+      ["instead", 1, "glass"],
+      {
+        instead: [
+          { glass: 2, parts: null },
+          { glass: 2, parts: null },
+        ],
+      },
     ],
     ["one twice in a ranking", "ranked_twice", ["rankings", 0, 1, 0], { rankings: [[["first"], ["first"]]] }],
   ])("%s", async (_, code, path, change) => {

@@ -1,7 +1,8 @@
 import { eachDatabase, temporaryHouse } from "@partsproof/testkit";
 import { describe, expect, test } from "vitest";
-import { plannedTrials } from "../../protocol/index.ts";
+import { lackOf, meantGlasses, plannedTrials } from "../../protocol/index.ts";
 import { type EveningShelf, eveningShelf, lock, setFlight, takeSheets } from "../fixtures/evening.ts";
+import { refusalOf } from "../fixtures/refusal.ts";
 
 const profile = (intensities: Record<string, number>) => ({ tastedAt: null, intensities });
 
@@ -276,10 +277,10 @@ eachDatabase((database) => {
       await setFlight({ ...shelf, vesselIds: vessels }, [...vessels.keys()], { pourMl: 10 });
     });
 
-    test("N4 two bottles of one whiskey: the mixes are poured beside the glass that stands ready, and the flight is set", async () => {
+    test("N4 N5 two bottles of one whiskey: the mixes are poured beside the glass that stands ready, and the flight is set", async () => {
       await using house = await temporaryHouse(database);
       const { client } = house;
-      const { shelf, at, malt, recipe } = await around(client);
+      const { shelf, at, malt, rye, recipe } = await around(client);
       await ranked(shelf, [0, 3, 1], { reveal: true });
       const [first = ""] = shelf.vesselIds;
       const second = (await client("addBottle", { at, body: { whiskeyId: malt } })).id;
@@ -305,6 +306,28 @@ eachDatabase((database) => {
       });
       const { glasses } = await client("nextFlight", { body: told.asked });
       expect(glasses[0]).toMatchObject({ kind: "anchor", parts: { [malt]: 1 } });
+      // N5: decided otherwise, what is told to lack is what the planned set is short of, to the step.
+      const instead = [{ glass: glasses.length, parts: { [malt]: 9, [rye]: 1 } }];
+      const { lacks } = await client("nextFlight", { body: { ...told.asked, instead } });
+      expect(lacks).toMatchObject([{ id: malt, leftMl: expect.closeTo(110, 6) }]);
+      const meant = meantGlasses(glasses, instead);
+      expect(
+        lackOf(
+          told.asked,
+          meant.map(({ parts }) => parts),
+        ),
+      ).toEqual(lacks);
+      const over = await client("addTrialSet", { at, body: plannedTrials(told, "Over", meant) });
+      expect(over.flight?.glasses.at(-1)?.why).toBe("Your own.");
+      const shortOf = over.bottles.filter(({ shortMl }) => shortMl > 0);
+      expect(shortOf.map(({ shortMl }) => shortMl)).toEqual(
+        lacks.map(({ needMl, leftMl }) => expect.closeTo(needMl - leftMl, 6)),
+      );
+      const refused = client("pourTrials", {
+        at: { ...at, trials: over.id },
+        body: { version: over.version },
+      });
+      expect((await refusalOf(refused)).codes).toEqual(["shelf_short"]);
       const set = await client("addTrialSet", { at, body: plannedTrials(told, "Now", glasses) });
       // More than the named bottle has beside its glass: drawn of it alone there would be none left for the glass.
       const of = set.asked.parts.findIndex(

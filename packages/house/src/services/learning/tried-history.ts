@@ -1,4 +1,5 @@
 import { abv20OfStrength } from "@partsproof/core/alcoholometry";
+import { sameParts } from "@partsproof/core/learning";
 import { type Contents as Held, contentsOfVessel } from "@partsproof/core/ledger";
 import { SMALLEST_POUR_ML } from "@partsproof/core/sensory";
 import { NEXT_LIMITS, poursFor, type TriedHistory } from "../../protocol/index.ts";
@@ -120,6 +121,10 @@ export function triedHistory({ shelf, recipe, body, flights, seen, learned, from
   const ready = readyIn(shelf, partsOf, enough).filter(({ parts }) =>
     Object.keys(parts).every((id) => items.has(id)),
   );
+  const standing = ready
+    .map(({ parts }) => parts)
+    .filter((parts, i, all) => all.findIndex((one) => sameParts(one, parts)) === i)
+    .slice(0, NEXT_LIMITS.tried);
   const rows = [...items].map((id) => shelf.whiskeys.get(id)).filter((row) => row !== undefined);
   const attributes = [
     ...new Set(rows.flatMap((row) => Object.keys(levelsOf(row, seen, learned)))),
@@ -156,6 +161,7 @@ export function triedHistory({ shelf, recipe, body, flights, seen, learned, from
       shelf: {
         leftMl: Object.fromEntries(rows.map(({ id }) => [id, left.get(id) ?? 0])),
         ...pours,
+        stands: standing,
       },
     },
     names: Object.fromEntries([
