@@ -17,13 +17,17 @@ const CLAUSE = 16;
 const SENTENCE = 30;
 const NEAR = 7;
 
+const PLACES = ["p", "pp", "n", "nn", "b", "a"] as const;
+/** What an item is, by where it stands: right before a mention, one more, behind it, and somewhere in the clause before or behind. */
+type Places = Readonly<Record<(typeof PLACES)[number], readonly string[]>>;
+
 /** What of a note bears on each of its mentions, worked out once. */
 export interface Setting {
   /** How many mentions stand before each that is kept. */
   readonly nth: ReadonlyMap<Mention, number>;
   /** How often each attribute is said. */
   readonly times: ReadonlyMap<string, number>;
-  readonly classes: (readonly string[] | undefined)[];
+  readonly classes: (Places | undefined)[];
   readonly whole: readonly string[];
 }
 
@@ -78,15 +82,18 @@ export function evidence(
   const found = [attribute, attribute.split(".")[0] as string, ...setting.whole];
   for (const [name, holds] of Object.entries(itself)) if (holds) found.push(name);
 
-  const classesAt = (n: number): readonly string[] => (setting.classes[n] ??= classesOf(draft, n, near));
-  const beside = { p: at - 1, pp: at - 2, n: last + 1, nn: last + 2 };
-  for (const [name, n] of Object.entries(beside))
-    for (const one of classesAt(n)) found.push(`${name} ${one}`);
+  const placesAt = (n: number): Places => (setting.classes[n] ??= placesOf(draft, n, near));
+  found.push(
+    ...placesAt(at - 1).p,
+    ...placesAt(at - 2).pp,
+    ...placesAt(last + 1).n,
+    ...placesAt(last + 2).nn,
+  );
 
   const [from, to] = reach(at, last, CLAUSE, (n) => items[n]?.mark !== "");
   const clause = new Set<string>();
-  for (let n = from; n < at; n++) for (const one of classesAt(n)) clause.add(`b ${one}`);
-  for (let n = last + 1; n <= to; n++) for (const one of classesAt(n)) clause.add(`a ${one}`);
+  for (let n = from; n < at; n++) for (const one of placesAt(n).b) clause.add(one);
+  for (let n = last + 1; n <= to; n++) for (const one of placesAt(n).a) clause.add(one);
   const [start, end] = reach(from, to, SENTENCE, (n) => isStop(items[n]));
   let plain = 0;
   for (let n = from; n <= to; n++) if (mentions[n] === undefined && isPlain(items[n] as Item)) plain++;
@@ -97,8 +104,8 @@ export function evidence(
     ...clause,
     `clause ${upTo([2, 4, 7, 11], to - from + 1)}`,
     `sentence ${upTo([3, 5, 9, 15, 23], end - start + 1)}`,
-    `with ${Math.min(2, others(draft, mention, from, to))}`,
-    `among ${Math.min(4, others(draft, mention, start, end))}`,
+    `with ${others(draft, mention, from, to, 2)}`,
+    `among ${others(draft, mention, start, end, 4)}`,
     `plain ${Math.min(5, plain)}`,
     `gap ${upTo([2, 3, 5, 10], gap)}`,
     `again ${Math.min(2, (setting.times.get(attribute) ?? 1) - 1)}`,
@@ -122,13 +129,22 @@ function reach(from: number, to: number, most: number, ends: (n: number) => bool
   return [first, last];
 }
 
-function others({ at }: Draft, mention: Mention, from: number, to: number): number {
-  const found = new Set<Mention>();
-  for (let n = from; n <= to; n++) {
+/** How many other mentions stand there, no more than so many. */
+function others({ at }: Draft, mention: Mention, from: number, to: number, most: number): number {
+  let count = 0;
+  let before: Mention | undefined;
+  for (let n = from; n <= to && count < most; n++) {
     const other = at[n];
-    if (other !== undefined && other !== mention) found.add(other);
+    if (other !== undefined && other !== mention && other !== before) count++;
+    before = other ?? before;
   }
-  return found.size;
+  return count;
+}
+
+function placesOf(draft: Draft, n: number, near: ReadonlyMap<string, readonly string[]>): Places {
+  const classes = classesOf(draft, n, near);
+  const at = (place: string): readonly string[] => classes.map((one) => `${place} ${one}`);
+  return { p: at("p"), pp: at("pp"), n: at("n"), nn: at("nn"), b: at("b"), a: at("a") };
 }
 
 /** What an item is: a mark, a flavour, what it says, how a word that no phrase has ends, the kinds of small words in it. */

@@ -12,6 +12,9 @@ interface Scales {
   readonly knownWords: ReadonlySet<string>;
 }
 
+/** A text that speaks of flavours more often is no note. */
+const MOST = 400;
+
 const made = new WeakMap<Weighing, Scales>();
 
 /**
@@ -20,7 +23,7 @@ const made = new WeakMap<Weighing, Scales>();
  */
 export function weigh(draft: Draft): void {
   const { weighing } = draft.lexicon.language;
-  if (weighing === undefined) return;
+  if (weighing === undefined || draft.mentions.length > MOST) return;
   let scales = made.get(weighing);
   if (scales === undefined) made.set(weighing, (scales = scalesOf(weighing, draft.lexicon.language.slips)));
   const setting = settingOf(draft);
