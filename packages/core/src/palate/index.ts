@@ -5,4 +5,4 @@ export { type AttributeLevels, type LearnedLevels, learnLevels, type TasterScale
 export { mixLevels } from "./mix-levels.ts";
 export { type Pourable, type Taught, teachesMost, type TeachesMost } from "./teaches-most.ts";
 export type { LabelledWhiskey, SaidLevel, TableNote } from "./told.ts";
-export { whyItTeaches } from "./why-it-teaches.ts";
+export { type Particular, type ToldOf, whyItTeaches } from "./why-it-teaches.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { labelLevel, learnLevels, mixLevels, teachesMost, whyItTeaches } from "./index.ts";
-import type { LearnedLevels, TableNote } from "./index.ts";
+import { heldLevel, labelLevel, learnLevels, mixLevels, teachesMost, whyItTeaches } from "./index.ts";
+import type { LearnedLevels, Particular, TableNote } from "./index.ts";
 
 const label = { ageYears: 12, abv: 46, kind: "malt", grains: null, casks: null };
 const whiskeys = ["malt", "rye", "wheat"].map((id) => ({ id, label }));
@@ -16,6 +16,15 @@ const level = ({ whiskeys: ids, attributes }: LearnedLevels, id: string) => {
     mean: smoke?.means[i] ?? Number.NaN,
     sd: Math.sqrt(smoke?.covariance[i * ids.length + i] ?? Number.NaN),
   };
+};
+
+/** Nothing particular to any whiskey: ids as names. */
+const nothing: Particular = {
+  whiskey: (id) => id,
+  attribute: (id) => id,
+  toldOf: () => ({ alone: 0, inMixes: 0, written: false }),
+  recipes: () => [],
+  level: 0.95,
 };
 
 describe("what labels, notes and mixes teach", () => {
@@ -97,11 +106,71 @@ describe("what labels, notes and mixes teach", () => {
     const { glasses: found, before } = teachesMost(learned, glasses, ["malt", "rye", "wheat"]);
     expect(found[0]?.id).toBe("wheat");
     expect(found[0]?.after).toBeLessThan(before);
-    const called = { whiskey: (id: string) => id, attribute: () => "smoke" };
     expect(
-      whyItTeaches(learned, { id: "wheat", parts: { wheat: 1 } }, found[0] as (typeof found)[number], called),
+      whyItTeaches(learned, { id: "wheat", parts: { wheat: 1 } }, found[0] as (typeof found)[number], {
+        ...nothing,
+        attribute: () => "smoke",
+      }),
     ).toMatch(
-      /^Nothing was said of it yet\. A note would take \d+ % off all that is not known, most about smoke(; \d+ % of that is about others, first (malt|rye), in a mix with it or like it by its label)?\.$/,
+      /^Nothing was said of it yet, only its label\. Its widest level is smoke: [\d.]+, from [\d.]+ to [\d.]+\. A note would take \d+ % off all that is not known(, \d+ % of that about others, first (malt|rye))?\.$/,
+    );
+  });
+
+  test("P6 each reason says what is its own whiskey's: from what it is known, its widest attribute, the recipes on it", () => {
+    const says = (levels: Record<string, number>) =>
+      Object.fromEntries(Object.entries(levels).map(([id, mean]) => [id, { mean, sd: 1 }]));
+    const learned = learnLevels(whiskeys, [
+      ...[0, 1, 2].map(() => ({ taster: "a", parts: { malt: 1 }, says: says({ "smoke.smoke": 6 }) })),
+      { taster: "a", parts: { malt: 1 }, says: says({ "sweet.honey": 3 }) },
+      ...[0, 1].map(() => ({ taster: "b", parts: { rye: 1 }, says: says({ "sweet.honey": 6 }) })),
+      { taster: "b", parts: { rye: 1 }, says: says({ "smoke.smoke": 4 }) },
+      { taster: "b", parts: { rye: 1, malt: 1 }, says: says({ "sweet.honey": 5 }) },
+    ]);
+    const particular = {
+      ...nothing,
+      toldOf: (id: string) =>
+        id === "malt"
+          ? { alone: 4, inMixes: 1, written: false }
+          : { alone: id === "rye" ? 3 : 0, inMixes: Number(id === "rye"), written: id === "rye" },
+      recipes: (id: string) => (id === "malt" ? ["One", "Two", "Three"] : id === "rye" ? ["Two"] : []),
+    };
+    const why = (parts: Record<string, number>): string => {
+      const glass = { id: "glass", parts };
+      const [taught] = teachesMost(learned, [glass], ["malt", "rye", "wheat"]).glasses;
+      return whyItTeaches(learned, glass, taught as NonNullable<typeof taught>, particular);
+    };
+    /** As it is learned: the wider of the two intervals of 95 of 100. */
+    const widest = (parts: Record<string, number>): string => {
+      const [first] = Object.entries(mixLevels(learned, parts))
+        .map(([id, level]) => ({ id, ...heldLevel(level, 0.95) }))
+        .toSorted((a, b) => b.high - b.low - (a.high - a.low));
+      return `Its widest level is ${first?.id}: ${first?.mean.toFixed(1)}, from ${first?.low.toFixed(1)} to ${first?.high.toFixed(1)}`;
+    };
+    const malt = why({ malt: 1 });
+    expect(malt).toContain("Known from 4 notes of it and 1 note of mixes with it.");
+    expect(malt).toContain("Its widest level is sweet.honey: ");
+    expect(malt).toContain(`${widest({ malt: 1 })}.`);
+    expect(malt).toContain("3 recipes hang on it: One, Two and 1 more.");
+    const rye = why({ rye: 1 });
+    expect(rye).toContain("Known from 3 notes of it, what the shelf says and 1 note of mixes with it.");
+    expect(rye).toContain("Its widest level is smoke.smoke: ");
+    expect(rye).toContain(`${widest({ rye: 1 })}.`);
+    expect(rye).toContain("1 recipe hangs on it: Two.");
+    const mix = why({ malt: 1, wheat: 1 });
+    expect(mix).toContain("It tells of 2 whiskeys at once; least is said of wheat: nothing yet.");
+    expect(mix).toContain(`${widest({ malt: 1, wheat: 1 })}.`);
+    expect(mix).not.toContain("on it");
+  });
+
+  test("P6 the widest is of what was spoken of; of the others it is said how many they are", () => {
+    const learned = learnLevels(whiskeys, [
+      { taster: "a", parts: { malt: 1 }, says: { "smoke.smoke": { mean: 6, sd: 1 } } },
+      { taster: "a", parts: { rye: 1 }, says: { "sweet.honey": { mean: 6, sd: 1 } } },
+    ]);
+    const glass = { id: "malt", parts: { malt: 1 } };
+    const [taught] = teachesMost(learned, [glass], ["malt", "rye"]).glasses;
+    expect(whyItTeaches(learned, glass, taught as NonNullable<typeof taught>, nothing)).toMatch(
+      /Its widest level is smoke\.smoke: [\d.]+, from [\d.]+ to [\d.]+; of 1 attribute nothing was said\./,
     );
   });
 

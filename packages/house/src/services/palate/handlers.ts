@@ -3,6 +3,7 @@ import { knownHousehold } from "../known.ts";
 import type { Records } from "../ports.ts";
 import { unknownId } from "../refuse.ts";
 import { shelfState } from "../shelf/index.ts";
+import { hangingRecipes } from "./hanging-recipes.ts";
 import { learnedHere, readPalate } from "./learned-here.ts";
 import { learnedProfile, palateBoard } from "./palate-board.ts";
 
@@ -35,6 +36,9 @@ export const palateHandlers: Handlers<Routes> = {
 async function readIn(records: Records, { house, at }: Pick<Asked<Routes>, "house" | "at">) {
   return {
     shelf: await shelfState(records, at.household),
-    read: await readPalate(house, records, at.household),
+    read: {
+      ...(await readPalate(house, records, at.household)),
+      hanging: await hangingRecipes(records, at.household),
+    },
   };
 }

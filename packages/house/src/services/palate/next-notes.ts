@@ -1,8 +1,12 @@
-import { type LearnedLevels, type Pourable, teachesMost, whyItTeaches } from "@partsproof/core/palate";
+import { type Particular, type Pourable, teachesMost, whyItTeaches } from "@partsproof/core/palate";
 import { attributeName } from "@partsproof/core/sensory";
 import type { PalateBoard, TaughtByNote } from "../../protocol/index.ts";
+import { LEVEL } from "../profiles/index.ts";
 import { freeMl, nameOf, type Shelf, whiskeyLabel } from "../shelf/index.ts";
+import type { HangingRecipes } from "./hanging-recipes.ts";
+import type { LearnedHere } from "./learned-here.ts";
 import { batchParts } from "./parts-of.ts";
+import { toldOf } from "./told-of.ts";
 
 /** Less than this of a liquid pours no glass. */
 const LEAST_ML = 10;
@@ -13,7 +17,12 @@ interface NextNotes {
 }
 
 /** PA5: whose next note would teach most about the whiskeys that can be poured. */
-export function nextNotes(shelf: Shelf, levels: LearnedLevels, onWood: ReadonlySet<string>): NextNotes {
+export function nextNotes(
+  shelf: Shelf,
+  here: LearnedHere,
+  { onWood, hanging }: { readonly onWood: ReadonlySet<string>; readonly hanging: HangingRecipes },
+): NextNotes {
+  const { levels } = here;
   const partsOf = batchParts(shelf, onWood);
   const glasses = new Map<
     string,
@@ -29,12 +38,15 @@ export function nextNotes(shelf: Shelf, levels: LearnedLevels, onWood: ReadonlyS
   }
   const about = [...new Set([...glasses.values()].flatMap(({ parts }) => Object.keys(parts)))].toSorted();
   const { glasses: found, before } = teachesMost(levels, [...glasses.values()], about);
-  const called = {
+  const particular: Particular = {
     whiskey: (id: string): string => {
       const row = shelf.whiskeys.get(id);
       return row === undefined ? id : whiskeyLabel(row);
     },
     attribute: attributeName,
+    toldOf: (id) => toldOf(here, id),
+    recipes: (id) => hanging.get(id) ?? [],
+    level: LEVEL,
   };
   return {
     doubt: { sd: before, whiskeys: about.length, attributes: levels.attributes.length },
@@ -49,7 +61,7 @@ export function nextNotes(shelf: Shelf, levels: LearnedLevels, onWood: ReadonlyS
           vesselId: glass.vesselId,
           share: taught.share,
           off: { ...taught.own },
-          why: whyItTeaches(levels, glass, taught, called),
+          why: whyItTeaches(levels, glass, taught, particular),
           attributes: taught.attributes.slice(0, 3).map(({ id, share }) => ({ attribute: id, share })),
         },
       ];

@@ -1,15 +1,26 @@
-import { heldLevel, labelLevel, type LearnedLevels, type TableNote } from "@partsproof/core/palate";
+import {
+  heldLevel,
+  labelLevel,
+  type LearnedLevels,
+  type TableNote,
+  type ToldOf,
+} from "@partsproof/core/palate";
 import { ATTRIBUTES, attributeName } from "@partsproof/core/sensory";
 import type { LearnedLevel, LearnedProfile, PalateBoard } from "../../protocol/index.ts";
 import { LEVEL } from "../profiles/index.ts";
 import type { WhiskeyRow } from "../rows.ts";
 import { type Shelf, whiskeyLabel } from "../shelf/index.ts";
 import { type LearnedHere, levelsOf, type PalateRead } from "./learned-here.ts";
+import type { HangingRecipes } from "./hanging-recipes.ts";
 import { nextNotes } from "./next-notes.ts";
 import { labelOf, THE_SHELF } from "./table-notes.ts";
+import { toldOf } from "./told-of.ts";
 
 const METHOD =
-  "levels are normal about what labels say (weakly, learned anew from the notes), by all notes of whiskeys and of mixes together, a mix the mean of its parts by share and off that by what is learned; each taster's offset, stretch, bias and noise learned and taken out, on the scale that the table has in common; intervals of 95 %, held within 0 to 10. What was not spoken of says nothing";
+  "levels are normal about what labels say (weakly, learned anew from the notes), by all notes of whiskeys and of mixes together, a mix the mean of its parts by share and off that by what is learned; each taster's offset, stretch, bias and noise learned and taken out, on the scale that the table has in common; intervals of 95 %, held within 0 to 10. A note tells of others too: of those in a mix with it, and those like it by their labels. What was not spoken of says nothing";
+
+/** All that a board is of. */
+export type BoardRead = PalateRead & { readonly hanging: HangingRecipes };
 
 const plural = (count: number, one: string): string => `${count} ${count === 1 ? one : `${one}s`}`;
 
@@ -18,7 +29,7 @@ export function learnedProfile(
   shelf: Shelf,
   row: WhiskeyRow,
   here: LearnedHere,
-  { onWood }: PalateRead,
+  read: BoardRead,
 ): LearnedProfile {
   const label = whiskeyLabel(row);
   const { levels: learned } = here;
@@ -46,9 +57,9 @@ export function learnedProfile(
   return {
     whiskeyId: row.id,
     label,
-    headline: headlineOf(label, levels, own, here.sheets.length),
+    headline: headlineOf(label, levels, toldOf(here, row.id), here.sheets.length),
     levels,
-    next: nextNotes(shelf, learned, onWood).next.find(({ key }) => key === `whiskey:${row.id}`) ?? null,
+    next: nextNotes(shelf, here, read).next.find(({ key }) => key === `whiskey:${row.id}`) ?? null,
     level: LEVEL,
     method: METHOD,
   };
@@ -60,34 +71,32 @@ const aloneIn = (parts: TableNote["parts"], id: string): boolean =>
 function headlineOf(
   label: string,
   levels: readonly LearnedLevel[],
-  own: readonly TableNote[],
+  { alone, written, inMixes }: ToldOf,
   sheets: number,
 ): string {
   if (levels.length === 0)
     return `Nobody has said yet what ${label} tastes of, nor any mix that held it: there is only its label.`;
-  const mixes = Math.max(...levels.map(({ inMixes }) => inMixes));
-  const written = own.filter(({ taster }) => taster === THE_SHELF).length;
   const rests = [
-    ...(own.length > written ? [plural(own.length - written, "note")] : []),
-    ...(written > 0 ? ["what the shelf says"] : []),
-    ...(mixes > 0 ? [`${plural(mixes, "note")} of mixes that held it`] : []),
+    ...(alone > 0 ? [plural(alone, "note")] : []),
+    ...(written ? ["what the shelf says"] : []),
+    ...(inMixes > 0 ? [`${plural(inMixes, "note")} of mixes that held it`] : []),
   ];
   const told = levels.filter(({ learned, label: before }) => learned.sd < before.sd);
   const high = told.toSorted((a, b) => b.learned.mean - a.learned.mean).slice(0, 3);
   const most = high.map(({ attribute, learned }) => `${attributeName(attribute)} ${learned.mean.toFixed(1)}`);
   const from = rests.length < 2 ? rests.join("") : `${rests.slice(0, -1).join(", ")} and ${rests.at(-1)}`;
-  const alone = sheets === 0 ? " No revealed flight teaches anything yet." : "";
-  return `${label} tastes to you most of ${most.join(", ")}, by its label, ${from}.${alone}`;
+  const sealed = sheets === 0 ? " No revealed flight teaches anything yet." : "";
+  return `${label} tastes to you most of ${most.join(", ")}, by its label, ${from}.${sealed}`;
 }
 
 /** What was learned of the table, and what to taste next. */
 export function palateBoard(
   shelf: Shelf,
   here: LearnedHere,
-  { sayings, onWood }: PalateRead,
+  read: BoardRead,
   names: ReadonlyMap<string, string>,
 ): PalateBoard {
-  const { next, doubt } = nextNotes(shelf, here.levels, onWood);
+  const { next, doubt } = nextNotes(shelf, here, read);
   const [first] = next;
   return {
     headline:
@@ -102,7 +111,7 @@ export function palateBoard(
     mixing: here.levels.mixing,
     counted: {
       notes: here.sheets.length,
-      flights: new Set(sayings.map(({ flightId }) => flightId)).size,
+      flights: new Set(read.sayings.map(({ flightId }) => flightId)).size,
       shelf: here.shelf.length,
     },
     silent: here.silent.map((one) => ({ ...one })),

@@ -68,7 +68,7 @@ async function smoked(shelf: EveningShelf, levels: Readonly<Record<number, numbe
 
 eachDatabase((database) => {
   describe(`what whiskeys taste of, learned (${database})`, () => {
-    test("PA1 to PA5 a smoky mix teaches that its other part smokes; a sealed flight teaches nothing", async () => {
+    test("PA1 to PA7 a smoky mix teaches that its other part smokes; a sealed flight teaches nothing", async () => {
       await using house = await temporaryHouse(database);
       const { client } = house;
       const { shelf, at, malt, rye, other } = await mixed(client);
@@ -98,7 +98,41 @@ eachDatabase((database) => {
       expect(after.next.map(({ key }) => key)).toContain(`whiskey:${other}`);
       expect(after.headline).toContain(after.next[0]?.label ?? "nothing");
       expect(after.next[0]?.why).toMatch(/A note would take \d+(\.\d)? % off all that is not known/);
-      expect((await learned(other)).next?.why).toMatch(/^Nothing was said of it yet\./);
+      expect((await learned(other)).next?.why).toMatch(
+        /^Nothing was said of it yet, only its label\. Its widest level is /,
+      );
+      // PA7: each by what is its own: the malt's two notes, the shelf's word and two of the batch; its recipe; its widest level.
+      const own = await learned(malt);
+      expect(own.next?.why).toMatch(
+        /^Known from 2 notes of it, what the shelf says and 2 notes of mixes with it\. /,
+      );
+      expect(own.next?.why).toContain(" 1 recipe hangs on it: Mixes. ");
+      const [wide] = own.levels
+        .map((one) => one.learned)
+        .toSorted((a, b) => b.high - b.low - (a.high - a.low));
+      expect(own.next?.why).toContain(
+        `: ${wide?.mean.toFixed(1)}, from ${wide?.low.toFixed(1)} to ${wide?.high.toFixed(1)}.`,
+      );
+      const ryes = (await learned(rye)).next?.why;
+      expect(ryes).toMatch(/^Known from 2 notes of mixes with it\. /);
+      expect(ryes).not.toContain("hangs on it");
+      const blend = after.next.find(({ key }) => key.startsWith("batch:"))?.why;
+      expect(blend).toContain(
+        "It tells of 2 whiskeys at once; least is said of Saltreach Tide No. B: 2 notes of mixes with it.",
+      );
+      const reasons = after.next.map(({ why }) => why.replace(/ A note would take .*$/, ""));
+      expect(new Set(reasons).size).toBe(reasons.length);
+      // A recipe that is written anew without it hangs on it no more.
+      const [recipe] = (await client("listRecipes", { at })).items;
+      await client("addRecipeVersion", {
+        at: { ...at, recipe: recipe?.id ?? "" },
+        body: {
+          version: recipe?.version ?? 0,
+          slots: [{ parts: 1, of: { kind: "whiskey", whiskeyId: rye } }],
+        },
+      });
+      expect((await learned(malt)).next?.why).not.toContain("hangs on it");
+      expect((await learned(rye)).next?.why).toContain(" 1 recipe hangs on it: Mixes. ");
 
       // PA6: a search that asks for it knows the rye, of which the shelf says nothing.
       const asked = { like: malt, useIt: true, rules: { maxBottles: 2, maxParts: 4 } };
@@ -113,11 +147,12 @@ eachDatabase((database) => {
         sd: told?.learned.sd,
       });
 
+      const asLearned = await client("getPalate", { at });
       const seen = await Promise.all([malt, rye, other].map(learned));
       await smoked(shelf, { 3: 0, 0: 9 }, false);
       const sealed = await Promise.all([malt, rye, other].map(learned));
       expect(sealed).toEqual(seen);
-      expect(await client("getPalate", { at })).toEqual(after);
+      expect(await client("getPalate", { at })).toEqual(asLearned);
     });
 
     test("PA3 what lay on wood teaches nothing of what was poured into it, and is named", async () => {
