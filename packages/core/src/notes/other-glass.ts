@@ -110,7 +110,7 @@ const compared = ({ items }: Draft, first: number): boolean =>
     (says(items[first - 1], "glue") !== undefined || says(items[first - 1], "link") !== undefined));
 
 /** What stands before "than the last one" is said against another glass. */
-export function mark({ items, at }: Draft, from: number): void {
+function mark({ items, at }: Draft, from: number): void {
   for (let n = from - 1; n >= 0 && n > from - 10 && !isStop(items[n]); n--) {
     const mention = at[n];
     if (mention) mention.compared = true;
