@@ -163,6 +163,69 @@ describe("what to try next, in a real browser", () => {
     expect(evening.looks.take()).toStrictEqual([]);
   });
 
+  it("two bottles of one whiskey: what a glass takes stays in its own, and a bottle with too little gives way", {
+    timeout: CASE_MS,
+  }, async () => {
+    const at = { household: home.slice("/h/".length) };
+    const made = await evening.api("addWhiskey", {
+      at,
+      body: {
+        maker: "Saltreach",
+        name: "Twin Casks",
+        strength: { basis: "abv20", value: 46 },
+        bottleMl: 700,
+      },
+    });
+    const [first, second] = [
+      await evening.api("addBottle", { at, body: { whiskeyId: made.id, label: "Twin Casks, first" } }),
+      await evening.api("addBottle", { at, body: { whiskeyId: made.id, label: "Twin Casks, second" } }),
+    ];
+    const drain = (vesselId: string, ml: number) =>
+      evening.api("addTransfer", {
+        at,
+        body: {
+          from: { kind: "vessel", vesselId },
+          to: { kind: "outside", name: "drain" },
+          amount: { kind: "volume", ml },
+        },
+      });
+    await drain(first.id, 650);
+    await drain(second.id, 655);
+    const set = await evening.api("addTrialSet", {
+      at,
+      body: {
+        name: "Twins",
+        plan: "own",
+        parts: [{ of: { kind: "whiskey", whiskeyId: made.id } }],
+        mixes: [[1]],
+        volumeMl: 60,
+        flight: {
+          question: "like_best",
+          glasses: [
+            { of: { vesselId: first.id }, kind: "anchor", why: "" },
+            { of: { trial: 1 }, kind: "new", why: "" },
+          ],
+        },
+      },
+    });
+    await comeTo(page, `${home}/trials/${set.id}`);
+    await page.getByText("35 mL out of Twin Casks, first; 25 mL out of Twin Casks, second").waitFor();
+    await page.getByText("15 mL more stay in a bottle for a glass of the flight").waitFor();
+    await page.getByText("15 mL of it stay in its bottle while the mixes are poured.").waitFor();
+    await evening.looks.over(page, "mixes of two bottles");
+    await picture(page, "next-two-bottles");
+    await page.setViewportSize({ width: 1280, height: 844 });
+    await picture(page, "next-two-bottles");
+    await page.setViewportSize({ width: 390, height: 844 });
+    await drain(first.id, 46);
+    await page.reload();
+    await page.getByText("In the place of Twin Casks, first, which holds too little by now.").waitFor();
+    await page.getByText("The shelf is 26 mL short of it.").waitFor();
+    await evening.looks.over(page, "a bottle that gave way");
+    await picture(page, "next-gave-way");
+    expect(evening.looks.take()).toStrictEqual([]);
+  });
+
   it("says what a whiskey tastes of to you, learned, and what to taste next", {
     timeout: CASE_MS,
   }, async () => {

@@ -79,6 +79,6 @@ const printFlight = ({ question, glasses }: NonNullable<TrialSet["flight"]>): st
     `For a flight that asks ${ASKS[question]}:`,
     ...glasses.map(
       ({ label, insteadOf, why }, i) =>
-        `${i + 1}. ${label}${insteadOf === null ? "" : `, as ${insteadOf} holds too little by now`}\n   ${why}`,
+        `${i + 1}. ${label}${insteadOf === null ? "" : `, in the place of ${insteadOf}, which holds too little by now`}\n   ${why}`,
     ),
   ].join("\n");

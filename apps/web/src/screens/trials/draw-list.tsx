@@ -30,7 +30,7 @@ export function DrawList({ plan, bottles }: DrawListProps) {
             <span className="soft small">{into(plan, label)}</span>
             {(from.length > 1 || from.some((one) => one.label !== label)) && (
               <span className="soft small">
-                {from.map((one) => `${mlDigits(one.ml)} mL out of ${one.label}`).join(", ")}
+                {from.map((one) => `${mlDigits(one.ml)} mL out of ${one.label}`).join("; ")}
               </span>
             )}
             {keptMl > 0 && (

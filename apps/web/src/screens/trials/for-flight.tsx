@@ -22,12 +22,21 @@ export function plannedAddress(
 }
 
 /** The flight that a set is poured for: each glass, and why it is there. */
-export function ForFlight({ flight, left }: { readonly flight: Planned; readonly left: number }) {
+export function ForFlight({
+  flight,
+  left,
+  bottles,
+}: {
+  readonly flight: Planned;
+  readonly left: number;
+  readonly bottles: TrialSet["bottles"];
+}) {
+  const drawn = new Set(bottles.flatMap(({ from }) => from.map((one) => one.vesselId)));
   const gone = flight.glasses.filter(({ trial, vesselId }) => trial === null && vesselId === null);
   return (
     <Section title="The flight they are for">
       <ol className="for-flight">
-        {flight.glasses.map(({ trial, label, keepMl, insteadOf, kind, why }, i) => (
+        {flight.glasses.map(({ trial, vesselId, label, keepMl, insteadOf, kind, why }, i) => (
           // oxlint-disable-next-line react/no-array-index-key -- glasses are numbered and have no other name
           <li key={i}>
             <p>
@@ -35,10 +44,10 @@ export function ForFlight({ flight, left }: { readonly flight: Planned; readonly
               <span className="soft small">{KIND[kind]}</span>
             </p>
             {insteadOf !== null && (
-              <p className="small">{`Out of ${label}: ${insteadOf}, planned for it, holds too little by now.`}</p>
+              <p className="small">{`In the place of ${insteadOf}, which holds too little by now.`}</p>
             )}
-            {left > 0 && keepMl !== null && (
-              <p className="soft small">{`${mlDigits(keepMl)} mL stay in it while the mixes are poured.`}</p>
+            {keepMl !== null && vesselId !== null && drawn.has(vesselId) && (
+              <p className="soft small">{`${mlDigits(keepMl)} mL of it stay in its bottle while the mixes are poured.`}</p>
             )}
             {why !== "" && <p className="small">{why}</p>}
           </li>

@@ -81,7 +81,7 @@ function Shown({ set, household, back, again }: ShownProps) {
       title={set.name}
       wide
       back={back}
-      lead={`${plan.trials.length} mixes of ${listed(plan.parts)}, planned ${printDay(set.createdAt)}`}
+      lead={`${plan.trials.length} ${plan.trials.length === 1 ? "mix" : "mixes"} of ${listed(plan.parts)}, planned ${printDay(set.createdAt)}`}
       actions={
         flight !== null
           ? left === 0 && (
@@ -117,7 +117,7 @@ function Shown({ set, household, back, again }: ShownProps) {
           </div>
         </Section>
       )}
-      {flight !== null && <ForFlight flight={flight} left={left} />}
+      {flight !== null && <ForFlight flight={flight} left={left} bottles={set.bottles} />}
       <Section title={left === 0 ? "In their vials" : "The mixes"}>
         <TrialGlasses
           plan={plan}
