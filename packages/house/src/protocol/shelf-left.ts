@@ -35,7 +35,7 @@ export function shelfLeft({
 function inOneWay(parts: Parts): string {
   const used = Object.entries(parts).filter(([, part]) => part > 0);
   const all = used.reduce((common, [, part]) => divisor(common, part), 0);
-  return JSON.stringify(used.map(([id, part]) => [id, part / all]).toSorted());
+  return JSON.stringify(used.toSorted(([a], [b]) => (a < b ? -1 : 1)).map(([id, part]) => [id, part / all]));
 }
 
 const divisor = (a: number, b: number): number => (b === 0 ? a : divisor(b, a % b));
