@@ -14,7 +14,7 @@ export function shelfLeft({
   const takes = (parts: Parts, ready: boolean): Readonly<Record<string, number>> => {
     const used = Object.entries(parts).filter(([, part]) => part > 0);
     // A mix that stands ready is poured from its own vessel.
-    if (ready || (standing.size > 0 && standing.has(inOneWay(parts)))
+    if (ready || (standing.size > 0 && standing.has(inOneWay(parts))))
       return used.length === 1 ? Object.fromEntries(used.map(([id]) => [id, pourMl])) : {};
     const all = used.reduce((sum, [, part]) => sum + part, 0);
     const { ml } = pourInSteps(
