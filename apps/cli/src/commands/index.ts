@@ -40,6 +40,7 @@ import { oak } from "./oak/oak.ts";
 import { rest } from "./oak/rest.ts";
 import { restBegin } from "./rest/begin.ts";
 import { restOak } from "./rest/oak.ts";
+import { restOut } from "./rest/out.ts";
 import { restPull, restRemove } from "./rest/pull.ts";
 import { restSet } from "./rest/set.ts";
 import { restShow } from "./rest/show.ts";
@@ -196,6 +197,7 @@ export const commands: readonly Command[] = [
   restTaste,
   restShow,
   restSet,
+  restOut,
   restPull,
   restRemove,
   flightList,

@@ -26,9 +26,9 @@ function printFacts(rest: Rest): string {
     ["Since", day(rest.beganAt)],
     [
       "Wood in",
-      rest.oakInAt === null ? (rest.kind === "oak" ? "not yet: rest oak" : null) : day(rest.oakInAt),
+      rest.oakInAt === null ? (rest.kind === "oak" ? "not yet: rest oak" : null) : woodIn(rest, rest.oakInAt),
     ],
-    ["Wood", rest.oak.length === 0 ? null : rest.oak.map(woodLine).join("\n")],
+    ["Wood", rest.oak.length === 0 ? null : rest.oak.map(woodLine(rest)).join("\n")],
     [
       "Dose",
       dose === null
@@ -55,7 +55,29 @@ function printFacts(rest: Rest): string {
   ]);
 }
 
-function woodLine({ piece, count, areaCm2, grams, species, toast, use }: Rest["oak"][number]): string {
+/** Since when, and whether all of it is out while the rest goes on. */
+const woodIn = ({ oak, endedAt }: Rest, since: string): string =>
+  endedAt === null && oak.every(({ outAt }) => outAt !== null)
+    ? `${day(since)}, all of it out by ${day(
+        oak
+          .map(({ outAt }) => outAt ?? since)
+          .toSorted()
+          .at(-1) ?? since,
+      )}`
+    : day(since);
+
+/** Numbered where there are several, as `rest out` takes them; with its days where they are not the rest's. */
+const woodLine =
+  (rest: Rest) =>
+  (piece: Rest["oak"][number], n: number): string =>
+    [rest.oak.length > 1 ? `${n + 1}. ` : "", woodWords(piece), daysIn(rest, piece)].join("");
+
+function daysIn({ oakInAt, endedAt }: Rest, { inAt, outAt }: Rest["oak"][number]): string {
+  if (outAt !== null && outAt !== endedAt) return `; in ${day(inAt)}, out ${day(outAt)}`;
+  return inAt === oakInAt ? "" : `; in ${day(inAt)}`;
+}
+
+function woodWords({ piece, count, areaCm2, grams, species, toast, use }: Rest["oak"][number]): string {
   const what =
     piece === null
       ? "wood"

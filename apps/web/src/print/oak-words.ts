@@ -12,6 +12,19 @@ export function oakWords(rests: readonly Pick<Rest, "oak">[], asked: string): st
   return pieces.length === 0 ? asked : listed(pieces.map(pieceWords));
 }
 
+/** What a batch's page says of oak: what is in it now, and what was. */
+export function oakInAndOut(rests: readonly Pick<Rest, "oak">[]): {
+  readonly in: string;
+  readonly out: string;
+} {
+  const pieces = rests.flatMap(({ oak }) => oak);
+  const said = (some: readonly Piece[]): string => listed(some.map(pieceWords));
+  return {
+    in: said(pieces.filter(({ outAt }) => outAt === null)),
+    out: said(pieces.filter(({ outAt }) => outAt !== null)),
+  };
+}
+
 type Piece = Rest["oak"][number];
 
 function pieceWords({ piece, count, species, toast, use, inAt, outAt }: Piece): string {

@@ -14,8 +14,11 @@ interface Law {
   readonly high: number;
 }
 
+/** Where pieces have days of their own, each has its own effect. */
+const UNCHANGED = { rise: 1, speed: 1 };
+
 /** Courses drawn from what is believed before any tasting, carried to the conditions asked for. The same for the same settings. */
-export function drawCurves({ conditions, course, form }: RestSettings, count: number): Curves {
+export function drawCurves({ conditions, pieces, course, form }: RestSettings, count: number): Curves {
   const rng = repeatableRng(START);
   const two = new Float64Array(2);
   const even = ({ low, high }: Law): number => low + (high - low) * evenDraw(rng);
@@ -47,18 +50,32 @@ export function drawCurves({ conditions, course, form }: RestSettings, count: nu
     made(),
     made(),
   ];
+  const dosePower = made();
+  const each = (pieces ?? []).map((piece) => ({
+    ...piece,
+    outDay: piece.outDay ?? Infinity,
+    rise: made(),
+    speed: made(),
+  }));
   for (let i = 0; i < count; i += 1) {
     const [start, up] = [bell(PRIORS.before), bell(PRIORS.rise)];
     const [share, faster] = [even(PRIORS.quick), evenLog(PRIORS.faster)];
     const [six, half] = [dayOfSix(), evenLog(PRIORS.halfDay)];
     const getsThere = course === "rises" && start + up > SIX;
     const [day, part] = getsThere ? [six, (SIX - start) / up] : [half, 0.5];
-    const effect = conditionsEffect(conditions, {
+    const effects = {
       dosePower: even(EFFECTS.dosePower),
       thicknessPower: bell(EFFECTS.thicknessPower),
       activation: even(EFFECTS.activation),
       eachUse: even(EFFECTS.eachUse),
-    });
+    };
+    const effect = pieces === undefined ? conditionsEffect(conditions, effects) : UNCHANGED;
+    dosePower[i] = effects.dosePower;
+    for (const { caskRatio, thicknessCm, use, rise: rises, speed } of each) {
+      const own = conditionsEffect({ ...conditions, caskRatio, thicknessCm, use }, effects);
+      rises[i] = own.rise;
+      speed[i] = own.speed;
+    }
     const rate = (timeOfShare(form, share, faster, part) / day) * effect.speed;
     before[i] = start;
     rise[i] = up * effect.rise;
@@ -69,5 +86,6 @@ export function drawCurves({ conditions, course, form }: RestSettings, count: nu
     fall[i] = course === "rises" ? 0 : Math.LN2 / fallHalf;
     noise[i] = even(PRIORS.noise);
   }
-  return { form, count, before, rise, quick, fast, slow, fall, noise };
+  const curves = { form, count, before, rise, quick, fast, slow, fall, noise };
+  return pieces === undefined ? curves : { ...curves, pieces: { dosePower, each } };
 }

@@ -2,6 +2,7 @@ import { type Curves, levelOn } from "./curves.ts";
 import { dayOfLevel } from "./day-of-level.ts";
 import { drawCurves } from "./draw-curves.ts";
 import { chanceBy, dayBy, likelyWindow, orderDays, orderOf, type Window } from "./likely-window.ts";
+import { gatherPieces } from "./gather-pieces.ts";
 import { type CheckTasting, checkSettings, checkTastings, type RestSettings } from "./question.ts";
 import { type TellingDay, tellingDays } from "./telling-days.ts";
 import { weighCurves } from "./weigh-curves.ts";
@@ -66,8 +67,9 @@ export interface RestBelief {
  *
  * Domain: tastings of 0 to 10 on days 0 to 3650 since the oak went in; conditions see `checkSettings`. Accuracy: a probability is off
  * by about 0.5 / √effective (0.02 at 500) from drawing alone; how far the belief is from the world is measured on simulated households
- * (`households.test.ts`), not known. Source: forms from Delgado 2022 and Trillo 2024, the numbers taken or from memory. Cost: about
- * 60 ms to open, 5 ms a question.
+ * (`households.test.ts`), not known. Source: forms from Delgado 2022 and Trillo 2024, the numbers taken or from memory; that pieces
+ * with days of their own add up in the liquid, and none slows another, is taken. Cost: about 60 ms to open, 5 ms a question; more with
+ * each such piece.
  *
  * @throws RangeError outside the domain
  * @example
@@ -75,8 +77,9 @@ export interface RestBelief {
  * rest([{ day: 4, level: 3 }, { day: 9, level: 4.5 }], 9).ready; // a window of days
  */
 export function openRest(
-  settings: RestSettings,
+  asked: RestSettings,
 ): (tastings: readonly CheckTasting[], today: number) => RestBelief {
+  const settings = gatherPieces(asked);
   checkSettings(settings);
   const drawn: Courses[] = [];
   const draw = (size: number): Courses => {

@@ -1,14 +1,30 @@
-/** Where the wood lies. */
-export interface Conditions {
+/** Wood of one kind. */
+export interface Wood {
   /** Contact area a litre, against a 200 L cask (oak: `oakDose`). */
   readonly caskRatio: number;
   /** Face to face, cm. */
   readonly thicknessCm: number;
-  readonly abv20: number;
-  readonly celsius: number;
   /** 1 for new wood, 2 for its second use. */
   readonly use: number;
 }
+
+/** The wood and where it lies. */
+export interface Conditions extends Wood {
+  readonly abv20: number;
+  readonly celsius: number;
+}
+
+/** Wood with days of its own, since the first of it went in. */
+export interface WoodIn extends Wood {
+  readonly inDay: number;
+  /** Null while it is in. */
+  readonly outDay: number | null;
+}
+
+/** So many pieces with days of their own are reckoned: each takes its time. */
+export const MOST_PIECES = 12;
+/** The least wood of a whole rest; a piece among others may be less. */
+export const LEAST_RATIO = 0.01;
 
 /** How an attribute goes: up to a plateau, or up and then down as tannin does. */
 export type Course = "rises" | "rises-and-falls";
@@ -24,6 +40,8 @@ export interface CheckTasting {
 
 export interface RestSettings {
   readonly conditions: Conditions;
+  /** Wood that did not all go in on day 0 and stay: counts instead of the wood in `conditions`. */
+  readonly pieces?: readonly WoodIn[];
   readonly course: Course;
   readonly form: Form;
   /** The rule: the oak comes out when the attribute reaches this. */
@@ -33,16 +51,27 @@ export interface RestSettings {
 }
 
 /** @throws RangeError naming what is outside */
-export function checkSettings({ conditions, pullAt, leadsAt }: RestSettings): void {
-  const { caskRatio, thicknessCm, abv20, celsius, use } = conditions;
-  need("caskRatio", caskRatio, 0.01, 50, "");
-  need("thickness", thicknessCm, 0.02, 20, " cm");
+export function checkSettings({ conditions, pieces, pullAt, leadsAt }: RestSettings): void {
+  const { abv20, celsius } = conditions;
+  checkWood(conditions, LEAST_RATIO);
   need("strength", abv20, 20, 80, " % vol");
   need("temperature", celsius, 0, 45, " °C");
-  need("use", use, 1, 5, "");
-  if (!Number.isInteger(use)) throw new RangeError(`use requires a whole number, got ${use}`);
   need("pull level", pullAt, 0.5, 10, "");
   need("leading level", leadsAt, pullAt, 12, "");
+  if (pieces === undefined) return;
+  need("pieces with days of their own", pieces.length, 1, MOST_PIECES, "");
+  for (const piece of pieces) {
+    checkWood(piece, Number.MIN_VALUE);
+    need("day in", piece.inDay, 0, 3650, "");
+    if (piece.outDay !== null) need("day out", piece.outDay, piece.inDay, 3650, "");
+  }
+}
+
+function checkWood({ caskRatio, thicknessCm, use }: Wood, least: number): void {
+  need("caskRatio", caskRatio, least, 50, "");
+  need("thickness", thicknessCm, 0.02, 20, " cm");
+  need("use", use, 1, 5, "");
+  if (!Number.isInteger(use)) throw new RangeError(`use requires a whole number, got ${use}`);
 }
 
 /** @throws RangeError naming what is outside */

@@ -124,6 +124,7 @@ export const addresses: Readonly<Record<RouteName | StreamName, readonly [method
   editRest: ["PATCH", "/api/households/:household/rests/:rest"],
   removeRest: ["DELETE", "/api/households/:household/rests/:rest"],
   putOakIn: ["POST", "/api/households/:household/rests/:rest/oak"],
+  takeOakOut: ["POST", "/api/households/:household/rests/:rest/oak/:piece/out"],
   addCheck: ["POST", "/api/households/:household/rests/:rest/checks"],
   removeCheck: ["DELETE", "/api/households/:household/rests/:rest/checks/:check"],
   adviseRest: ["GET", "/api/households/:household/rests/:rest/advice"],

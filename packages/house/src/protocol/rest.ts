@@ -1,10 +1,28 @@
 import { z } from "zod";
 
-const REST_LIMITS = { attributes: 12, tastings: 200, days: 3650 } as const;
+const REST_LIMITS = { attributes: 12, tastings: 200, days: 3650, pieces: 12 } as const;
 
 const Name = z.string().trim().min(1).max(120);
 const Day = z.number().min(0).max(REST_LIMITS.days);
 const Level = z.number().min(0).max(10);
+
+const AreaPerLitre = z.number().min(1).max(4600);
+const ThicknessMm = z.number().min(0.2).max(200);
+const Use = z.int().min(1).max(5);
+
+/** Wood with days of its own. */
+const PieceIn = z.strictObject({
+  /** Contact area a litre, cm². */
+  areaPerLitre: z.number().positive().max(4600),
+  /** Face to face, mm; 7 where left out. */
+  thicknessMm: ThicknessMm.optional(),
+  /** 1 for new wood, 2 for its second use. */
+  use: Use.optional(),
+  /** Days since the first wood went in; with it where left out. */
+  inDay: Day.optional(),
+  /** When it came out; it is in still where left out. */
+  outDay: Day.optional(),
+});
 
 /** What is known of a rest on oak, as a file holds it: docs/guide/rest.md. */
 export const RestDraft = z
@@ -19,11 +37,13 @@ export const RestDraft = z
     oak: z
       .strictObject({
         /** Contact area a litre, cm². */
-        areaPerLitre: z.number().min(1).max(4600).optional(),
+        areaPerLitre: AreaPerLitre.optional(),
         /** Face to face, mm. */
-        thicknessMm: z.number().min(0.2).max(200).optional(),
+        thicknessMm: ThicknessMm.optional(),
         /** 1 for new wood, 2 for its second use. */
-        use: z.int().min(1).max(5).optional(),
+        use: Use.optional(),
+        /** Instead of these three, where wood went in or came out on days of its own. */
+        pieces: z.array(PieceIn).min(1).max(REST_LIMITS.pieces).optional(),
       })
       .optional(),
     abv20: z.number().min(20).max(80).optional(),
@@ -38,7 +58,7 @@ export const RestDraft = z
       .max(REST_LIMITS.tastings)
       .optional(),
   })
-  .superRefine(({ pull, leadsAt, tastings = [], today }, context) => {
+  .superRefine(({ pull, leadsAt, tastings = [], today, oak }, context) => {
     const wrong = (path: (string | number)[], code: string, message: string, input: unknown): void =>
       context.addIssue({ code: "custom", path, message, input, params: { code } });
     if (leadsAt !== undefined && leadsAt < pull.level)
@@ -46,6 +66,12 @@ export const RestDraft = z
     const names = new Set([pull.attribute, ...tastings.flatMap(({ levels }) => Object.keys(levels))]);
     if (names.size > REST_LIMITS.attributes)
       wrong(["tastings"], "too_many_attributes", `at most ${REST_LIMITS.attributes} attributes`, names.size);
+    const { pieces = [], ...alone } = oak ?? {};
+    if (pieces.length > 0 && Object.values(alone).some((one) => one !== undefined))
+      wrong(["oak"], "pieces_or_one_wood", "either pieces or the wood as one, and not both", pieces.length);
+    for (const [n, { inDay = 0, outDay = inDay }] of pieces.entries())
+      if (outDay < inDay)
+        wrong(["oak", "pieces", n, "outDay"], "out_before_in", `at least ${inDay}, its day in`, outDay);
     for (const [n, { day }] of tastings.entries())
       if (today !== undefined && day > today)
         wrong(["tastings", n, "day"], "tasting_after_today", `at most ${today}, which is today`, day);

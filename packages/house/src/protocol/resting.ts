@@ -70,6 +70,31 @@ export const OakPut = z
   })
   .superRefine(woodIssues);
 
+/** One piece comes out, or some of several like it; the others stay in. */
+export const OakOut = z
+  .strictObject({
+    /** Of the piece. */
+    version: Version,
+    /** When it came out; now, where left out. Null: it is in still, as though it had not come out. */
+    at: Instant.nullable().optional(),
+    /** How many of them; all, where left out. */
+    count: z.int().min(1).max(1000).optional(),
+    /** Lost with it; leaves the vessel in the ledger. */
+    lossMl: z.number().min(0).max(100_000).default(0),
+  })
+  .superRefine(({ at, count, lossMl }, context) => {
+    if (at !== null || (count === undefined && lossMl === 0)) return;
+    const [path, input] = count === undefined ? ["lossMl", lossMl] : ["count", count];
+    const params = { code: "still_in_whole" };
+    context.addIssue({
+      code: "custom",
+      path: [path],
+      message: "a moment at which it came out",
+      params,
+      input,
+    });
+  });
+
 /** A check tasting: the words and attributes of any sheet, of one glass. */
 const CheckNotes = z.object({ nose: LongText, palate: LongText, finish: LongText });
 export const CheckStrength = z.object({
@@ -102,6 +127,7 @@ export const PullDraft = z.object({
 
 const OakIn = z.object({
   id: Id,
+  version: Version,
   piece: OakPiece.nullable(),
   count: z.int(),
   areaCm2: z.number(),
@@ -148,8 +174,9 @@ export const Rest = z.object({
   minimumEndsAt: Instant.nullable(),
   /** The sample kept from before, while it is there. */
   sample: z.object({ vesselId: Id, label: z.string(), ml: z.number() }).nullable(),
+  /** In the order in which it went in, what is out as well. */
   oak: z.array(OakIn),
-  /** All wood together in what the vessel held when it went in; null while there is none. */
+  /** All wood that is in, or was until the rest ended, in what the vessel held when it went in; null where there is none. */
   dose: OakResult.nullable(),
   abv20: z.number().nullable(),
   checks: z.array(Check),

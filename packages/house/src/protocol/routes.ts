@@ -75,7 +75,17 @@ import {
 import { OpenDraft, Opened, ShareDraft, Shared } from "./share.ts";
 import { TriedHistory, TriedQuery } from "./tried-history.ts";
 import { RestAnswer, RestDraft } from "./rest.ts";
-import { CheckDraft, OakPut, PullDraft, Rest, RestAdvice, RestBegin, RestEdit, Rests } from "./resting.ts";
+import {
+  CheckDraft,
+  OakOut,
+  OakPut,
+  PullDraft,
+  Rest,
+  RestAdvice,
+  RestBegin,
+  RestEdit,
+  Rests,
+} from "./resting.ts";
 import { KeptUp, KeptUpQuery, NextAddition, NextAdditionDraft } from "./kept-up.ts";
 import { Lineage, LineageQuery } from "./lineage.ts";
 import { TrialPlan, TrialPlanDraft, TrialSet, TrialSetDraft, TrialsPoured } from "./trial.ts";
@@ -785,6 +795,10 @@ export const routes = {
     answer: Rest,
     status: 201,
   }),
+  takeOakOut: route("POST", `${H}/rests/:rest/oak/:piece/out`, "Take one piece out, the others stay in.", {
+    body: OakOut,
+    answer: Rest,
+  }),
   addCheck: route("POST", `${H}/rests/:rest/checks`, "What was tasted during the rest.", {
     body: CheckDraft,
     answer: Rest,
@@ -802,7 +816,7 @@ export const routes = {
       answer: RestAdvice,
     },
   ),
-  pullRest: route("POST", `${H}/rests/:rest/pull`, "Take the wood out and end the rest.", {
+  pullRest: route("POST", `${H}/rests/:rest/pull`, "Take all wood out that is in and end the rest.", {
     body: PullDraft,
     answer: Rest,
   }),

@@ -37,7 +37,13 @@ import { profileHandlers } from "./profiles/index.ts";
 import { sheetWordHandlers, wordHandlers } from "./words/index.ts";
 import { previewHandlers, recipeHandlers } from "./recipes/index.ts";
 import { reckonHandlers } from "./reckon/index.ts";
-import { beginHandlers, checkHandlers, oakInHandlers, restHandlers } from "./resting/index.ts";
+import {
+  beginHandlers,
+  checkHandlers,
+  oakInHandlers,
+  oakOutHandlers,
+  restHandlers,
+} from "./resting/index.ts";
 import { searchHandlers, shelfSearchHandlers } from "./search/index.ts";
 import { trialHandlers, trialSetHandlers } from "./trials/index.ts";
 import { shelfFileHandlers } from "./shelf-file/index.ts";
@@ -93,6 +99,7 @@ export const allHandlers: Handlers = {
   ...restHandlers,
   ...beginHandlers,
   ...oakInHandlers,
+  ...oakOutHandlers,
   ...checkHandlers,
   ...flightHandlers,
   ...pouringHandlers,

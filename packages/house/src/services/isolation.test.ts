@@ -106,6 +106,7 @@ const attempts: Partial<Record<RouteName | StreamName, Attempt>> = {
   editRest: { body: () => ({ version: 1, note: "Taken" }) },
   removeRest: { query: () => "version=1" },
   putOakIn: { body: () => ({ areaCm2: 50 }) },
+  takeOakOut: { body: () => ({ version: 1 }) },
   addCheck: { body: () => ({ notes: { nose: "oak" } }) },
   removeCheck: { query: () => "version=1" },
   adviseRest: {},
@@ -206,6 +207,7 @@ async function oneOfEverything(house: TemporaryHouse): Promise<{ ids: Ids; token
     at: { ...at, batch: batch.id },
     body: { kind: "oak", pull: { attribute: "wood.toasted", level: 6 } },
   });
+  const wooded = await house.client("putOakIn", { at: { ...at, rest: rest.id }, body: { areaCm2: 10 } });
   const tasted = await house.client("addCheck", {
     at: { ...at, rest: rest.id },
     body: { notes: { nose: "oak" } },
@@ -246,6 +248,7 @@ async function oneOfEverything(house: TemporaryHouse): Promise<{ ids: Ids; token
       batch: batch.id,
       trials: trials.id,
       rest: rest.id,
+      piece: wooded.oak[0]?.id ?? "",
       check: tasted.checks[0]?.id ?? "",
       link: link.id,
       flight: flight.id,

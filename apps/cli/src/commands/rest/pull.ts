@@ -5,7 +5,7 @@ import { batchArg, dayFlag, findRest, momentOn, noteFlag } from "./of-batch.ts";
 
 export const restPull = householdCommand({
   name: "rest pull",
-  says: "Take the wood out and end the rest; what filtering lost leaves the vessel.",
+  says: "Take all wood out that is in and end the rest; what filtering lost leaves the vessel.",
   args: batchArg,
   flags: {
     loss: one(readVolume, "<volume>", "lost in filtering, none where left out"),

@@ -19,7 +19,7 @@ import {
 } from "../../parts/index.ts";
 import { Link } from "../../router/index.ts";
 import { useHousehold } from "../../session/index.ts";
-import { OakNote } from "../recipes/recipe-fields.tsx";
+import { OakOfBatch } from "./oak-of-batch.tsx";
 import type { ScreenProps } from "../screen.ts";
 import { EditBatch } from "./edit-batch.tsx";
 import { Reduction } from "./reduction.tsx";
@@ -89,14 +89,7 @@ function Shown({ batch, back }: ShownProps) {
         action={<Tag kind={batch.state === "rested" ? "strong" : "plain"}>{batch.state}</Tag>}
       >
         <RestStrip batch={batch} />
-        {oak !== "" && (
-          <>
-            <p>
-              <strong>Oak in it:</strong> {oak}
-            </p>
-            <OakNote />
-          </>
-        )}
+        <OakOfBatch batch={batch} asked={oak} />
         {batch.note !== "" && <p className="batch-note">{batch.note}</p>}
         <div className="form-actions">
           {batch.state === "finished" ? (

@@ -5,13 +5,15 @@ import { announce, Button, Form, Section, TextField } from "../../parts/index.ts
 import { useHousehold, useNow } from "../../session/index.ts";
 import { dayTyped, instantOfDay } from "./typed-day.ts";
 
-/** Takes the wood out, or ends a rest on glass; what filtering lost goes into the ledger. */
+/** Takes all wood out that is in, or ends a rest on glass; what filtering lost goes into the ledger. */
 export function PullRest({ rest }: { readonly rest: Rest }) {
   const household = useHousehold();
   const now = useNow();
   const at = { household: household.id, rest: rest.id };
   const say = useSay("pullRest");
-  const oak = rest.kind === "oak";
+  // Where all wood came out piece by piece there is none to pull.
+  const oak = rest.dose !== null;
+  const several = rest.oak.filter(({ outAt }) => outAt === null).length > 1;
   const [loss, setLoss] = useState("");
   const [day, setDay] = useState(dayTyped(now));
   const [note, setNote] = useState("");
@@ -24,7 +26,7 @@ export function PullRest({ rest }: { readonly rest: Rest }) {
     if (told !== null) announce(oak ? "The oak is out" : "The rest is ended");
   };
   return (
-    <Section title={oak ? "Pull the oak" : "End the rest"}>
+    <Section title={several ? "Pull all of the oak" : oak ? "Pull the oak" : "End the rest"}>
       <Form say={say} onSend={send} label="End the rest">
         <div className="form-row">
           <TextField
@@ -48,7 +50,7 @@ export function PullRest({ rest }: { readonly rest: Rest }) {
         <TextField label="Note" optional path={["note"]} value={note} onChange={setNote} />
         <div className="form-actions">
           <Button type="submit" busy={say.busy}>
-            {oak ? "The oak is out" : "The rest is over"}
+            {several ? "All of the oak is out" : oak ? "The oak is out" : "The rest is over"}
           </Button>
         </div>
       </Form>

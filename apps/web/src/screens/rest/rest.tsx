@@ -62,7 +62,9 @@ function Shown({ batch, rests, back }: ShownProps) {
             : "No rest was begun yet."
           : open.oakInAt === null
             ? `On ${open.kind} since ${printDay(open.beganAt)}`
-            : `Oak in since ${printDay(open.oakInAt)}`
+            : open.dose === null
+              ? `On oak from ${printDay(open.oakInAt)}, all of it out`
+              : `Oak in since ${printDay(open.oakInAt)}`
       }
     >
       {open === undefined && !there && (

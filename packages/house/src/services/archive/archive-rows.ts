@@ -164,13 +164,13 @@ const rest = z.strictObject({
   endedAt: Instant.nullable(),
   lossMl: notBelowZero.nullable(),
 });
-const { id: ______1, thicknessCm: ______2, ...oakIn } = Rest.shape.oak.element.shape;
+const { id: ______1, thicknessCm: ______2, version: ______3, ...oakIn } = Rest.shape.oak.element.shape;
 const oakPiece = z.strictObject({
   ...head,
   restId: Id,
   ...oakIn,
   count: z.int().min(1),
-  areaCm2: z.number().min(0.01).max(1e6),
+  areaCm2: z.number().positive().max(1e6),
   grams: notBelowZero.nullable(),
   volumeMl: VolumeMl,
 });

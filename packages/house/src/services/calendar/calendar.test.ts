@@ -85,6 +85,38 @@ eachDatabase((database) => {
       expect(new Set(read.map(({ uid }) => uid)).size).toBe(read.length);
     });
 
+    test("C1, O7 with one of two pieces out the days stand; with all out none of them does, nor behind a link", async () => {
+      await using house = await temporaryHouse(database, { now: "2026-11-01T20:00:00.000Z" });
+      const { at, rest } = await resting(house);
+      const told = await house.client("putOakIn", { at: { ...at, rest: rest.id }, body: { areaCm2: 30 } });
+      const link = await house.client("addCalendarLink", { at, body: { label: "phone" } });
+      const days = async () => {
+        const { text } = await house.client("getCalendar", { at, query: {} });
+        const feed = await house.client("getFeed", { query: { link: link.path.split("=")[1] ?? "" } });
+        return [text, feed].map((of) =>
+          eventsIn(of)
+            .map(({ uid }) => uid)
+            .filter((uid) => /^(check|ready|leads)/.test(uid)),
+        );
+      };
+      const out = async (nth: number, change: { readonly at?: null } = {}) => {
+        const piece = (await house.client("listRests", { at: { ...at, batch: rest.batchId } })).items[0]?.oak[
+          nth
+        ];
+        return house.client("takeOakOut", {
+          at: { ...at, rest: rest.id, piece: piece?.id ?? "" },
+          body: { version: piece?.version ?? 0, ...change },
+        });
+      };
+      expect(told.oak.length).toBe(2);
+      await out(0);
+      for (const uids of await days()) expect(uids.length).toBeGreaterThan(1);
+      await out(1);
+      expect(await days()).toEqual([[], []]);
+      await out(1, { at: null });
+      for (const uids of await days()) expect(uids.length).toBeGreaterThan(1);
+    });
+
     test("C2 a feed gives dates and neutral words alone, whatever is called what", async () => {
       await using house = await temporaryHouse(database, { now: "2026-11-01T20:00:00.000Z" });
       const { at } = await resting(house);
@@ -179,7 +211,7 @@ async function resting(house: TemporaryHouse) {
     at: { ...at, rest: rest.id },
     body: { strengths: [{ section: "whole", attribute: "wood.toasted", strength: 3 }] },
   });
-  return { at, batch };
+  return { at, batch, rest };
 }
 
 const eventsIn = (text: string) =>

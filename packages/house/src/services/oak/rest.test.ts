@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { openRest, REFERENCE } from "@partsproof/core/rest";
+import { MOST_PIECES, openRest, REFERENCE } from "@partsproof/core/rest";
 import { expect, test } from "vitest";
 import { createClient, restSchema } from "../../protocol/index.ts";
 import { openReckoner } from "../../open-reckoner.ts";
@@ -51,6 +51,48 @@ test("every number is core's, for every attribute that was tasted", async () => 
   expect(answer.cautions.join(" ")).toContain("lead crystal");
 });
 
+test("pieces with days of their own are core's too; the same wood said as pieces or as one is the same", async () => {
+  const tastings = [{ day: 6, levels: { "toasted wood": 3.5 } }];
+  const answer = await client("rest", {
+    body: {
+      pull,
+      oak: {
+        pieces: [
+          { areaPerLitre: 46, outDay: 9 },
+          { areaPerLitre: 92, thicknessMm: 5, use: 2, inDay: 4 },
+        ],
+      },
+      today: 12,
+      tastings,
+    },
+  });
+  const wood = { thicknessCm: 0.7, use: 1, inDay: 0, outDay: null };
+  const believed = openRest({
+    conditions: REFERENCE,
+    pieces: [
+      { ...wood, caskRatio: 0.5, outDay: 9 },
+      { caskRatio: 1, thicknessCm: 0.5, use: 2, inDay: 4, outDay: null },
+    ],
+    course: "rises",
+    form: "two-stage",
+    pullAt: 6,
+    leadsAt: 7.5,
+  })([{ day: 6, level: 3.5 }], 12);
+  expect(answer.ready).toEqual(believed.ready);
+  const two = await client("rest", {
+    body: { pull, oak: { pieces: [{ areaPerLitre: 23 }, { areaPerLitre: 69 }] }, tastings },
+  });
+  expect(two.ready).toEqual(
+    (await client("rest", { body: { pull, oak: { areaPerLitre: 92 }, tastings } })).ready,
+  );
+  const most = Array.from({ length: MOST_PIECES }, (_, inDay) => ({ areaPerLitre: 10, inDay }));
+  const asked = (pieces: readonly object[]) => client("rest", { body: { pull, oak: { pieces } } as never });
+  expect((await asked(most)).sentences.length).toBeGreaterThan(0);
+  expect((await refusalOf(asked([...most, { areaPerLitre: 10 }]))).issues[0]).toMatchObject({
+    path: ["oak", "pieces"],
+  });
+});
+
 test("the sentences say when to taste, when it is ready and when the oak leads", async () => {
   const body = {
     pull,
@@ -89,6 +131,12 @@ test("what cannot be is refused at its place", async () => {
       { pull, tastings: [{ day: 4, levels: { vanilla: 11 } }] },
       "value_too_large",
       ["tastings", 0, "levels", "vanilla"],
+    ],
+    [{ pull, oak: { use: 2, pieces: [{ areaPerLitre: 10 }] } }, "pieces_or_one_wood", ["oak"]],
+    [
+      { pull, oak: { pieces: [{ areaPerLitre: 10, inDay: 5, outDay: 4 }] } },
+      "out_before_in",
+      ["oak", "pieces", 0, "outDay"],
     ],
     [{ pull, strength: 60 }, "unknown_field", ["strength"]],
   ] as const) {

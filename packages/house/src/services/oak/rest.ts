@@ -1,5 +1,12 @@
 import { CASK, OAK_CAUTIONS } from "@partsproof/core/oak";
-import { type Course, openRest, REFERENCE, type RestBelief, type Window } from "@partsproof/core/rest";
+import {
+  type Course,
+  openRest,
+  REFERENCE,
+  type RestBelief,
+  type Window,
+  type WoodIn,
+} from "@partsproof/core/rest";
 import type { BodyRead, RestAnswer } from "../../protocol/index.ts";
 import { restSentences } from "./rest-words.ts";
 
@@ -22,12 +29,20 @@ export function restOf(body: Body, plannedOn?: number): RestAnswer {
   const leadsAt = body.leadsAt ?? pull.level + LEADS_ABOVE;
   const today = body.today ?? Math.max(0, ...tastings.map(({ day }) => day));
   const names = [...new Set([pull.attribute, ...tastings.flatMap(({ levels }) => Object.keys(levels))])];
+  const pieces = body.oak?.pieces;
   const beliefs = names.map((attribute) => {
     const course: Course = falling.includes(attribute) ? "rises-and-falls" : "rises";
     const own = tastings.flatMap(({ day, levels }) =>
       Object.hasOwn(levels, attribute) ? [{ day, level: levels[attribute] as number }] : [],
     );
-    const rest = openRest({ conditions: conditionsOf(body), course, form, pullAt: pull.level, leadsAt });
+    const rest = openRest({
+      conditions: conditionsOf(body),
+      ...(pieces === undefined ? {} : { pieces: pieces.map(woodInOf) }),
+      course,
+      form,
+      pullAt: pull.level,
+      leadsAt,
+    });
     const from = Math.min(plannedOn ?? today, today);
     return {
       attribute,
@@ -66,12 +81,21 @@ export function restOf(body: Body, plannedOn?: number): RestAnswer {
   };
 }
 
+type Wood = Pick<NonNullable<Body["oak"]>, "areaPerLitre" | "thicknessMm" | "use">;
+
+const woodOf = ({ areaPerLitre, thicknessMm, use }: Wood) => ({
+  caskRatio: areaPerLitre === undefined ? REFERENCE.caskRatio : areaPerLitre / CASK.likely,
+  thicknessCm: thicknessMm === undefined ? REFERENCE.thicknessCm : thicknessMm / MM,
+  use: use ?? REFERENCE.use,
+});
+const woodInOf = (
+  piece: Wood & { readonly inDay?: number | undefined; readonly outDay?: number | undefined },
+): WoodIn => ({ ...woodOf(piece), inDay: piece.inDay ?? 0, outDay: piece.outDay ?? null });
+
 const conditionsOf = ({ oak, abv20, celsius }: Body) => ({
-  caskRatio: oak?.areaPerLitre === undefined ? REFERENCE.caskRatio : oak.areaPerLitre / CASK.likely,
-  thicknessCm: oak?.thicknessMm === undefined ? REFERENCE.thicknessCm : oak.thicknessMm / MM,
+  ...woodOf(oak ?? {}),
   abv20: abv20 ?? REFERENCE.abv20,
   celsius: celsius ?? REFERENCE.celsius,
-  use: oak?.use ?? REFERENCE.use,
 });
 
 /** JSON has no infinity: what never comes is null. */

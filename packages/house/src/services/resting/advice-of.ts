@@ -1,10 +1,11 @@
 import { DAY_MS } from "@partsproof/core/quantity";
 import type { NoteReader } from "@partsproof/core/notes";
+import { MOST_PIECES } from "@partsproof/core/rest";
 import { attributeName } from "@partsproof/core/sensory";
 import type { BodyRead, RestAdvice, RestAnswer } from "../../protocol/index.ts";
 import { restOf } from "../oak/index.ts";
 import { checkLevels } from "./check-levels.ts";
-import { areaPerLitreOf, mostContact, thicknessOf } from "./dose-of-rest.ts";
+import { areaPerLitreOf, kindsOf, thicknessOf, woodIn } from "./dose-of-rest.ts";
 import { dayOf, startOf, type WholeRest } from "./shown-rest.ts";
 
 const MM = 10;
@@ -40,7 +41,7 @@ export function adviceOf(whole: WholeRest, read: NoteReader, now: Date, depth: D
     {
       pull: { attribute: attributeName(rest.pull.attribute), level: rest.pull.level },
       ...(rest.leadsAt === null ? {} : { leadsAt: rest.leadsAt }),
-      oak: oakOf(whole),
+      oak: oakOf(whole, start),
       ...(rest.abv20 === null ? {} : { abv20: rest.abv20 }),
       ...(rest.celsius === null ? {} : { celsius: rest.celsius }),
       falling: rest.falling.map(attributeName),
@@ -71,16 +72,23 @@ export function adviceOf(whole: WholeRest, read: NoteReader, now: Date, depth: D
     readyFrom: instant(ready.high === null ? (ready.ifEver?.low ?? null) : ready.low),
     readyTo: instant(ready.high ?? ready.ifEver?.high ?? null),
     leadsFrom: leadsFrom !== null && leadsFrom <= HALF_A_YEAR ? instant(leadsFrom) : null,
-    remarks: remarksOf(whole, pieces.length),
+    remarks: kindsOf(pieces) > 1 ? [APART] : [],
   };
 }
 
 const GLASS =
   "A rest in glass is mostly mixing and air. Two weeks are common practice, no source; whether it helps is for a blind flight to say.";
 
+const APART =
+  "Each piece counts by its own contact, thickness, use and days in; what they give adds up in the liquid. That none slows another, and that what a piece has soaked up leaves with it, is left out.";
+
 function whyNot({ rest, pieces }: WholeRest): string | null {
   if (rest.kind === "glass") return "On glass nothing is drawn from wood, so there is no day to reckon.";
   if (pieces.length === 0) return "No wood has gone in yet.";
+  if (woodIn(rest, pieces).length === 0 && rest.endedAt === null)
+    return "All of its wood is out, and nothing more is drawn: put more in, or end the rest.";
+  if (kindsOf(pieces) > MOST_PIECES)
+    return `At most ${MOST_PIECES} pieces with days of their own are reckoned, and this rest has ${kindsOf(pieces)}.`;
   if (rest.pull === null) return "No rule says yet when to pull.";
   if (rest.abv20 !== null && (rest.abv20 < REACH.least || rest.abv20 > REACH.most))
     return `What is believed is for ${REACH.least} to ${REACH.most} % vol, and this is ${rest.abv20.toFixed(1)} %.`;
@@ -102,28 +110,20 @@ function attributesOf(
   return [rule, ...most.map(([id]) => id)];
 }
 
-function oakOf({ pieces }: WholeRest): NonNullable<BodyRead<"rest">["oak"]> {
-  const most = mostContact(pieces);
-  const thickness = most && thicknessOf(most);
+/** Each piece by itself; what came out as the rest ended counts as in, as it was believed then. */
+function oakOf({ rest, pieces }: WholeRest, start: string): NonNullable<BodyRead<"rest">["oak"]> {
   return {
-    areaPerLitre: areaPerLitreOf(pieces),
-    ...(thickness === null ? {} : { thicknessMm: thickness * MM }),
-    use: most?.use ?? 1,
+    pieces: pieces.map((one) => {
+      const thickness = thicknessOf(one);
+      return {
+        areaPerLitre: areaPerLitreOf([one]),
+        ...(thickness === null ? {} : { thicknessMm: thickness * MM }),
+        use: one.use,
+        inDay: dayOf(start, one.inAt),
+        ...(one.outAt === null || one.outAt === rest.endedAt ? {} : { outDay: dayOf(start, one.outAt) }),
+      };
+    }),
   };
-}
-
-function remarksOf({ pieces }: WholeRest, count: number): string[] {
-  const days = new Set(pieces.map(({ inAt }) => inAt.slice(0, 10)));
-  return [
-    ...(count > 1
-      ? [
-          "Several pieces count together: by all their contact, and as thick and as used as the one with most.",
-        ]
-      : []),
-    ...(days.size > 1
-      ? ["They went in on different days and count as though all had gone in with the first."]
-      : []),
-  ];
 }
 
 /** The model gives the same for the same, and takes long: what was reckoned last is kept, by all that it rests on. */

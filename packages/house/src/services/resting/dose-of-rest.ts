@@ -1,7 +1,7 @@
 import { pieceGeometry } from "@partsproof/core/oak";
 import type { OakResult } from "../../protocol/index.ts";
 import { doseOf } from "../oak/index.ts";
-import type { OakPieceRow } from "../rows.ts";
+import type { OakPieceRow, RestRow } from "../rows.ts";
 
 const LITRE_ML = 1000;
 
@@ -10,7 +10,7 @@ export const thicknessOf = ({ piece, count }: Pick<OakPieceRow, "piece" | "count
   piece === null ? null : (pieceGeometry(piece, count).thicknessCm ?? null);
 
 /** The piece with most contact: the others follow it in how deep the spirit has to go. */
-export const mostContact = (pieces: readonly OakPieceRow[]): OakPieceRow | null =>
+const mostContact = (pieces: readonly OakPieceRow[]): OakPieceRow | null =>
   pieces.reduce<OakPieceRow | null>(
     (most, one) => (most === null || one.areaCm2 > most.areaCm2 ? one : most),
     null,
@@ -20,7 +20,17 @@ export const mostContact = (pieces: readonly OakPieceRow[]): OakPieceRow | null 
 export const areaPerLitreOf = (pieces: readonly OakPieceRow[]): number =>
   pieces.reduce((sum, { areaCm2, volumeMl }) => sum + areaCm2 / (volumeMl / LITRE_ML), 0);
 
-/** All wood together, in what the vessel held when the first of it went in; null while there is none. */
+/** How many there are that the model tells apart: by their days, thickness and use. */
+export const kindsOf = (pieces: readonly OakPieceRow[]): number =>
+  new Set(pieces.map((one) => [one.inAt, one.outAt, thicknessOf(one), one.use].join(" "))).size;
+
+/** The wood that is in, or was until the rest ended. */
+export const woodIn = (
+  { endedAt }: Pick<RestRow, "endedAt">,
+  pieces: readonly OakPieceRow[],
+): readonly OakPieceRow[] => pieces.filter(({ outAt }) => outAt === null || outAt === endedAt);
+
+/** These together, in what the vessel held when the first of them went in; null where there are none. */
 export function doseOfRest(pieces: readonly OakPieceRow[]): OakResult | null {
   const [first] = pieces;
   if (first === undefined) return null;

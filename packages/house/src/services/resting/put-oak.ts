@@ -6,12 +6,9 @@ import type { Handlers } from "../handler.ts";
 import { refuse } from "../refuse.ts";
 import type { OakPieceRow } from "../rows.ts";
 import { shelfState } from "../shelf/index.ts";
-import { areaPerLitreOf, thicknessOf } from "./dose-of-rest.ts";
 import { knownRest, momentOf, needOpen } from "./known-rest.ts";
+import { needReach } from "./need-reach.ts";
 import { restTold, wholeRests } from "./read-rests.ts";
-
-/** What the model of a rest can be asked: cm² a litre of all wood, and face to face in cm. */
-const REACH = { areaPerLitre: [1, 4600], thicknessCm: [0.02, 20] } as const;
 
 export const oakInHandlers: Handlers<"putOakIn"> = {
   /** O3: wood goes into the batch's vessel; its dose is by what the vessel holds now. */
@@ -71,23 +68,4 @@ function woodOf({
     areaCm2: areaCm2 ?? made?.areaCm2 ?? 0,
     grams: grams ?? (piece?.shape === "chips" ? piece.grams : null),
   };
-}
-
-function needReach(row: OakPieceRow, all: readonly OakPieceRow[]): void {
-  const outside = (
-    code: string,
-    path: string,
-    [least, most]: readonly [number, number],
-    unit: string,
-    got: number,
-  ) => {
-    if (got >= least && got <= most) return;
-    const limit = `${least} to ${most} ${unit}`;
-    const message = `wood in a vessel requires ${limit}, got ${got.toPrecision(3)} ${unit}`;
-    refuse(422, { code, path: [path], limit, received: got, message });
-  };
-  const path = row.piece === null ? "areaCm2" : "piece";
-  outside("oak_dose_outside", path, REACH.areaPerLitre, "cm² a litre", areaPerLitreOf(all));
-  const thickness = thicknessOf(row);
-  if (thickness !== null) outside("oak_thickness_outside", path, REACH.thicknessCm, "cm", thickness);
 }

@@ -1,5 +1,5 @@
 import { CASK } from "@partsproof/core/oak";
-import { openRest, REFERENCE } from "@partsproof/core/rest";
+import { MOST_PIECES, openRest, REFERENCE } from "@partsproof/core/rest";
 import { eachDatabase, type TemporaryHouse, temporaryHouse } from "@partsproof/testkit";
 import { describe, expect, test } from "vitest";
 import type { BodyOf, Rest } from "../../protocol/index.ts";
@@ -38,6 +38,11 @@ async function batchAt(house: TemporaryHouse) {
       }),
     put: (rest: Rest, body: NonNullable<BodyOf<"putOakIn">> = STICK) =>
       house.client("putOakIn", { at: { ...at, rest: rest.id }, body }),
+    out: (rest: Rest, nth: number, body: Partial<NonNullable<BodyOf<"takeOakOut">>> = {}) =>
+      house.client("takeOakOut", {
+        at: { ...at, rest: rest.id, piece: rest.oak[nth]?.id ?? "" },
+        body: { version: rest.oak[nth]?.version ?? 0, ...body },
+      }),
     taste: (rest: Rest, level: number, more: Partial<NonNullable<BodyOf<"addCheck">>> = {}) =>
       house.client("addCheck", {
         at: { ...at, rest: rest.id },
@@ -288,6 +293,191 @@ eachDatabase((database) => {
         abv20,
       });
       expect(back && bare(back)).toEqual(bare(rest));
+    });
+
+    test("O7 one piece comes out, or some of several; the others stay in, and what went with it leaves the vessel", async () => {
+      await using house = await temporaryHouse(database, { now: NOW });
+      const { at, batch, begin, put, out } = await batchAt(house);
+      const started = await put(await begin(), { ...STICK, count: 3, grams: 30, toast: "medium" });
+      house.clock.advance({ days: 2 });
+      const both = await put(started, {
+        piece: { shape: "cube", cm: [2, 2, 2] },
+        toast: "heavy",
+        species: "European oak",
+      });
+      expect(both.dose?.areaCm2).toBeCloseTo(3 * 66 + 24, 9);
+      house.clock.advance({ days: 3 });
+      const fewer = await out(both, 0, { count: 1, lossMl: 3 });
+      expect(fewer.oak.map(({ count, outAt }) => [count, outAt])).toEqual(
+        expect.arrayContaining([
+          [2, null],
+          [1, "2026-11-06T20:00:00.000Z"],
+        ]),
+      );
+      const gone = fewer.oak.find(({ outAt }) => outAt !== null);
+      expect(gone).toMatchObject({ inAt: NOW, toast: "medium", count: 1 });
+      expect([gone?.areaCm2, gone?.grams]).toEqual([expect.closeTo(66, 9), expect.closeTo(10, 9)]);
+      expect(fewer.dose?.areaCm2).toBeCloseTo(2 * 66 + 24, 9);
+      expect([fewer.endedAt, fewer.oakInAt, fewer.lossMl]).toEqual([null, NOW, null]);
+      expect((await house.client("getBatch", { at: { ...at, batch: batch.id } })).now.volumeMl).toBeCloseTo(
+        747,
+        6,
+      );
+      const [lost] = (await house.client("listTransfers", { at })).items;
+      expect(lost).toMatchObject({ to: { name: "drain" }, note: "lost with wood taken out of November" });
+      // All are out: the rest goes on, nothing is drawn, and the dose is none.
+      const cube = fewer.oak.findIndex(({ piece }) => piece?.shape === "cube");
+      const sticks = fewer.oak.findIndex(({ count }) => count === 2);
+      const less = await out(fewer, cube, { at: "2026-11-05T20:00:00.000Z" });
+      const none = await out(less, sticks);
+      expect([none.endedAt, none.dose, none.oak.every(({ outAt }) => outAt !== null)]).toEqual([
+        null,
+        null,
+        true,
+      ]);
+      // Pulling then ends the rest, and leaves each its own day.
+      const before = house.client("pullRest", {
+        at: { ...at, rest: none.id },
+        body: { version: none.version, at: "2026-11-05T21:00:00.000Z" },
+      });
+      expect((await refusalOf(before)).codes).toEqual(["moment_outside"]);
+      house.clock.advance({ days: 1 });
+      const pulled = await house.client("pullRest", {
+        at: { ...at, rest: none.id },
+        body: { version: none.version },
+      });
+      expect(pulled.oak).toEqual(none.oak);
+      expect((await refusalOf(out(pulled, 0))).codes).toEqual(["rest_ended"]);
+    });
+
+    test("O7 what cannot be is refused, a slip is taken back, and ending takes out what is in still", async () => {
+      await using house = await temporaryHouse(database, { now: NOW });
+      const { at, batch, begin, put, out } = await batchAt(house);
+      const rest = await put(await put(await begin()), { areaCm2: 40 });
+      house.clock.advance({ days: 4 });
+      const refused = async (call: Promise<unknown>) =>
+        (await refusalOf(call)).issues.map(({ code, path }) => [code, path.join(".")]);
+      expect(await refused(out(rest, 0, { at: "2026-10-31T20:00:00.000Z" }))).toEqual([
+        ["moment_outside", "at"],
+      ]);
+      expect(await refused(out(rest, 0, { at: "2026-11-05T20:00:00.001Z" }))).toEqual([
+        ["moment_outside", "at"],
+      ]);
+      expect(await refused(out(rest, 0, { count: 2 }))).toEqual([["count_too_large", "count"]]);
+      expect(await refused(out(rest, 0, { at: null }))).toEqual([["piece_is_in", "piece"]]);
+      expect(await refused(out(rest, 0, { at: null, lossMl: 2 }))).toEqual([["still_in_whole", "lossMl"]]);
+      expect((await refusalOf(out(rest, 0, { version: 7 }))).status).toBe(409);
+      // More is lost than there is: nothing comes out.
+      expect(await refused(out(rest, 0, { lossMl: 900 }))).toEqual([["vessel_short", "lossMl"]]);
+      const unknown = house.client("takeOakOut", {
+        at: { ...at, rest: rest.id, piece: "0".repeat(26) },
+        body: { version: 1 },
+      });
+      expect((await refusalOf(unknown)).codes).toEqual(["unknown_piece"]);
+      const wrong = await out(rest, 1);
+      expect(await refused(out(wrong, 1))).toEqual([["piece_is_out", "piece"]]);
+      const right = await out(wrong, 1, { at: null });
+      expect(right.oak.map(({ outAt }) => outAt)).toEqual([null, null]);
+      expect(right.dose).toEqual(rest.dose);
+      const one = await out(right, 0);
+      house.clock.advance({ days: 2 });
+      const pulled = await house.client("pullRest", {
+        at: { ...at, rest: one.id },
+        body: { version: one.version },
+      });
+      expect(pulled.oak.map(({ outAt }) => outAt)).toEqual([
+        "2026-11-05T20:00:00.000Z",
+        "2026-11-07T20:00:00.000Z",
+      ]);
+      expect(pulled.dose?.areaCm2).toBe(40);
+      expect((await house.client("getBatch", { at: { ...at, batch: batch.id } })).now.volumeMl).toBeCloseTo(
+        750,
+        6,
+      );
+    });
+
+    test("O7, O5 the advice is core's model of each piece with its own days; with none in there is none, nor a reminder", async () => {
+      await using house = await temporaryHouse(database, { now: NOW });
+      const { at, batch, begin, put, taste, out, advise } = await batchAt(house);
+      const two = await put(await put(await begin({ celsius: 18 })));
+      const asOne = { ...(await advise(two)).answer, today: 0 };
+      house.clock.advance({ days: 6 });
+      const more = await put(two, { piece: { shape: "cube", cm: [0.5, 0.5, 0.5] }, count: 8, use: 2 });
+      await taste(more, 3.5);
+      house.clock.advance({ days: 3 });
+      const less = await out(more, 0);
+      house.clock.advance({ days: 3 });
+      const advice = await advise(less);
+      const ratio = (n: number): number =>
+        (less.oak[n]?.areaCm2 ?? 0) / ((less.oak[n]?.volumeMl ?? 0) / 1000) / CASK.likely;
+      const settings = {
+        conditions: { ...REFERENCE, abv20: less.abv20 ?? 0, celsius: 18 },
+        course: "rises",
+        form: "two-stage",
+        pullAt: 6,
+        leadsAt: 7.5,
+      } as const;
+      const believed = openRest({
+        ...settings,
+        pieces: [
+          { caskRatio: ratio(0), thicknessCm: 1, use: 1, inDay: 0, outDay: 9 },
+          { caskRatio: ratio(1), thicknessCm: 1, use: 1, inDay: 0, outDay: null },
+          { caskRatio: ratio(2), thicknessCm: 0.5, use: 2, inDay: 6, outDay: null },
+        ],
+      })([{ day: 6, level: 3.5 }], 12);
+      expect(advice.answer?.ready).toEqual(believed.ready);
+      expect(advice.answer?.leadsFrom).toBe(believed.leadsFrom);
+      expect(advice.remarks.join(" ")).toMatch(/own contact, thickness, use and days in/);
+      // Two put in at once are what one of twice the count is.
+      const summed = openRest({
+        ...settings,
+        conditions: { ...settings.conditions, caskRatio: ratio(0) + ratio(1), thicknessCm: 1 },
+      })([], 0);
+      expect(asOne.ready).toEqual(summed.ready);
+      const none = await out(await out(less, 1), 2);
+      const told = await advise(none);
+      expect([told.answer, told.tasteNow, told.nextTastings]).toEqual([null, false, []]);
+      expect(told.why).toMatch(/^All of its wood is out/);
+      const { items } = await house.client("next", { at });
+      const kinds = items.filter(({ subject }) => subject.id === batch.id).map(({ kind }) => kind);
+      expect(kinds).toEqual(["batch resting"]);
+      // More wood goes in: what was tasted counts on.
+      expect((await advise(await put(none))).answer?.attributes[0]?.tastings).toBe(1);
+    });
+
+    test("O7 more pieces with days of their own than the model takes are refused", async () => {
+      await using house = await temporaryHouse(database, { now: NOW });
+      const { begin, put, out, advise } = await batchAt(house);
+      let rest = await put(await begin(), { ...STICK, count: 20 });
+      for (let n = 1; n < MOST_PIECES; n += 1) {
+        house.clock.advance({ days: 1 });
+        rest = await out(
+          rest,
+          rest.oak.findIndex(({ outAt }) => outAt === null),
+          { count: 1 },
+        );
+      }
+      house.clock.advance({ days: 1 });
+      const stays = rest.oak.findIndex(({ outAt }) => outAt === null);
+      expect((await refusalOf(out(rest, stays, { count: 1 }))).codes).toEqual(["too_many_pieces"]);
+      expect((await refusalOf(put(rest))).codes).toEqual(["too_many_pieces"]);
+      expect((await advise(rest)).answer).not.toBeNull();
+      expect((await out(rest, stays)).dose).toBeNull();
+    });
+
+    test("O7, O6 pieces with their days come back from the household's file", async () => {
+      await using house = await temporaryHouse(database, { now: NOW });
+      const { at, begin, put, out } = await batchAt(house);
+      const rest = await put(await begin(), { ...STICK, count: 3 });
+      house.clock.advance({ days: 5 });
+      const less = await out(rest, 0, { count: 2 });
+      const file = await house.client("exportHousehold", { at });
+      const copy = { household: (await house.client("restoreHousehold", { body: file })).id };
+      const [batch] = (await house.client("listBatches", { at: copy })).items;
+      const [back] = (await house.client("listRests", { at: { ...copy, batch: batch?.id ?? "" } })).items;
+      const bare = (told: Rest | undefined) => told?.oak.map(({ id: _, ...piece }) => piece);
+      expect(bare(back)).toEqual(bare(less));
+      expect(back?.dose).toEqual(less.dose);
     });
 
     test("what is due stands on the front page: the tasting, the window, the flight", async () => {

@@ -1,7 +1,7 @@
 import { edited } from "../birth.ts";
 import type { Handlers } from "../handler.ts";
 import { staleEdit, unknownId } from "../refuse.ts";
-import type { RestRow } from "../rows.ts";
+import type { OakPieceRow, RestRow } from "../rows.ts";
 import { post } from "../shelf/index.ts";
 import { adviceOf } from "./advice-of.ts";
 import { needRule } from "./begin-rest.ts";
@@ -54,14 +54,14 @@ export const restHandlers: Handlers<Routes> = {
     return adviceOf(whole, read, house.clock.now(), "all");
   },
 
-  /** O3: all wood comes out, the loss leaves the vessel, the rest is over. */
+  /** O3: all wood that is in comes out, the loss leaves the vessel, the rest is over. */
   pullRest: ({ house, at, body }) =>
     house.store.transaction(async (records) => {
       const old = await knownRest(records, at);
       needOpen(old, "ending a rest");
       const [whole] = await wholeRests(records, at.household, { id: old.id });
       const pieces = whole?.pieces ?? [];
-      const endedAt = momentOf(body.at, house.clock.now(), pieces.at(-1)?.inAt ?? old.beganAt);
+      const endedAt = momentOf(body.at, house.clock.now(), lastOf(pieces) ?? old.beganAt);
       const head = edited(house, "rest", old, body.version);
       const note = [old.note, body.note].filter((text) => text !== "").join("\n");
       const row: RestRow = { ...head, endedAt, lossMl: body.lossMl, note };
@@ -85,3 +85,10 @@ export const restHandlers: Handlers<Routes> = {
       return restTold(records, row);
     }),
 };
+
+/** The last moment at which any of it went in or came out. */
+const lastOf = (pieces: readonly OakPieceRow[]): string | undefined =>
+  pieces
+    .flatMap(({ inAt, outAt }) => (outAt === null ? [inAt] : [inAt, outAt]))
+    .toSorted()
+    .at(-1);

@@ -6,7 +6,7 @@ import { restDue } from "../batches/index.ts";
 import type { BatchRow, CheckTastingRow, OakPieceRow, RestRow } from "../rows.ts";
 import { type Shelf, volumeIn } from "../shelf/index.ts";
 import { checkLevels } from "./check-levels.ts";
-import { doseOfRest, thicknessOf } from "./dose-of-rest.ts";
+import { doseOfRest, thicknessOf, woodIn } from "./dose-of-rest.ts";
 
 /** A rest with all that belongs to it, as read in one transaction. */
 export interface WholeRest {
@@ -53,7 +53,7 @@ export function shownRest(
     minimumEndsAt: restDue(batch)?.toISOString() ?? null,
     sample: sampleOf(shelf, rest),
     oak: pieces.map((piece) => shownPiece(piece)),
-    dose: doseOfRest(pieces),
+    dose: doseOfRest(woodIn(rest, pieces)),
     abv20: rest.abv20,
     checks: checksOf(whole, read, tasters),
     endedAt: rest.endedAt,
@@ -68,9 +68,10 @@ function sampleOf(shelf: Shelf, { sampleVesselId: id }: RestRow): Rest["sample"]
 }
 
 function shownPiece(row: OakPieceRow): Rest["oak"][number] {
-  const { id, piece, count, areaCm2, grams, species, toast, use, volumeMl, inAt, outAt } = row;
+  const { id, version, piece, count, areaCm2, grams, species, toast, use, volumeMl, inAt, outAt } = row;
   return {
     id,
+    version,
     piece,
     count,
     areaCm2,
