@@ -424,7 +424,7 @@ describe("the whole evening at 390 × 844, in a real browser", () => {
     await look(page, "sheet, lock it?");
     await tabTo(page, sure.getByRole("button", { name: "Lock it" }));
     await page.keyboard.press("Enter");
-    await page.getByText("nothing on it can change").waitFor();
+    await page.getByText("; nothing on it can change.").waitFor();
     await look(page, "sheet, locked");
     nothingWrong();
   });
