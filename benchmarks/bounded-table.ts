@@ -25,7 +25,3 @@ export function boundedTable(subject: string, figures: readonly Figure[]): numbe
   }
   return missed;
 }
-
-/** The middle of an odd count of numbers, the upper of the two middle ones of an even count. */
-export const median = (values: readonly number[]): number =>
-  values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;

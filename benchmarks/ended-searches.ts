@@ -2,7 +2,8 @@ import { setTimeout as wait } from "node:timers/promises";
 import { openReckoner } from "@partsproof/house/reckoner";
 import { answerHere } from "@partsproof/house/services";
 import { searchThreads } from "../apps/server/src/search-threads.ts";
-import { boundedTable, median } from "./bounded-table.ts";
+import { boundedTable } from "./bounded-table.ts";
+import { middle } from "./middle.ts";
 import { wideSearch } from "./wide-search.ts";
 
 // How soon a search ends whose time is over or whose caller has gone, and how free this thread is while another searches.
@@ -17,7 +18,7 @@ const ROUNDS = 5;
 const medianOf = async (once: () => Promise<number>): Promise<number> => {
   const times: number[] = [];
   for (let round = 0; round < ROUNDS; round += 1) times.push(await once());
-  return median(times);
+  return middle(times);
 };
 
 const ask = (seconds: number, signal?: AbortSignal): Promise<Response> =>

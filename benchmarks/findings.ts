@@ -5,6 +5,7 @@ import { openHouse } from "@partsproof/house";
 import { createClient } from "@partsproof/house/protocol";
 import { openDatabase, sha256 } from "@partsproof/server";
 import { made, manySheets } from "./many-sheets.ts";
+import { middle } from "./middle.ts";
 
 /** A page that was asked for before, or rests on what was, is there at once. */
 const WARM_MS = 200;
@@ -54,7 +55,7 @@ export async function benchFindings(): Promise<number> {
       const first = await page();
       const again = [];
       for (let i = 0; i < 5; i += 1) again.push(await page());
-      const median = again.toSorted((a, b) => a - b)[2] ?? Number.NaN;
+      const median = middle(again);
       const kept = median <= WARM_MS;
       if (!kept) missed += 1;
       console.log(

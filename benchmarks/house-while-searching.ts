@@ -3,7 +3,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as wait } from "node:timers/promises";
 import { spawnServer } from "@partsproof/testkit";
-import { boundedTable, median } from "./bounded-table.ts";
+import { boundedTable } from "./bounded-table.ts";
+import { middle } from "./middle.ts";
 import { wideSearch } from "./wide-search.ts";
 
 // A real server as a process of its own: what others wait for while it searches for four, and how soon it has time again once they go.
@@ -53,10 +54,10 @@ export async function benchHouseWhileSearching(): Promise<number> {
     return boundedTable("a server that searches for four", [
       {
         name: `another answered, median of ${ASKS}`,
-        value: median(busy),
+        value: middle(busy),
         unit: "ms",
         most: MOST_MS,
-        beside: `${median(idle).toFixed(1)} ms idle`,
+        beside: `${middle(idle).toFixed(1)} ms idle`,
       },
       {
         name: "another answered, the slowest",

@@ -1,5 +1,6 @@
 import { courseOf, keepUp, type KeptUpStep } from "@partsproof/core/kept-up";
 import { repeatableRng } from "@partsproof/core/statistics";
+import { middle } from "./middle.ts";
 
 // Ten years of a kept-up bottle: 2,000 additions and pours, 60 whiskeys, folded and sampled for a drawing of 400 points.
 
@@ -14,9 +15,6 @@ function tenYears(): KeptUpStep[] {
     return { kind: "add", at, liquidId: `w${rng.below(60)}`, ethanolG: 16, waterG: 20 };
   });
 }
-
-const median = (times: readonly number[]): number =>
-  times.toSorted((a, b) => a - b)[Math.floor(times.length / 2)] ?? Number.NaN;
 
 /** How many bounds were missed. */
 export function benchKeptUp(): number {
@@ -35,7 +33,7 @@ export function benchKeptUp(): number {
     }
   }
   console.log(
-    `kept-up bottle, 2,000 steps: fold ${median(fold).toFixed(2)} ms (bound ${BOUND_MS}), 400 points to draw ${median(draw).toFixed(1)} ms`,
+    `kept-up bottle, 2,000 steps: fold ${middle(fold).toFixed(2)} ms (bound ${BOUND_MS}), 400 points to draw ${middle(draw).toFixed(1)} ms`,
   );
-  return median(fold) <= BOUND_MS ? 0 : 1;
+  return middle(fold) <= BOUND_MS ? 0 : 1;
 }

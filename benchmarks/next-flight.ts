@@ -1,5 +1,6 @@
 import { nextFlight } from "@partsproof/core/learning";
 import { repeatableRng } from "@partsproof/core/statistics";
+import { middle } from "./middle.ts";
 
 // A flight proposed for a large household: 60 whiskeys of 12 attributes, 200 glasses tried in 40 flights of five.
 
@@ -39,8 +40,8 @@ export function benchNextFlight(): number {
     return { ms: performance.now() - start, cpu: (user + system) / 1000 };
   });
   const [first] = times;
-  const median = times.map(({ ms }) => ms).toSorted((a, b) => a - b)[4] ?? Number.NaN;
-  const cpu = times.map((one) => one.cpu).toSorted((a, b) => a - b)[4] ?? Number.NaN;
+  const median = middle(times.map(({ ms }) => ms));
+  const cpu = middle(times.map((one) => one.cpu));
   console.log(
     `next flight, ${WHISKEYS} whiskeys, ${FLIGHTS * GLASSES} glasses: first ${(first?.ms ?? Number.NaN).toFixed(0)} ms, median ${median.toFixed(0)} ms (bound ${BOUND_MS}); processor ${(first?.cpu ?? Number.NaN).toFixed(0)} and ${cpu.toFixed(0)} ms`,
   );

@@ -1,5 +1,6 @@
 import { learnLevels } from "@partsproof/core/palate";
 import { repeatableRng } from "@partsproof/core/statistics";
+import { middle } from "./middle.ts";
 
 // What 60 whiskeys taste of, from 300 notes by five tasters, two in five of mixes, each of all 40 attributes.
 
@@ -48,7 +49,6 @@ export function benchPalate(): number {
     const { user, system } = process.cpuUsage(before);
     return { ms: performance.now() - start, cpu: (user + system) / 1000 };
   });
-  const middle = (all: readonly number[]): number => all.toSorted((a, b) => a - b)[2] ?? Number.NaN;
   const median = middle(times.map(({ ms }) => ms));
   console.log(
     `learned palate, ${WHISKEYS} whiskeys, ${ATTRIBUTES} attributes, ${NOTES} notes: median ${median.toFixed(0)} ms (bound ${BOUND_MS}); processor ${middle(times.map(({ cpu }) => cpu)).toFixed(0)} ms`,

@@ -2,7 +2,8 @@ import { setTimeout as wait } from "node:timers/promises";
 import { openHouse } from "@partsproof/house";
 import { createClient, follow } from "@partsproof/house/protocol";
 import { openDatabase, sha256, temporaryDatabase } from "@partsproof/testkit";
-import { boundedTable, median } from "./bounded-table.ts";
+import { boundedTable } from "./bounded-table.ts";
+import { middle } from "./middle.ts";
 
 // How late a stream tells what another process on the same database wrote: two houses on one SQLite file.
 
@@ -61,7 +62,7 @@ export async function benchToldElsewhere(): Promise<number> {
       late.push(performance.now() - written);
     }
     return boundedTable(`told of ${SEATS} things written elsewhere`, [
-      { name: "median", value: median(late), unit: "ms", most: MEDIAN_MS, beside: "asked every 500 ms" },
+      { name: "median", value: middle(late), unit: "ms", most: MEDIAN_MS, beside: "asked every 500 ms" },
       { name: "the latest", value: Math.max(...late), unit: "ms", most: MOST_MS },
     ]);
   } finally {

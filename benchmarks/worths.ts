@@ -5,6 +5,7 @@ import {
   repeatableRng,
   shuffled,
 } from "@partsproof/core/statistics";
+import { middle } from "./middle.ts";
 
 // The most likely worths of many items from rankings, beside plain gradient ascent to the same likelihood.
 
@@ -97,7 +98,7 @@ export function benchWorths(): number {
       if (round > 2) times.push(performance.now() - from);
     }
     if (!fit.ok) throw new Error(`${shape.name} requires worths that exist, got ${fit.code}`);
-    const median = times.toSorted((a, b) => a - b)[4] ?? Number.NaN;
+    const median = middle(times);
     const from = performance.now();
     const { steps, short } = ascent(orders, shape.items, fit.logLikelihood);
     const plain = performance.now() - from;

@@ -21,6 +21,20 @@ describe("what to try next, in a real browser", () => {
     recipe = recipes.find(({ name }) => name.includes("Wick and Rye"))?.id ?? "";
   }, 240_000);
   afterAll(() => evening.end(), 60_000);
+  /** A screen in the light on a phone and in the dark on a laptop, and the phone again. */
+  const lookTwice = async (screen: string, name: string): Promise<void> => {
+    for (const [scheme, width] of [
+      ["light", 390],
+      ["dark", 1280],
+    ] as const) {
+      await page.emulateMedia({ colorScheme: scheme });
+      await page.setViewportSize({ width, height: 844 });
+      await evening.looks.over(page, screen);
+      await picture(page, `${name}-${scheme}`);
+    }
+    await page.emulateMedia({ colorScheme: "light" });
+    await page.setViewportSize({ width: 390, height: 844 });
+  };
 
   it("proposes glasses with reasons, maps three whiskeys, answers what if, is overruled and plans a flight", {
     timeout: CASE_MS,
@@ -81,17 +95,7 @@ describe("what to try next, in a real browser", () => {
       .getByText(/^From before, to hold the others against/)
       .first()
       .waitFor();
-    for (const [scheme, width] of [
-      ["light", 390],
-      ["dark", 1280],
-    ] as const) {
-      await page.emulateMedia({ colorScheme: scheme });
-      await page.setViewportSize({ width, height: 844 });
-      await evening.looks.over(page, "mixes planned for a flight");
-      await picture(page, `next-planned-${scheme}`);
-    }
-    await page.emulateMedia({ colorScheme: "light" });
-    await page.setViewportSize({ width: 390, height: 844 });
+    await lookTwice("mixes planned for a flight", "next-planned");
     await page.getByRole("button", { name: "They are poured" }).click();
     await page.getByRole("link", { name: "Set this flight" }).click();
     await page.getByRole("heading", { level: 1, name: "Set a flight" }).waitFor();
@@ -140,17 +144,7 @@ describe("what to try next, in a real browser", () => {
         /^Too little is left of .+: they ask for [\d.]+ mL, 25\.0 mL are left, [\d.]+ mL are lacking\.$/,
       )
       .waitFor();
-    for (const [scheme, width] of [
-      ["light", 390],
-      ["dark", 1280],
-    ] as const) {
-      await page.emulateMedia({ colorScheme: scheme });
-      await page.setViewportSize({ width, height: 844 });
-      await evening.looks.over(page, "what to try next, own glass beyond the shelf");
-      await picture(page, `next-lacking-${scheme}`);
-    }
-    await page.emulateMedia({ colorScheme: "light" });
-    await page.setViewportSize({ width: 390, height: 844 });
+    await lookTwice("what to try next, own glass beyond the shelf", "next-lacking");
     await page.getByRole("button", { name: "Plan this flight" }).click();
     await page.getByRole("heading", { level: 2, name: "The flight they are for" }).waitFor();
     await page

@@ -1,6 +1,6 @@
 import type { Parts } from "./recipe.ts";
 import type { ShelfLeft } from "./shelf-left.ts";
-import { sameParts } from "./to-mix.ts";
+import { eachOnce } from "./to-mix.ts";
 
 /** A glass that somebody means to pour, proposed or their own. */
 export interface MeantGlass {
@@ -30,11 +30,8 @@ export function flightLack(
   glasses: readonly MeantGlass[],
   { leftMl, takes }: ShelfLeft,
 ): readonly FlightLack[] {
-  const once = glasses.filter(
-    ({ parts }, i) => glasses.findIndex((other) => sameParts(other.parts, parts)) === i,
-  );
   const need = new Map<string, number>();
-  for (const { parts, stands } of once.toSorted((a, b) => Number(b.stands) - Number(a.stands)))
+  for (const { parts, stands } of eachOnce(glasses).toSorted((a, b) => Number(b.stands) - Number(a.stands)))
     for (const [id, ml] of Object.entries(takes(parts, stands))) {
       const so = need.get(id) ?? 0;
       need.set(id, stands ? Math.max(so, Math.min(so + ml, leftMl[id] ?? Infinity)) : so + ml);

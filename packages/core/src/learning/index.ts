@@ -13,4 +13,4 @@ export type { NextRules } from "./keeps-rules.ts";
 export type { ShelfLeft } from "./shelf-left.ts";
 export { flightLack } from "./flight-lack.ts";
 export type { FlightLack, MeantGlass } from "./flight-lack.ts";
-export { sameParts, toMix } from "./to-mix.ts";
+export { eachOnce, sameParts, toMix } from "./to-mix.ts";

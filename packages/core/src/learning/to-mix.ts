@@ -25,6 +25,10 @@ export function sameParts(a: Parts, b: Parts): boolean {
   );
 }
 
+/** The first of each recipe among some that have one. */
+export const eachOnce = <Of extends { readonly parts: Parts }>(some: readonly Of[]): readonly Of[] =>
+  some.filter(({ parts }, i) => some.findIndex((one) => sameParts(one.parts, parts)) === i);
+
 /**
  * What of a flight can be poured as it stands, by the first vessel that holds it, and what must be mixed for it.
  *

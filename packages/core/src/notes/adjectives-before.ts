@@ -1,7 +1,6 @@
-import { is, type Draft, isStop, type Mention, says } from "./mention.ts";
+import { type Draft, is, isStop, type Mention, OWN_RIGHT, says } from "./mention.ts";
 import { derived } from "./word-forms.ts";
 
-const OWN_RIGHT = /^(?:taste|feel|whole|time)\./;
 const ADJECTIVE = /(?:ic|ed|ing|al|ful)$/;
 
 /** Whether a flavour says how something is: "sweet", "smoky". */

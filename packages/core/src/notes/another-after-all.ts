@@ -1,11 +1,10 @@
 import type { Item } from "./find-items.ts";
-import { type Draft, isStop, type Mention, says } from "./mention.ts";
+import { type Draft, isStop, type Mention, OWN_RIGHT, says } from "./mention.ts";
 
 const REALLY = /^(?:is|was) (?:really|actually|in fact)(?: (?:a|an|just|more|more of a))?$/;
 const MORE_LIKE = /^(?:, )?(?:well , |or |actually |no )?more like(?: an?)?$|^, actually$/;
 const BECAME =
   /^(?:has |have )?(?:become|turned into|turns out to be|turned out to be)(?: (?:a|an|more|more of a))?$/;
-const FELT = /^(?:feel|taste|time|whole)\./;
 
 export const family = ({ attributes }: Mention): string => attributes[0]?.split(".")[0] ?? "";
 
@@ -20,7 +19,7 @@ export function anotherAfterAll(draft: Draft, one: Mention, next: Mention): void
   // "not fresh cherry, more like plum" is of both.
   const denied = [1, 2].some((step) => says(draft.items[one.at - step], "not") !== undefined);
   if (same && !denied && MORE_LIKE.test(between)) one.dropped = true;
-  if (!FELT.test(next.attributes[0] ?? "") && BECAME.test(between)) one.dropped = true;
+  if (!OWN_RIGHT.test(next.attributes[0] ?? "") && BECAME.test(between)) one.dropped = true;
   if (!refused(draft, one, next)) return;
   if (same) one.dropped = true;
   else one.gone = true;

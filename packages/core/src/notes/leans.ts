@@ -1,6 +1,6 @@
 import { isFlavour, type Item } from "./find-items.ts";
 import type { Flavour, Lexicon } from "./lexicon.ts";
-import { type Draft, is, isPlain, says } from "./mention.ts";
+import { type Draft, is, isPlain, OWN_RIGHT, says } from "./mention.ts";
 import { derived } from "./word-forms.ts";
 
 /** "a warm evening": said of a thing that is no whiskey. */
@@ -34,8 +34,6 @@ export function saysChange({ items, at: mentions }: Draft, at: number): boolean 
   }
   return false;
 }
-
-const OWN_RIGHT = /^(?:taste|feel|whole|time)\./;
 
 /** "smoky" of smoke, "oaky" of oak; not "honey", nor "smokiness". */
 const saysHow = (text: string, lexicon: Lexicon): boolean =>

@@ -58,6 +58,9 @@ export const is = (item: Item | undefined, kind: WordSet): boolean => item?.kind
 /** Whether an item stands for a word that no phrase has. */
 export const isPlain = (item: Item): boolean => item.mark === "" && item.senses.length === 0;
 
+/** Attributes of how it tastes, feels and is as a whole: their words stand for themselves and not for a thing. */
+export const OWN_RIGHT = /^(?:taste|feel|whole|time)\./;
+
 /** Whether what it speaks of is not there. */
 export const isAbsent = ({ inherent, not, gone, less }: Mention): boolean =>
   inherent === 0 || ((not || gone) && !less);

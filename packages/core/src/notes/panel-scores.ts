@@ -15,10 +15,8 @@ export function panelScores(draft: Draft): void {
   if (found.length < LEAST) return;
   // "1. toffee 2. smoke 3. salt": what is counted, not how strong.
   if (found.every(([, score], n) => n === 0 || score === (found[n - 1]?.[1] ?? 0) + 1)) return;
-  for (const [mention, strength] of found) {
-    if (strength === 0) mention.gone = true;
-    else mention.degrees.push({ strength, amplify: false });
-  }
+  for (const [mention, strength] of found)
+    if (strength !== 0) mention.degrees.push({ strength, amplify: false });
 }
 
 function scoreAfter({ items }: Draft, { last }: Mention): number | null {

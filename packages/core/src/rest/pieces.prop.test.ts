@@ -4,14 +4,8 @@ import { levelOn } from "./curves.ts";
 import { dayOfLevel } from "./day-of-level.ts";
 import { drawCurves } from "./draw-curves.ts";
 import { MOST_PIECES, openRest, REFERENCE, type RestSettings, type WoodIn } from "./index.ts";
+import { usualSettings as settings } from "./fixtures/usual-settings.ts";
 
-const settings: RestSettings = {
-  conditions: REFERENCE,
-  course: "rises",
-  form: "two-stage",
-  pullAt: 6,
-  leadsAt: 7.5,
-};
 const COUNT = 40;
 const stays: WoodIn = { caskRatio: 1, thicknessCm: 0.7, use: 1, inDay: 0, outDay: null };
 const drawn = (pieces: readonly WoodIn[], over: Partial<RestSettings> = {}) =>

@@ -8,14 +8,8 @@ import { type Conditions, openRest, REFERENCE, type RestSettings } from "./index
 import { likelyWindow, orderDays } from "./likely-window.ts";
 import { timeOfShare } from "./time-of-share.ts";
 import { weighCurves } from "./weigh-curves.ts";
+import { usualSettings as settings } from "./fixtures/usual-settings.ts";
 
-const settings: RestSettings = {
-  conditions: REFERENCE,
-  course: "rises",
-  form: "two-stage",
-  pullAt: 6,
-  leadsAt: 7.5,
-};
 const rest = openRest(settings);
 const at = (over: Partial<Conditions>): RestSettings => ({
   ...settings,

@@ -1,6 +1,6 @@
 import type { Rest } from "@partsproof/house/protocol";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { type CliAt, cliAt, issuesOf } from "../../fixtures/cli.ts";
+import { type CliAt, cliAt, refusalsOf } from "../../fixtures/cli.ts";
 
 let at: CliAt;
 beforeAll(async () => {
@@ -8,11 +8,7 @@ beforeAll(async () => {
 });
 afterAll(() => at[Symbol.asyncDispose]());
 
-const refused = async (...args: readonly string[]) => {
-  const run = await at.run([...args, "--json"]);
-  expect([run.code, run.stdout]).toEqual([2, ""]);
-  return issuesOf(run).map(({ code, path }) => [code, ...path].join(" "));
-};
+const refused = async (...args: readonly string[]) => refusalsOf(await at.run([...args, "--json"]));
 const OUT = ["rest", "out", "First try"] as const;
 const isIn = ({ oak }: Rest): string[] =>
   oak.map(({ count, outAt }) => `${count} ${outAt === null ? "in" : "out"}`);

@@ -1,5 +1,5 @@
 import { abv20OfStrength } from "@partsproof/core/alcoholometry";
-import { sameParts } from "@partsproof/core/learning";
+import { eachOnce } from "@partsproof/core/learning";
 import { type Contents as Held, contentsOfVessel } from "@partsproof/core/ledger";
 import { SMALLEST_POUR_ML } from "@partsproof/core/sensory";
 import { NEXT_LIMITS, poursFor, type TriedHistory } from "../../protocol/index.ts";
@@ -121,9 +121,8 @@ export function triedHistory({ shelf, recipe, body, flights, seen, learned, from
   const ready = readyIn(shelf, partsOf, enough).filter(({ parts }) =>
     Object.keys(parts).every((id) => items.has(id)),
   );
-  const standing = ready
+  const standing = eachOnce(ready)
     .map(({ parts }) => parts)
-    .filter((parts, i, all) => all.findIndex((one) => sameParts(one, parts)) === i)
     .slice(0, NEXT_LIMITS.tried);
   const rows = [...items].map((id) => shelf.whiskeys.get(id)).filter((row) => row !== undefined);
   const attributes = [

@@ -2,10 +2,10 @@ import { edited } from "../birth.ts";
 import type { Handlers } from "../handler.ts";
 import { staleEdit, unknownId } from "../refuse.ts";
 import type { OakPieceRow, RestRow } from "../rows.ts";
-import { post } from "../shelf/index.ts";
 import { adviceOf } from "./advice-of.ts";
 import { needRule } from "./begin-rest.ts";
 import { knownRest, momentOf, needOpen } from "./known-rest.ts";
+import { loseWithWood } from "./lose-with-wood.ts";
 import { readerOf, restsOf, restTold, wholeRests } from "./read-rests.ts";
 
 type Routes = "listRests" | "editRest" | "removeRest" | "adviseRest" | "pullRest";
@@ -71,17 +71,10 @@ export const restHandlers: Handlers<Routes> = {
         const out = { ...edited(house, "oak piece", piece, piece.version), outAt: endedAt };
         if (!(await records.replace("oakPiece", out))) staleEdit("oak piece", piece.version, out.version);
       }
-      if (body.lossMl > 0)
-        await post(records, house, at.household, [
-          {
-            from: { kind: "vessel", vesselId: whole?.batch.vesselId ?? "" },
-            to: { kind: "outside", name: "drain" },
-            amount: { kind: "volume", ml: body.lossMl },
-            liquid: null,
-            note: `lost in filtering ${whole?.batch.name ?? ""}`,
-            path: ["lossMl"],
-          },
-        ]);
+      if (whole !== undefined && body.lossMl > 0) {
+        const noted = `lost in filtering ${whole.batch.name}`;
+        await loseWithWood(records, house, whole.batch, { ml: body.lossMl, note: noted });
+      }
       return restTold(records, row);
     }),
 };

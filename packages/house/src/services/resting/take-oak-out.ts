@@ -2,11 +2,11 @@ import { pieceGeometry } from "@partsproof/core/oak";
 import type { BodyRead } from "../../protocol/index.ts";
 import { born, edited } from "../birth.ts";
 import type { Handlers } from "../handler.ts";
-import type { House, Records } from "../ports.ts";
+import type { Records } from "../ports.ts";
 import { refuse, staleEdit, unknownId } from "../refuse.ts";
 import type { OakPieceRow } from "../rows.ts";
-import { post } from "../shelf/index.ts";
 import { knownRest, momentOf, needOpen } from "./known-rest.ts";
+import { loseWithWood } from "./lose-with-wood.ts";
 import { needFewKinds, needReach } from "./need-reach.ts";
 import { restTold, wholeRests } from "./read-rests.ts";
 
@@ -45,7 +45,10 @@ export const oakOutHandlers: Handlers<"takeOakOut"> = {
         await kept(records, stays, body.version);
         await records.insert("oakPiece", row);
       }
-      if (whole !== undefined && body.lossMl > 0) await lose(records, house, whole.batch, body.lossMl);
+      if (whole !== undefined && body.lossMl > 0) {
+        const note = `lost with wood taken out of ${whole.batch.name}`;
+        await loseWithWood(records, house, whole.batch, { ml: body.lossMl, note });
+      }
       return restTold(records, rest);
     }),
 };
@@ -88,27 +91,4 @@ function someOf(row: OakPieceRow, count: number): Pick<OakPieceRow, "count" | "a
     areaCm2: row.piece === null ? row.areaCm2 * part : pieceGeometry(row.piece, count).areaCm2,
     grams: row.grams === null ? null : row.grams * part,
   };
-}
-
-/** What goes with the wood leaves the vessel by the ledger. */
-async function lose(
-  records: Records,
-  house: House,
-  {
-    householdId,
-    vesselId,
-    name,
-  }: { readonly householdId: string; readonly vesselId: string; readonly name: string },
-  ml: number,
-): Promise<void> {
-  await post(records, house, householdId, [
-    {
-      from: { kind: "vessel", vesselId },
-      to: { kind: "outside", name: "drain" },
-      amount: { kind: "volume", ml },
-      liquid: null,
-      note: `lost with wood taken out of ${name}`,
-      path: ["lossMl"],
-    },
-  ]);
 }
